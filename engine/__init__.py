@@ -1,0 +1,1 @@
+"""What the ducts do and what the trade allows: pure computation."""

@@ -1,0 +1,1 @@
+"""What is known about one house, and how well."""

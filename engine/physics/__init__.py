@@ -1,0 +1,1 @@
+"""What the air does: density, ducts, friction, how air splits, blowers."""

@@ -1,0 +1,1 @@
+"""What the trade allows: tables of figures, each with its source."""

@@ -1,0 +1,1 @@
+"""Everything that faces a person: reading, interview, telling, keeping, screen."""
