@@ -1,0 +1,1 @@
+"""The interview: the question bank, the planner, the conversation."""

@@ -1,0 +1,1 @@
+"""The store: an append-only log of events for each job."""
