@@ -19,9 +19,9 @@ __all__ = [
     "AirflowAt",
     "BlowerTable",
     "MotorKind",
+    "States",
     "StaticAt",
     "TablePlace",
-    "States",
 ]
 
 States = NDArray[np.int8]
