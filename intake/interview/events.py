@@ -5,7 +5,7 @@ Pydantic models, because events enter and leave the store as JSON.
 
 from typing import Annotated, Literal
 
-from pydantic import BaseModel, ConfigDict, Field, TypeAdapter
+from pydantic import BaseModel, ConfigDict, Field, JsonValue, TypeAdapter
 
 from engine.job.belief import Belief
 from engine.job.job import BlowerSetting, CoolingRow
@@ -18,6 +18,7 @@ __all__ = [
     "Finished",
     "FlagRaised",
     "FlagSettled",
+    "Reopened",
     "Started",
     "Undone",
     "Unsaid",
@@ -67,20 +68,46 @@ class Answered(_Event):
 
 
 class Unsaid(_Event):
-    """The person can't say, or skipped: the prior stays in place."""
+    """The person can't say, or skipped: the prior stays in place.
+
+    Attributes:
+        question: Key in the question bank.
+        text: What was typed, cleaned.
+        closes: A place that can't be reached today ("attic or crawl"); empty if none.
+        lacks: A tool that is not at hand ("gauge"); empty if none.
+    """
 
     type: Literal["unsaid"] = "unsaid"
     question: str
     text: str
+    closes: str = ""
+    lacks: str = ""
 
 
 class AskedBack(_Event):
-    """An answer could not be taken yet; the readings offered are kept for "the first one"."""
+    """An answer could not be taken yet.
+
+    Attributes:
+        question: Key in the question bank.
+        text: What was typed, cleaned.
+        why: What was said back.
+        kind: Why it could not be taken; "rejected" if nothing usable was in it.
+        readings: The readings offered, likeliest first, for "the first one".
+    """
 
     type: Literal["asked_back"] = "asked_back"
     question: str
     text: str
     why: str
+    kind: str = ""
+    readings: tuple[dict[str, JsonValue], ...] = ()
+
+
+class Reopened(_Event):
+    """A question that was settled is asked again; what it gave stands until it is answered."""
+
+    type: Literal["reopened"] = "reopened"
+    question: str
 
 
 class Undone(_Event):
@@ -114,7 +141,15 @@ class Finished(_Event):
 
 
 Event = Annotated[
-    Started | Answered | Unsaid | AskedBack | Undone | FlagRaised | FlagSettled | Finished,
+    Started
+    | Answered
+    | Unsaid
+    | AskedBack
+    | Reopened
+    | Undone
+    | FlagRaised
+    | FlagSettled
+    | Finished,
     Field(discriminator="type"),
 ]
 
