@@ -19,6 +19,7 @@ LISTS = (
     "return.trunks",
     "return.branches",
     "return.grilles",
+    "supply.registers",
     "filters",
     "path.fittings",
     "readings",

@@ -1,0 +1,72 @@
+"""Return openings, filters, and the longest run."""
+
+from typing import Final
+
+from engine.job.catalogue.rows import (
+    DR,
+    EQUIPMENT,
+    HP,
+    LIVING,
+    REGISTERS,
+    TRUNKS,
+    TT,
+    YES_NO,
+    C,
+    number,
+    ranged,
+    word,
+)
+from engine.job.facts import Fact
+from engine.job.facts import Quantity as Q
+
+__all__ = ["ROWS"]
+
+ROWS: Final[tuple[Fact, ...]] = (
+    number("return.grilles[].width_in", "Width of the return opening.", Q.GRILLE_SIDE, "in",
+           (4, 48), LIVING, (TT, HP)),
+    number("return.grilles[].height_in", "Height of the return opening.", Q.GRILLE_SIDE, "in",
+           (4, 48), LIVING, (TT, HP)),
+    number("return.grilles[].count", "How many equal return openings.", Q.COUNT, "", (1, 15),
+           LIVING, (TT, HP)),
+    word("return.grilles[].has_filter", "Whether a filter sits behind the opening.", YES_NO,
+           LIVING, (TT, HP)),
+    word("return.grilles[].measured_where", "The hole or the frame.",
+           ("bare_metal", "inside", "outside_of_liner", "over_wrap", "hole", "frame", "flex_core",
+           "flex_jacket"),
+           LIVING, (TT, HP)),
+    word("return.grilles[].name", "Where the return opening is.", (), LIVING, (TT, HP)),
+    number("supply.registers[].width_in", "Width of the hole behind the supply register.",
+           Q.GRILLE_SIDE, "in", (2, 36), REGISTERS, (TT, HP)),
+    number("supply.registers[].height_in", "Height of the hole behind the supply register.",
+           Q.GRILLE_SIDE, "in", (1.5, 36), REGISTERS, (TT, HP)),
+    number("supply.registers[].count", "How many equal supply registers.", Q.COUNT, "", (1, 40),
+           REGISTERS, (TT, HP)),
+    word("supply.registers[].measured_where", "The hole or the frame.", ("hole", "frame"),
+           REGISTERS, (TT, HP)),
+    word("supply.registers[].name", "Where the supply register is.", (), REGISTERS, (TT, HP)),
+    number("filters[].width_in", "Printed width of the filter.", Q.FILTER_SIDE, "in", (6, 36),
+           EQUIPMENT, (HP, TT)),
+    number("filters[].height_in", "Printed height of the filter.", Q.FILTER_SIDE, "in", (6, 36),
+           EQUIPMENT, (HP, TT)),
+    number("filters[].depth_in", "Printed thickness of the filter.", Q.LENGTH, "in", (0.25, 6),
+           EQUIPMENT, (HP, TT)),
+    number("filters[].merv", "Printed MERV of the filter.", Q.COUNT, "", (1, 16), EQUIPMENT,
+           (HP, TT)),
+    word("filters[].kind", "Kind of filter.", ("fiberglass", "pleated", "electronic", "other"),
+           EQUIPMENT, (HP, TT)),
+    word("filters[].place", "Where the filter sits.", ("cabinet", "grille"), EQUIPMENT, (HP, TT)),
+    number("filters[].count", "How many equal filters side by side.", Q.COUNT, "", (1, 6),
+           EQUIPMENT, (HP, TT)),
+    number("path.supply_length_ft", "Straight feet to the farthest supply.", Q.LENGTH, "ft",
+           (3, 150), TRUNKS, (TT,), ranged(25, 45, 75)),
+    number("path.return_length_ft", "Straight feet from the farthest return.", Q.LENGTH, "ft",
+           (0, 100), TRUNKS, (TT,), ranged(4, 18, 45)),
+    number("path.total_effective_length_ft", "Straight feet plus fittings, supply and return.",
+           Q.LENGTH, "ft", (20, 1500), TRUNKS, (C, DR), ranged(230, 380, 600)),
+    word("path.fittings[].kind", "Kind of fitting on the longest run.", (), TRUNKS, (TT,)),
+    word("path.fittings[].side", "Supply or return side.", ("supply", "return"), TRUNKS, (TT,)),
+    number("path.fittings[].count", "How many of this fitting.", Q.COUNT, "", (1, 25), TRUNKS,
+           (TT,)),
+    number("path.fittings[].equivalent_ft", "Feet of duct one of this fitting is worth.", Q.LENGTH,
+           "ft", (0, 200), TRUNKS, (C, DR)),
+)  # fmt: skip
