@@ -4,22 +4,22 @@ Standard library only. Everything here must parse on Python 3.6, so that an old 
 gets a sentence instead of a syntax error.
 """
 
-import sys
-
-NEEDED = (3, 11)
-
-if sys.version_info < NEEDED:  # noqa: UP036 - the reader may well have an older Python
-    sys.exit(
-        "Trunk Talk needs Python 3.11 or newer and this is Python {}.{}: install a newer one and "
-        "name it, as in `python3.11 {}`.".format(*(sys.version_info[:2] + (sys.argv[0],)))
-    )
-
 import contextlib
 import hashlib
 import os
 import sqlite3
 import subprocess
+import sys
 from pathlib import Path
+
+NEEDED = (3, 11)
+THIS = tuple(sys.version_info[:2])
+
+if THIS < NEEDED:
+    sys.exit(
+        "Trunk Talk needs Python 3.11 or newer and this is Python {}.{}: install a newer one and "
+        "name it, as in `python3.11 {}`.".format(*THIS, sys.argv[0])
+    )
 
 PROJECT = Path(__file__).resolve().parent.parent
 SCRIPTS = PROJECT / "scripts"
@@ -251,4 +251,4 @@ def _clean() -> dict:
 
 
 def _version() -> str:
-    return "{}.{}".format(*sys.version_info[:2])
+    return "{}.{}".format(*THIS)
