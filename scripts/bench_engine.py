@@ -17,6 +17,7 @@ from engine.physics.network import Network, Section, split_airflow
 
 CASES = 100_000
 SAMPLES = 4096
+ROUNDS = 20
 SEED = 20240229
 
 
@@ -54,10 +55,6 @@ def rows() -> list[tuple[str, float, str, str]]:
     reynolds = 10 ** rng.uniform(np.log10(4e3), 7.0, CASES)
     roughness = 10 ** rng.uniform(-6.0, np.log10(0.05), CASES)
 
-    def loop() -> None:
-        for speed, rough in zip(reynolds, roughness, strict=True):
-            one_friction_factor(Re=speed, eD=rough)
-
     def three_passes() -> None:
         for _ in range(3):
             np.log10(reynolds)
@@ -67,12 +64,18 @@ def rows() -> list[tuple[str, float, str, str]]:
 
     whole()  # makes its cubics once
     looped, passes, ours = [], [], []
-    for _ in range(3):  # side by side, so that another program's work falls on all
+    for part in np.split(np.arange(CASES), ROUNDS):  # side by side: other work falls on all
+
+        def loop(part: np.ndarray = part) -> None:
+            for speed, rough in zip(reynolds[part], roughness[part], strict=True):
+                one_friction_factor(Re=speed, eD=rough)
+
+        ours.append(_seconds(whole, 5))
         looped.append(_seconds(loop, 1))
-        passes.append(_seconds(three_passes, 15))
-        ours.append(_seconds(whole, 15))
-    against_loop = median(a / b for a, b in zip(looped, ours, strict=True))
-    against_passes = median(a / b for a, b in zip(ours, passes, strict=True))
+        passes.append(_seconds(three_passes, 5))
+        ours.append(_seconds(whole, 5))
+    against_loop = sum(looped) / (sum(ours) / len(ours))
+    against_passes = sum(ours) / len(ours) / (sum(passes) / len(passes))
 
     airflow = rng.uniform(50.0, 2000.0, CASES)
     diameter = rng.uniform(5.0, 20.0, CASES)

@@ -1,4 +1,4 @@
-"""Friction of straight duct: Darcy-Weisbach with Colebrook's factor, solved for whole arrays.
+"""Friction of straight duct: Darcy-Weisbach with the factor of `engine.physics.colebrook`.
 
 Knows nothing of materials: roughness comes in feet. Slack flex, fittings and elevation are other
 modules' subjects; density and viscosity come in as numbers.
@@ -9,6 +9,13 @@ from typing import Final, NamedTuple
 import numpy as np
 
 from engine.arrays import Array, Floats, require_within
+from engine.physics.colebrook import (
+    LAMINAR_BELOW_REYNOLDS,
+    TURBULENT_FROM_REYNOLDS,
+    friction_exponent,
+    friction_factor,
+    slow_factor,
+)
 
 __all__ = [
     "LAMINAR_BELOW_REYNOLDS",
@@ -23,141 +30,7 @@ __all__ = [
     "reynolds_number",
 ]
 
-LAMINAR_BELOW_REYNOLDS: Final = 2300.0
-"""Source: 2021 ASHRAE Handbook-Fundamentals ch. 21 (read)."""
-
-TURBULENT_FROM_REYNOLDS: Final = 4000.0
-"""Where Colebrook's relation starts to hold. Source: engineering convention (memory)."""
-
-_CHUNK: Final = 4096  # six work arrays of it stay inside a second-level cache
-_HALF_LN_10: Final = 1.151292546497022842
-_ROUGH: Final = 0.123968186335417556  # ln(10) / (2 x 2.51 x 3.7)
-_SMOOTH: Final = 0.779397488455682028  # ln(2 x 2.51 / ln(10))
 _FPM_FACTOR: Final = 1096.7
-
-
-def friction_factor(reynolds: Floats, relative_roughness: Floats) -> Floats:
-    """Darcy friction factor of a round duct.
-
-    Laminar below Re 2300, Colebrook to machine precision from Re 4000, and in between a straight
-    line from one to the other, so that friction neither jumps nor falls as airflow grows.
-
-    Args:
-        reynolds: Reynolds number, 1e-3 to 1e9; any shape.
-        relative_roughness: Roughness over diameter, 0 to 0.2; broadcasts.
-
-    Returns:
-        Darcy factor (four times Fanning's), broadcast shape.
-
-    Raises:
-        OutOfRangeError: A value is outside these limits, or NaN.
-
-    Source: Colebrook, 2021 ASHRAE Handbook-Fundamentals ch. 21 eq. 19 (read). Solved in the
-    logarithmic form F + ln(X1 + F) = X2 with two fourth-order steps, after Clamond, Ind. Eng.
-    Chem. Res. 48 (2009) (memory).
-
-    >>> round(friction_factor(1e5, 3e-4), 5)
-    0.01947
-    """
-    require_within("reynolds", reynolds, 1e-3, 1e9)
-    require_within("relative_roughness", relative_roughness, 0.0, 0.2)
-    shape = np.broadcast_shapes(np.shape(reynolds), np.shape(relative_roughness))
-    flat_reynolds = _flat(reynolds, shape)
-    flat_roughness = _flat(relative_roughness, shape)
-    factor = np.empty(flat_reynolds.size)
-    _solve_colebrook(flat_reynolds, flat_roughness, factor)
-    slow = flat_reynolds < TURBULENT_FROM_REYNOLDS
-    if slow.any():
-        factor[slow] = _slow_factor(flat_reynolds[slow], flat_roughness[slow])
-    return float(factor[0]) if shape == () else factor.reshape(shape)
-
-
-def _flat(values: Floats, shape: tuple[int, ...]) -> Array:
-    spread = np.broadcast_to(np.asarray(values, dtype=np.float64), shape)
-    return np.ascontiguousarray(spread).reshape(-1)
-
-
-def _solve_colebrook(reynolds: Array, relative_roughness: Array, factor: Array) -> None:
-    """Fill `factor`; chunked and in place, because memory traffic costs more than arithmetic."""
-    size = min(_CHUNK, max(reynolds.size, 1))
-    work = np.empty((7, size))
-    for start in range(0, reynolds.size, size):
-        stop = min(start + size, reynolds.size)
-        x1, x2, f, y, step, base, extra = work[:, : stop - start]
-        np.maximum(reynolds[start:stop], LAMINAR_BELOW_REYNOLDS, out=y)
-        np.multiply(y, relative_roughness[start:stop], out=x1)
-        x1 *= _ROUGH
-        np.log(y, out=x2)
-        x2 -= _SMOOTH
-        np.subtract(x2, 0.2, out=f)
-        for _ in range(2):
-            # With y = X1 + F and e = (F + ln y - X2) / (1 + y):
-            # F -= e y (1 + y + e/2) / (1 + y + e + e^2/3)
-            np.add(x1, f, out=y)
-            np.add(y, 1.0, out=base)
-            np.log(y, out=step)
-            step += f
-            step -= x2
-            step /= base
-            y *= step
-            step *= 0.5
-            base += step
-            y *= base
-            # the half step h = e/2: e + e^2/3 = h + h (1 + 4/3 h)
-            np.multiply(step, 4.0 / 3.0, out=extra)
-            extra += 1.0
-            extra *= step
-            base += extra
-            y /= base
-            f -= y
-        np.divide(_HALF_LN_10, f, out=f)
-        np.multiply(f, f, out=factor[start:stop])
-
-
-def _slow_factor(reynolds: Array, relative_roughness: Array) -> Array:
-    """Laminar factor, and the straight line from it to Colebrook's at Re 4000."""
-    at_turbulent = np.empty_like(reynolds)
-    _solve_colebrook(
-        np.full_like(reynolds, TURBULENT_FROM_REYNOLDS), relative_roughness, at_turbulent
-    )
-    at_laminar = 64.0 / LAMINAR_BELOW_REYNOLDS
-    way = (reynolds - LAMINAR_BELOW_REYNOLDS) / (TURBULENT_FROM_REYNOLDS - LAMINAR_BELOW_REYNOLDS)
-    return np.where(way <= 0.0, 64.0 / reynolds, at_laminar + way * (at_turbulent - at_laminar))
-
-
-def friction_exponent(
-    reynolds: Floats, relative_roughness: Floats, factor: Floats | None = None
-) -> Floats:
-    """Power of airflow with which friction grows at this point: 1 laminar, 1.75 to 2 turbulent.
-
-    Args:
-        reynolds: Reynolds number, 1e-3 to 1e9; any shape.
-        relative_roughness: Roughness over diameter, 0 to 0.2; broadcasts.
-        factor: `friction_factor` of both if the caller has it; broadcasts.
-
-    Returns:
-        2 + d ln f / d ln Re, broadcast shape. Between Re 2300 and 4000 it is larger than 2.
-
-    Raises:
-        OutOfRangeError: A value is outside these limits, or NaN.
-
-    Source: Colebrook differentiated: d ln f / d ln Re = -2 / (1 + X1 + F).
-    """
-    known = friction_factor(reynolds, relative_roughness) if factor is None else factor
-    speed = np.asarray(reynolds, dtype=np.float64)
-    rough = np.asarray(relative_roughness, dtype=np.float64)
-    root = _HALF_LN_10 / np.sqrt(known)
-    exponent = np.asarray(2.0 - 2.0 / (1.0 + _ROUGH * rough * speed + root))
-    slow = np.broadcast_to(speed < TURBULENT_FROM_REYNOLDS, exponent.shape)
-    if slow.any():
-        now = np.broadcast_to(known, exponent.shape)[slow]
-        here = np.broadcast_to(speed, exponent.shape)[slow]
-        # the straight line's slope d ln f / d ln Re = (f - intercept) / f
-        slope = (now - 64.0 / LAMINAR_BELOW_REYNOLDS) / np.maximum(
-            here - LAMINAR_BELOW_REYNOLDS, 1e-9
-        )
-        exponent[slow] = np.where(here <= LAMINAR_BELOW_REYNOLDS, 1.0, 2.0 + slope * here / now)
-    return float(exponent) if exponent.ndim == 0 else exponent
 
 
 def reynolds_number(
@@ -339,7 +212,7 @@ def _slow_reynolds(group: Array, relative_roughness: Array) -> Array:
     high = np.full_like(group, TURBULENT_FROM_REYNOLDS)
     for _ in range(60):  # halves 1700 down to rounding
         middle = 0.5 * (low + high)
-        less = _slow_factor(middle, relative_roughness) * middle**2 < square
+        less = slow_factor(middle, relative_roughness) * middle**2 < square
         low, high = np.where(less, middle, low), np.where(less, high, middle)
     return np.where(laminar <= LAMINAR_BELOW_REYNOLDS, laminar, 0.5 * (low + high))
 
