@@ -1,0 +1,160 @@
+"""Airflow: CFM, metric, CFM per ton with tons, ranges."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+from typing import Final
+
+from intake.reading.asks import implausible, one_end, two_values, wrong_quantity
+from intake.reading.bounds import BELIEVABLE
+from intake.reading.numbers import between, bounded, kept, relation, together
+from intake.reading.result import Accepted, AskBack, AskKind, Reading, Values
+from intake.reading.scan import Item, Scan
+from intake.reading.units import convert
+
+__all__ = ["read_airflow"]
+
+_PER_TON: Final = (200.0, 600.0)
+
+
+def _cfm(item: Item) -> float:
+    return round(convert(item.value, item.unit or "cfm", "cfm"), 2)
+
+
+def read_airflow(said: Scan, low: float, high: float) -> Reading | None:
+    """Read an airflow between two believable bounds, CFM; None if the text holds none."""
+    said = together(said, hundreds=True, thousands=True)
+    tons = kept(said, "heat")
+    per_ton = kept(said, "airflow_per_ton")
+    values = kept(said, "", "airflow")
+    named = [v for v in values if v.unit]
+    product = _by_tons(said, tons, per_ton, values, low, high)
+    if product is not None:
+        return product
+    if named and len(named) < len(values):
+        values = _with_named(said, named, values)
+    if not values:
+        return None
+    if said.says("alt.change"):
+        return two_values("airflow", [{"cfm": _cfm(v)} for v in values])
+    if len(values) == 1:
+        if said.says("join.by"):
+            return AskBack("What is the airflow in CFM?", (), AskKind.MISSING_PART)
+        return _one(said, values[0], low, high)
+    if len(values) == 2:
+        return _two(said, values[0], values[1], low, high)
+    return two_values("airflow", [{"cfm": _cfm(v)} for v in values[:4]])
+
+
+def _with_named(said: Scan, named: list[Item], values: list[Item]) -> list[Item]:
+    """Bare numbers next to one with a unit share it if they are related, else are dropped."""
+    unit = named[-1].unit
+    found = []
+    for k, value in enumerate(values):
+        if value.unit:
+            found.append(value)
+            continue
+        neighbours = [v for v in values[max(0, k - 1) : k + 2] if v.unit]
+        if any(
+            relation(said.items, *sorted((value, v), key=lambda i: i.start))
+            in ("range", "or", "list")
+            for v in neighbours
+        ):
+            value.unit = unit
+            found.append(value)
+        elif value.value >= 100:
+            found.append(value)
+    return found
+
+
+def _by_tons(
+    said: Scan, tons: list[Item], per_ton: list[Item], values: list[Item], low: float, high: float
+) -> Reading | None:
+    tons = [t for t in tons if t.unit == "ton"]
+    rates = [p.value for p in per_ton]
+    if len(set(rates)) > 1 or len({t.value for t in tons}) > 1:
+        return AskBack("Which one: how many tons, at how many CFM per ton?", (), AskKind.TWO_VALUES)
+    if not rates and tons:
+        marked = said.words() & {"@", "at", "x", "times", "*", "per", "ton", "by"}
+        bare = [v for v in values if not v.unit and _PER_TON[0] <= v.value <= _PER_TON[1]]
+        if len(bare) == 1 and len(values) == 1 and marked:
+            rates, values = [bare[0].value], []
+    if rates and not tons:
+        bare = [
+            v
+            for v in values
+            if not v.unit and 1 <= v.value <= 6 and v.value * 2 == int(v.value * 2)
+        ]
+        if len(bare) == 1 and len(values) == 1:
+            return AskBack(
+                f"Is that {bare[0].value:g} tons at {rates[0]:g} CFM per ton, {bare[0].value * rates[0]:,.0f} CFM?",
+                ({"cfm": bare[0].value * rates[0]},),
+                AskKind.TWO_READINGS,
+            )
+        if not [v for v in values if v.unit]:
+            return AskBack(
+                f"{rates[0]:g} CFM per ton, and how many tons?", (), AskKind.MISSING_PART
+            )
+        return None
+    if rates and tons:
+        cfm = round(tons[0].value * rates[0], 2)
+        others = [v for v in values if v.unit or v.value >= 100]
+        if any(abs(_cfm(v) - cfm) > 1 for v in others):
+            return two_values("airflow", [{"cfm": cfm}, *({"cfm": _cfm(v)} for v in others)])
+        return _within({"cfm": cfm}, cfm, low, high)
+    if tons and not values:
+        tons_value = tons[0].value
+        return wrong_quantity(
+            "airflow",
+            said.text,
+            "heat",
+            [{"cfm": 400 * tons_value}],
+            f"{tons_value:g} tons at the usual 400 CFM per ton would be {400 * tons_value:,.0f}.",
+        )
+    return None
+
+
+def _one(said: Scan, item: Item, low: float, high: float) -> Reading:
+    cfm = _cfm(item)
+    if bounded(said.text):
+        return one_end("airflow", cfm, "CFM")
+    if item.token is not None and item.token.comma == "decimal":
+        return implausible("airflow", {"cfm": cfm}, [{"cfm": round(cfm * 1000, 2)}])
+    return _within({"cfm": cfm}, cfm, low, high)
+
+
+def _two(said: Scan, one: Item, two: Item, low: float, high: float) -> Reading:
+    how = relation(said.items, one, two)
+    first, second = _cfm(one), _cfm(two)
+    if "+/-" in said.text and second < first:
+        spread: Values = {"cfm_low": first - second, "cfm_high": first + second}
+        return _within(spread, first, low, high)
+    if how == "range" and first < second:
+        if first < second / 20 or not low <= first <= high or not low <= second <= high:
+            return implausible("airflow", {"cfm_low": first, "cfm_high": second})
+        return Accepted({"cfm_low": first, "cfm_high": second})
+    if first == second:
+        return _within({"cfm": first}, first, low, high)
+    words = between(said.items, one, two)
+    if words in (["x"], ["*"], ["times"]):
+        tons, rate = sorted((one.value, two.value))
+        if tons <= 6 and _PER_TON[0] <= rate <= _PER_TON[1]:
+            return AskBack(
+                f"Is that {tons:g} tons at {rate:g} CFM per ton, {tons * rate:,.0f} CFM?",
+                ({"cfm": tons * rate},),
+                AskKind.TWO_READINGS,
+            )
+        return wrong_quantity("airflow", said.text, "length")
+    return two_values("airflow", [{"cfm": first}, {"cfm": second}])
+
+
+def _within(values: Values, cfm: float, low: float, high: float) -> Reading:
+    if low <= cfm <= high:
+        return Accepted(values)
+    meant = [{"cfm": round(cfm * f, 2)} for f in (100, 1000, 10, 0.1) if low <= cfm * f <= high]
+    return implausible("airflow", values, meant[:2] if "cfm" in values else ())
+
+
+def default_bounds() -> tuple[float, float]:
+    """Believable CFM where the caller knows no better."""
+    return BELIEVABLE["cfm"]

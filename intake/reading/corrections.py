@@ -1,0 +1,163 @@
+"""Corrections of what was said before: "my bad, 17 not 11", "make that 22"."""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from intake.reading.result import Command, CommandName, Previous
+
+__all__ = ["correction"]
+
+_VALUE: Final = r"(?P<new>[^,;]*?\S)"
+_MARKER: Final = re.compile(
+    r"^(?:no,? ?)?(?:oh,? )?(?:(?:sorry|oops|whoops|woops|my bad|my mistake|correction|wait|hold on|hang on|hold up|actually|ope|ah|crap|shoot|scratch that|strike that|dang|darn|my apologies|apologies|pardon|er+|um+|uh|no|never ?mind that|typo|fat fingered(?: it| that)?|ugh|oh no|forgive me|excuse me|i'm sorry|im sorry|nope|i was wrong|i misread(?: it| that)?|misread(?: it| that)?|wrong number|i messed up|messed that up|goofed|i goofed|mistyped|i mistyped|misspoke|i misspoke|i lied|mb|forget that|i take that back|disregard that)[\s,.:;!-]+)+"
+)
+_PATTERNS: Final = (
+    re.compile(
+        r"^(?:let'?s )?(?:please )?(?:can you )?(?:make|change|correct|fix|update|set|switch|edit|amend|adjust|revise|alter|put)(?: (?:that|it|this|the last one|my last answer|the last answer|last one|my answer|my last one|the previous one|that one|that last one|the last))?(?: (?:to|be|down|as|back to|into|read|say))* (?P<new>.+)$"
+    ),
+    re.compile(
+        r"^(?:it|that|this|the last one|the last answer|last one|that last one|my last answer|that one)?(?: (?:was|is))? ?(?:should|shoulda|should've|shouldve|supposed to|ought to|needs to|must|was supposed to|was meant to)(?: (?:be|have been|of been|say|have said|read|been|have read))+ (?P<new>.+)$"
+    ),
+    re.compile(
+        r"^(?:i )?(?:meant|mean|meant to (?:say|type|put|write|enter)|was going to say|wanted to say) (?P<new>.+)$"
+    ),
+    re.compile(
+        r"^(?P<old>\S+) (?:should|shoulda|was supposed to|ought to)(?: (?:be|have been|say|read))+ (?P<new>.+)$"
+    ),
+    re.compile(
+        r"^(?:i )?(?:said|put|typed|wrote|entered|told you|gave you|had)(?: (?:it was|it is|down))? (?P<old>\S+(?: \S+)?),? ?(?:but|and|when|though|,)+ ?(?:it'?s|it is|it was|i meant|meant|that'?s|its|should be|it should be|it'?s really|it'?s actually|really|actually|the real (?:one|number) is|i mean|should have been) (?P<new>.+)$"
+    ),
+    re.compile(
+        r"^(?:it'?s|its|it is|it was|that'?s|thats|that was|was) (?:actually|really) (?P<new>.+)$"
+    ),
+    re.compile(r"^replace (?P<old>.+?) with (?P<new>.+)$"),
+    re.compile(r"^change (?P<old>.+?) to (?P<new>.+)$"),
+)
+_NOT_OLD: Final = re.compile(
+    r"^(?P<new>.+?),? ?\b(?:not|instead of|rather than|and not|no)\b (?P<old>[^,]+?)(?:,? ?(?:sorry|my bad|my mistake|oops|my apologies|typo|whoops))?$"
+)
+_OLD_NEW: Final = re.compile(
+    r"^(?:not|it'?s not|its not|it isn'?t|wasn'?t|it wasn'?t|that'?s not) (?P<old>[^,;]+?)(?:[,;] ?(?:but |it'?s |its |it was |make it |rather )?| but (?:rather )?| it'?s | - | its | it was | make it | i meant | rather )(?P<new>.+)$"
+)
+_TAIL: Final = re.compile(
+    r"^(?P<new>.+?)[\s,.-]+(?:sorry|my bad|my mistake|oops|whoops|typo|i mean|i meant|correction|my apologies|i misread(?: it| that)?|mistyped|i misspoke)[.!]?$"
+)
+_WAS_ROLE: Final = re.compile(
+    r"^(?:that|the last one|last one|that one|it|that number|that reading)(?: (?:last )?(?:one|number|reading|answer))?(?:'s| was| is)(?: actually| really)? (?:for |on )?(?:the |my )?(?P<fact>[a-z][a-z -]{2,40}?)(?: one| side| number| reading)?(?:,? not (?:the )?[a-z ]+)?$"
+)
+_SWAPPED: Final = re.compile(
+    r"\b(?:other way (?:a)?round|swap (?:those|them|that|the two)|switch (?:those|them|the two)|reverse (?:those|them|that)|flip (?:those|them|that)|got (?:those|them|that) (?:backwards?|mixed up|reversed|switched)|(?:those|they|them) are (?:backwards?|swapped|reversed)|i had (?:those|them|it) backwards?|vice versa|had (?:those|them) (?:backwards?|reversed|switched|mixed up))\b"
+)
+_FACT: Final = re.compile(
+    r"^(?:the |my |that )?(?P<fact>(?:(?!was\b|is\b|should\b|are\b)[a-z]+ ?){1,4}?)(?:'s| is| was| should be| should have been| are|:)? (?:actually |really |supposed to be |meant to be )?(?P<new>(?:[-+.]?\d|[a-z]+teen|[a-z]+ty\b|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve).*)$"
+)
+_FACT_WORDS: Final = frozenset(
+    """filter trunk return supply drop plenum coil static grille length elevation duct main branch furnace ac heat blower tons tonnage year capacity input output airflow cfm temperature rise
+    efficiency afue size material register count run riser basement upstairs downstairs first width height depth ductwork returns branches address town house hallway""".split()
+)
+_DIGIT: Final = re.compile(
+    r"\d|\b(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|point|half|quarter)\b"
+)
+_SPACES: Final = re.compile(r"\s+")
+
+
+def correction(line: str, field: str, previous: Previous | None, typed: str) -> Command | None:
+    """The correction that a normalised text is, or None.
+
+    Args:
+        line: Normalised.
+        field: The kind of the open question.
+        previous: The last stored answer, or None.
+        typed: The text as typed, from which the new value is taken where it stands there as is.
+
+    >>> correction("my bad, 17 not 11", "length", Previous("length", "11"), "").value_text
+    '17'
+    """
+    if len(line) > 160:
+        return None
+    body = _MARKER.sub("", line).strip()
+    marked = body != line
+    if _SWAPPED.search(line):
+        return Command(CommandName.CORRECT, None, "swap")
+    found = _by_pattern(body, marked, field, previous)
+    if found is None:
+        return None
+    value, fact = found
+    value = value.strip(" .,!;:-") if value is not None else None
+    if value and value in typed.lower():
+        place = typed.lower().index(value)
+        value = typed[place : place + len(value)]
+    return Command(CommandName.CORRECT, value or None, fact)
+
+
+def _same(one: str, two: str) -> bool:
+    from intake.reading.clean import normalise
+
+    def squeezed(text: str) -> str:
+        return _SPACES.sub("", normalise(text)).strip(".")
+
+    return (
+        squeezed(one) == squeezed(two)
+        or squeezed(one).startswith(squeezed(two))
+        or squeezed(two).startswith(squeezed(one))
+    )
+
+
+def _by_pattern(
+    body: str, marked: bool, field: str, previous: Previous | None
+) -> tuple[str | None, str | None] | None:
+    told = previous.text if previous is not None else None
+    standing = previous is not None or field == "command"
+    for pattern in (_OLD_NEW, _NOT_OLD):
+        match = pattern.match(body)
+        if match and _DIGIT.search(match["old"]) and _DIGIT.search(match["new"]):
+            if told is not None and _same(match["old"], told) or marked and standing:
+                return _split_fact(match["new"])
+    for pattern in _PATTERNS:
+        match = pattern.match(body)
+        if match and _DIGIT.search(match["new"]):
+            old = match.groupdict().get("old")
+            if old and not _DIGIT.search(old) and not set(old.split()) & _FACT_WORDS:
+                continue
+            new = _clean_new(match["new"])
+            if old and not _DIGIT.search(old):
+                return new, old
+            return _split_fact(new)
+    if standing:
+        tail = _TAIL.match(body)
+        if tail and _DIGIT.search(tail["new"]):
+            return _split_fact(_clean_new(tail["new"]))
+    match = _WAS_ROLE.match(body)
+    if match and set(match["fact"].split()) & _FACT_WORDS and standing and not _DIGIT.search(body):
+        return None, match["fact"].strip()
+    if marked and standing and _DIGIT.search(body):
+        return _split_fact(_clean_new(body))
+    return None
+
+
+def _clean_new(new: str) -> str:
+    """The new value without the old one ("22 instead of 20") and without courtesies."""
+    match = _NOT_OLD.match(new)
+    if match and _DIGIT.search(match["new"]) and _DIGIT.search(match["old"]):
+        new = match["new"]
+    new = re.sub(
+        r"(?:,? ?(?:please|pls|thanks|thank you|sorry|my bad|instead|not whatever i said|my mistake|oops))+[.!]?$",
+        "",
+        new,
+    )
+    return re.sub(
+        r"^(?:it'?s|its|it is|it was|that'?s|to|a|that is|make that|make it|i meant|should be|it should be|more like|the number is)\s+",
+        "",
+        new,
+    )
+
+
+def _split_fact(new: str) -> tuple[str, str | None]:
+    """ "the filter is 20x25" names another fact."""
+    new = _clean_new(new)
+    match = _FACT.match(new)
+    if match and set(match["fact"].split()) & _FACT_WORDS:
+        return match["new"], match["fact"].strip()
+    return new, None

@@ -1,0 +1,262 @@
+"""Capacities and efficiencies of equipment."""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from intake.reading.asks import implausible, one_end, two_values, wrong_quantity
+from intake.reading.numbers import bounded, kept, relation, together
+from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value
+from intake.reading.scan import Item, Scan
+from intake.reading.units import convert
+
+__all__ = ["read_capacity", "read_efficiency"]
+
+_MODEL_SIZES: Final = frozenset(
+    "018 024 030 036 042 048 060 18 24 30 36 42 48 60".split(),
+)
+_PER_CENT: Final = (0.5, 1.0)
+
+
+def _thousand(said: Scan, item: Item) -> bool:
+    """ "80 M": thousand, in this trade."""
+    place = said.items.index(item)
+    following = said.items[place + 1] if place + 1 < len(said.items) else None
+    return following is not None and following.text == "m"
+
+
+def _btuh(item: Item) -> float:
+    return round(convert(item.value, item.unit or "btuh", "btuh"), 1)
+
+
+def read_capacity(said: Scan, low: float, high: float, question: str = "") -> Reading | None:
+    """Read a capacity, BTU/h; None if the text holds none."""
+    said = together(said, hundreds=False, thousands=True)
+    for item in said.numbers:
+        if not item.unit and _thousand(said, item):
+            item.unit = "kbtuh"
+    shares = kept(said, "percent", "afue")
+    heats = kept(said, "heat")
+    bare = kept(said, "")
+    bare, share = _bare_efficiency(said, bare, shares)
+    for item in bare:
+        if item.value >= 1000:
+            item.unit = "btuh"
+            heats.append(item)
+    bare = [item for item in bare if not item.unit]
+    heats.sort(key=lambda item: item.start)
+    if not heats and not bare:
+        return _without_heat(said, share)
+    if heats and bare:
+        joined = _sharing(said, heats, bare)
+        if joined is not None:
+            heats = joined
+    if not heats:
+        return _bare(said, bare, share, low, high, question)
+    if "of" in said.words() and share is not None and re.search(r"(?:%|percent) of", said.text):
+        whole = _btuh(heats[0])
+        return AskBack(
+            f"Is that {whole:,.0f} BTU/h input at {100 * share:g} %?",
+            ({"input_btuh": whole, "efficiency": share}, {"btuh": round(whole * share, 1)}),
+            AskKind.TWO_READINGS,
+        )
+    return _assigned(said, heats, share, low, high)
+
+
+def _bare_efficiency(
+    said: Scan, bare: list[Item], shares: list[Item]
+) -> tuple[list[Item], float | None]:
+    if shares:
+        value = shares[0].value
+        return bare, round(value / 100 if value > 1.5 else value, 5)
+    if not said.says("heat.efficient"):
+        return bare, None
+    for item in bare:
+        if 50 <= item.value <= 100 or 0.5 <= item.value < 1:
+            rest = [b for b in bare if b is not item]
+            return rest, round(item.value / 100 if item.value > 1.5 else item.value, 5)
+    return bare, None
+
+
+def _without_heat(said: Scan, share: float | None) -> Reading | None:
+    if share is not None:
+        return AskBack(
+            "That is the efficiency. What is the input or output, in BTU/h or tons?",
+            (),
+            AskKind.MISSING_PART,
+        )
+    if said.says("vague.size"):
+        return AskBack("How big is it, in tons or BTU/h?", (), AskKind.MISSING_PART)
+    return None
+
+
+def _sharing(said: Scan, heats: list[Item], bare: list[Item]) -> list[Item] | None:
+    """ "45 or 60k": the bare number shares the scale of the other."""
+    found = list(heats)
+    for item in bare:
+        for heat in heats:
+            one, two = sorted((item, heat), key=lambda i: i.start)
+            related = relation(said.items, one, two) in (
+                "range",
+                "or",
+                "list",
+                "plus",
+            ) or said.says("heat.stage")
+            if related and item.value < 1000:
+                scale = 1000.0 if heat.value >= 1000 and heat.unit == "btuh" else 1.0
+                item.value *= scale
+                item.unit = heat.unit
+                found.append(item)
+                break
+    return sorted(found, key=lambda i: i.start)
+
+
+def _role(said: Scan, item: Item) -> str:
+    items = said.items
+    place = items.index(item)
+    for step in (1, -1):
+        k = place + step
+        while 0 <= k < len(items) and items[k].text in (
+            "btu",
+            "btuh",
+            ":",
+            "=",
+            "is",
+            "of",
+            "m",
+            "the",
+            "gas",
+            "rated",
+            "-",
+            "at",
+            "heat",
+        ):
+            k += step
+        if 0 <= k < len(items):
+            if items[k].means("heat.input") and not (step == -1 and items[k].text == "in"):
+                return "input"
+            if items[k].means("heat.output") and not (step == -1 and items[k].text == "out"):
+                return "output"
+    return ""
+
+
+def _assigned(
+    said: Scan, heats: list[Item], share: float | None, low: float, high: float
+) -> Reading:
+    values: dict[str, Value] = {}
+    roles = [_role(said, item) for item in heats]
+    if len(heats) == 2 and sorted(roles) == ["input", "output"]:
+        for role, item in zip(roles, heats, strict=True):
+            values[f"{role}_btuh"] = _btuh(item)
+        values = {k: values[k] for k in ("input_btuh", "output_btuh")}
+    elif len(heats) > 1 and len({_btuh(h) for h in heats}) == 1:
+        values["btuh"] = _btuh(heats[0])
+    elif len(heats) > 1:
+        return two_values("capacity", [{"btuh": _btuh(h)} for h in heats[:4]])
+    else:
+        if bounded(said.text):
+            return one_end("capacity", _btuh(heats[0]), "BTU/h")
+        values[f"{roles[0]}_btuh" if roles[0] else "btuh"] = _btuh(heats[0])
+    if share is not None:
+        values["efficiency"] = share
+        if not _PER_CENT[0] <= share <= _PER_CENT[1]:
+            return implausible("capacity", values)
+    pair = (values.get("input_btuh"), values.get("output_btuh"))
+    if pair[0] and pair[1] and not 0.5 <= float(pair[1]) / float(pair[0]) <= 1.0:  # type: ignore[arg-type]
+        return implausible("capacity", values)
+    sizes = [float(v) for k, v in values.items() if k.endswith("btuh")]  # type: ignore[arg-type]
+    tons = any(h.unit == "ton" for h in heats)
+    top = min(high, 60_000.0) if tons else high
+    if all(low <= size <= top for size in sizes):
+        return Accepted(values)
+    meant = []
+    if len(sizes) == 1:
+        name = next(k for k in values if k.endswith("btuh"))
+        if heats[0].unit == "btuh" and sizes[0] < 1000 and low <= sizes[0] * 1000 <= high:
+            meant = [{name: sizes[0] * 1000}]
+        elif sizes[0] > high and low <= sizes[0] / 10 <= high:
+            meant = [{name: sizes[0] / 10}]
+    return implausible("capacity", values, meant)
+
+
+def _bare(
+    said: Scan, bare: list[Item], share: float | None, low: float, high: float, question: str
+) -> Reading:
+    extra: dict[str, Value] = {} if share is None else {"efficiency": share}
+    if len(bare) > 1:
+        return two_values(
+            "capacity", [{"btuh": n.value * (12000 if n.value <= 6 else 1000)} for n in bare[:3]]
+        )
+    item = bare[0]
+    role = _role(said, item)
+    name = f"{role}_btuh" if role else "btuh"
+    token = item.token.text if item.token else ""
+    tons_asked = "ton" in question.lower()
+    tons = {name: item.value * 12000.0, **extra}
+    thousands = {name: item.value * 1000.0, **extra}
+    if len(token) == 3 and token[0] == "0" and token in _MODEL_SIZES:
+        return Accepted({name: float(int(token)) * 1000.0, **extra})
+    half = item.value in (1.5, 2.5, 3.5, 4.5)
+    if (half or (tons_asked and 1 <= item.value <= 5)) and low <= item.value * 12000 <= high:
+        return Accepted(tons)
+    if 1 <= item.value <= 5:
+        return AskBack(f"Is that {item.value:g} tons?", (tons,), AskKind.TWO_READINGS)
+    if low <= item.value * 1000 <= high:
+        readings = [thousands]
+        why = f"{item.value:g}: is that {item.value:g},000 BTU/h"
+        if 55 <= item.value <= 100 and not role:
+            return AskBack(
+                f"{why}, or {item.value:g} % efficiency?",
+                (thousands, {"efficiency": item.value / 100}),
+                AskKind.TWO_READINGS,
+            )
+        return AskBack(f"{why}?", tuple(readings), AskKind.TWO_READINGS)
+    return implausible("capacity", {name: item.value, **extra})
+
+
+def read_efficiency(said: Scan, low: float, high: float) -> Reading | None:
+    """Read a furnace's efficiency as a fraction; None if the text holds none."""
+    numbers = kept(said, "percent", "afue") or kept(said, "")
+    numbers = [n for n in numbers if n.value < 1000]
+    text = said.text
+    rating = kept(said, "seer", "hspf", "eer", "cop")
+    if rating and not kept(said, "percent", "afue"):
+        return wrong_quantity("efficiency", text, rating[0].dimension)
+    if not numbers:
+        words = said.words() & {
+            "condensing",
+            "noncondensing",
+            "non-condensing",
+            "efficient",
+            "efficiency",
+            "pvc",
+            "plastic",
+            "pulse",
+        }
+        if words or said.says("vague.size", "heat.efficient"):
+            return AskBack(
+                "How many per cent, such as 80 or 95? It may be on the plate as AFUE.",
+                (),
+                AskKind.MISSING_PART,
+            )
+        return None
+    if len(numbers) == 1:
+        value = numbers[0].value
+        fraction = round(value / 100 if value > 1.0 or numbers[0].unit == "pct" else value, 5)
+        if bounded(text) or re.search(
+            r"\b(?:plus|class|range|something|odd|some)\b|'s\b|ies\b|\d\s*s\b|\d\s*\+", text
+        ):
+            return AskBack(
+                f"{value:g} and what exactly? The plate or the book gives one figure.",
+                ({"fraction": fraction},),
+                AskKind.MISSING_PART,
+            )
+        if low <= fraction <= high:
+            return Accepted({"fraction": fraction})
+        meant = [{"fraction": round(value / 10, 4)}] if 5.5 <= value < 10 else []
+        return implausible("efficiency", {"fraction": fraction}, meant)
+    fractions = [n.value / 100 if n.value > 1 else n.value for n in numbers]
+    if len(set(fractions)) == 1 and low <= fractions[0] <= high:
+        return Accepted({"fraction": fractions[0]})
+    return two_values("efficiency", [{"fraction": round(f, 5)} for f in fractions[:3]])

@@ -1,0 +1,223 @@
+"""Lengths, elevations and areas."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from intake.reading.asks import implausible, one_end, two_values, wrong_quantity
+from intake.reading.numbers import bounded, kept, relation, together
+from intake.reading.result import Accepted, AskBack, AskKind, Reading, Values
+from intake.reading.scan import Item, Scan
+from intake.reading.sizes import find_sizes
+from intake.reading.units import convert
+
+__all__ = ["read_area", "read_elevation", "read_length"]
+
+_JOIST_FT: Final = 16 / 12
+"""Usual spacing of joists and studs, ft (common practice)."""
+
+_ROLL_FT: Final = 25.0
+"""Usual length of a bag of flexible duct, ft (common practice)."""
+
+
+def _feet(item: Item, unit: str = "ft") -> float:
+    return round(convert(item.value, item.unit or unit, "ft"), 4)
+
+
+def read_length(said: Scan, low: float, high: float) -> Reading | None:
+    """Read a length in feet; None if the text holds none."""
+    said = together(said, hundreds=True)
+    numbers = kept(said, "", "length")
+    odd = kept(said, "joists", "paces", "rolls")
+    sized = [s for s in find_sizes(said.items) if len(s.sides) >= 2 and s.joins]
+    if sized:
+        return wrong_quantity("length", said.text, "area", hint="That looks like a size.")
+    if odd and not any(n.unit for n in numbers):
+        return _counted(odd[0], numbers)
+    if not numbers:
+        if (
+            said.says("vague.size")
+            or odd
+            or said.words() & {"roll", "rolls", "joists", "joist", "paces", "yard"}
+        ):
+            return AskBack("About how many feet is that?", (), AskKind.MISSING_PART)
+        return None
+    if len(numbers) == 1:
+        return _one(said, numbers[0], low, high)
+    if len(numbers) == 2:
+        return _two(said, numbers[0], numbers[1], low, high)
+    values = [{"ft": _feet(n)} for n in numbers[:4]]
+    if all(
+        relation(said.items, a, b) == "plus" for a, b in zip(numbers, numbers[1:], strict=False)
+    ):
+        total = sum(_feet(n) for n in numbers)
+        return AskBack(f"Is that {total:g} ft in all?", ({"ft": total},), AskKind.TWO_READINGS)
+    return two_values("length", values)
+
+
+def _counted(item: Item, others: list[Item]) -> AskBack:
+    """Joists, paces, rolls: a length by way of a usual spacing."""
+    each = {"joists": _JOIST_FT, "paces": 2.5, "rolls": _ROLL_FT}[item.unit]
+    if item.unit == "rolls" and others and others[0].value >= 5:
+        each = others[0].value
+    feet = round(item.value * each, 2)
+    return AskBack(
+        f"{item.value:g} {item.unit} would be about {feet:g} ft. How many feet is it?",
+        ({"ft": feet},),
+        AskKind.TWO_READINGS,
+    )
+
+
+def _one(said: Scan, item: Item, low: float, high: float) -> Reading:
+    feet = _feet(item)
+    if bounded(said.text):
+        return one_end("length", feet, "ft")
+    if item.sign < 0:
+        return implausible("length", {"ft": -feet}, [{"ft": feet}])
+    if said.says("join.by") or "each" in said.words() or "times" in said.words():
+        return AskBack("How many feet is it in all?", ({"ft": feet},), AskKind.MISSING_PART)
+    if said.words() & {"roll", "rolls", "bag", "half", "plus"} and not item.token.fraction:  # type: ignore[union-attr]
+        return AskBack("How many feet is it in all?", ({"ft": feet},), AskKind.MISSING_PART)
+    return _within(said, {"ft": feet}, low, high)
+
+
+def _two(said: Scan, one: Item, two: Item, low: float, high: float) -> Reading:
+    if one.unit == "" and two.unit:
+        one.unit = two.unit
+    elif two.unit == "" and one.unit:
+        two.unit = one.unit
+    how = relation(said.items, one, two)
+    first, second = _feet(one), _feet(two)
+    if how == "range" and first < second:
+        if not low <= first or not second <= high:
+            return implausible("length", {"ft_low": first, "ft_high": second})
+        return Accepted({"ft_low": first, "ft_high": second})
+    if "+/-" in said.text and second < first:
+        return Accepted({"ft_low": first - second, "ft_high": first + second})
+    if how == "plus":
+        total = first + second
+        return AskBack(f"Is that {total:g} ft in all?", ({"ft": total},), AskKind.TWO_READINGS)
+    if first == second:
+        return _within(said, {"ft": first}, low, high)
+    return two_values("length", [{"ft": first}, {"ft": second}])
+
+
+def _within(said: Scan, values: Values, low: float, high: float) -> Reading:
+    del said
+    feet = float(values["ft"])  # type: ignore[arg-type]
+    if low <= feet <= high:
+        return Accepted(values)
+    meant: list[Values] = []
+    if feet > high and low <= feet / 12 <= high:
+        meant = [{"ft": round(feet / 12, 2)}]
+    return implausible("length", values, meant)
+
+
+def read_elevation(said: Scan, low: float, high: float) -> Reading | None:
+    """Read an elevation above the sea, ft; None if the text holds none."""
+    said = together(said, hundreds=True, thousands=True)
+    numbers = kept(said, "", "length")
+    text = said.text
+    if not numbers:
+        if "sea level" in text and not (
+            "below" in text or "above" in text or "not" in text.split()
+        ):
+            return Accepted({"ft": 0.0})
+        if "mile high" in text or "mile-high" in text:
+            return AskBack(
+                "A mile is 5,280 ft. Is that the elevation?",
+                ({"ft": 5280.0},),
+                AskKind.TWO_READINGS,
+            )
+        vague = said.words() & {
+            "mountain",
+            "mountains",
+            "flat",
+            "coast",
+            "coastal",
+            "beach",
+            "hill",
+            "hills",
+            "valley",
+            "plains",
+            "foothills",
+        }
+        if said.says("vague.size") or vague or "sea level" in text:
+            return AskBack(
+                "About how many feet above sea level? The town or ZIP will do to look it up.",
+                (),
+                AskKind.MISSING_PART,
+            )
+        return None
+    if len(numbers) > 1:
+        numbers = [n for n in numbers if n.unit] or numbers
+    if len(numbers) == 1:
+        item = numbers[0]
+        feet = _feet(item)
+        if item.sign < 0 or "below" in text:
+            feet = -feet
+        if bounded(text):
+            return one_end("elevation", feet, "ft")
+        if (
+            item.unit == ""
+            and item.token is not None
+            and len(item.token.text) == 5
+            and item.token.text.isdigit()
+        ):
+            if "zip" in text or feet > high or item.token.text[0] == "0":
+                return AskBack(
+                    "That looks like a ZIP code. What is the elevation in feet?",
+                    (),
+                    AskKind.WRONG_QUANTITY,
+                )
+        if "zip" in text:
+            return AskBack("What is the elevation in feet?", (), AskKind.WRONG_QUANTITY)
+        if item.unit == "m" and item.token is not None and item.token.text.endswith("k"):
+            return AskBack("What is the elevation in feet?", (), AskKind.TWO_READINGS)
+        if low <= feet <= high:
+            return Accepted({"ft": round(feet, 1)})
+        return implausible(
+            "elevation",
+            {"ft": feet},
+            [{"ft": round(feet / 3.28084, 1)}] if item.unit == "m" else [],
+        )
+    first, second = _feet(numbers[0], numbers[1].unit or "ft"), _feet(numbers[1])
+    if first == second:
+        return Accepted({"ft": first})
+    unlike = {n.unit for n in numbers if n.unit}
+    if len(unlike) == 2 and abs(first - second) <= 0.03 * max(first, second):
+        return Accepted(
+            {"ft": next(_feet(n) for n in numbers if n.unit == "ft")}
+            if "ft" in unlike
+            else {"ft": first}
+        )
+    return two_values("elevation", [{"ft": first}, {"ft": second}])
+
+
+def read_area(said: Scan, low: float, high: float) -> Reading | None:
+    """Read a floor area, ft2; None if the text holds none."""
+    said = together(said, hundreds=True, thousands=True)
+    numbers = kept(said, "", "area")
+    named = [n for n in numbers if n.unit]
+    numbers = named or numbers
+    if not numbers:
+        if said.says("vague.size"):
+            return AskBack("About how many square feet?", (), AskKind.MISSING_PART)
+        return None
+    values = [round(convert(n.value, n.unit or "sqft", "sqft"), 1) for n in numbers]
+    if find_sizes(said.items) and len(values) == 2 and not named:
+        product = values[0] * values[1]
+        return AskBack(
+            f"Is that {product:,.0f} square feet?", ({"area_ft2": product},), AskKind.TWO_READINGS
+        )
+    if len(values) == 1:
+        if bounded(said.text):
+            return one_end("area", values[0], "ft2")
+        if low <= values[0] <= high:
+            return Accepted({"area_ft2": values[0]})
+        return implausible("area", {"area_ft2": values[0]})
+    if len(values) == 2 and relation(said.items, numbers[0], numbers[1]) == "range":
+        if low <= values[0] < values[1] <= high:
+            return Accepted({"area_ft2_low": values[0], "area_ft2_high": values[1]})
+        return implausible("area", {"area_ft2_low": values[0], "area_ft2_high": values[1]})
+    return two_values("area", [{"area_ft2": v} for v in values[:4]])

@@ -1,0 +1,92 @@
+"""What a duct is made of, from the words for it."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from intake.reading.scan import Item
+
+__all__ = ["MATERIALS", "material_of"]
+
+MATERIALS: Final = (
+    "galvanized",
+    "flex",
+    "duct_board",
+    "lined_metal",
+    "panned_joist",
+    "stud_bay",
+    "aluminum",
+    "pvc",
+)
+
+_NO: Final = frozenset("not no isn't isnt without never wasn't wasnt aint ain't".split())
+_TURNS: Final = frozenset(("but", ",", ";", "just", "only", "its", "it's"))
+
+
+def material_of(items: list[Item]) -> tuple[str, ...]:
+    """The materials that the words can mean: none, one, or several (ask which)."""
+    said: list[str] = []
+    for i, item in enumerate(items):
+        if item.means("material.") and not _denied(items, i):
+            said.extend(m.split(".")[1] for m in item.meanings if m.startswith("material."))
+    names = set(said)
+    return _settled(names, items)
+
+
+def _denied(items: list[Item], i: int) -> bool:
+    for k in range(i - 1, max(i - 4, -1), -1):
+        text = items[k].text
+        if text in _NO:
+            return True
+        if text in _TURNS:
+            return False
+    return False
+
+
+def _settled(names: set[str], items: list[Item]) -> tuple[str, ...]:
+    bare = "unlined" in names
+    names = names - {"unlined", "shiny"} if names - {"unlined", "shiny"} else names
+    wrapped = "wrapped" in names
+    names = names - {"wrapped", "mixed"}
+    if names & {"panned_joist", "stud_bay"}:
+        names -= {"galvanized", "foreign", "shiny"}
+        if names >= {"panned_joist", "stud_bay"}:
+            return ("panned_joist", "stud_bay")
+    if "lined_metal" in names:
+        if bare and not names - {"lined_metal"}:
+            return ()
+        names -= {"galvanized", "insulated", "fiberglass", "shiny"}
+        if "flex" in names or "duct_board" in names:
+            names -= {"lined_metal"}
+    if "flex" in names:
+        names -= {"insulated", "shiny", "foreign", "fiberglass"}
+        if _touching(items):
+            names -= {"galvanized", "aluminum", "pvc"}
+    if "duct_board" in names:
+        names -= {"insulated", "fiberglass", "shiny", "foreign"}
+    if names & {"pvc", "aluminum"}:
+        names -= {"insulated", "galvanized"}
+    if "fiberglass" in names:
+        if wrapped:
+            names -= {"fiberglass"}
+        elif "galvanized" in names:
+            return ("galvanized", "lined_metal")
+        else:
+            return ("duct_board", "lined_metal")
+    if "insulated" in names:
+        names -= {"insulated"}
+        if "galvanized" in names and not wrapped:
+            return ("galvanized", "lined_metal")
+        if not names and not wrapped:
+            return ("lined_metal", "galvanized", "flex")
+    names -= {"shiny", "unlined"} if names != {"unlined"} else {"unlined"}
+    return tuple(name for name in (*MATERIALS, "foreign") if name in names)
+
+
+def _touching(items: list[Item]) -> bool:
+    """Whether flex and another material's word are neighbours ("aluminum flex")."""
+    for one, two in zip(items, items[1:], strict=False):
+        if one.means("material.") and two.means("material."):
+            if one.means("material.flex") != two.means("material.flex"):
+                return True
+    return False

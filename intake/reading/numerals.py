@@ -1,0 +1,373 @@
+"""Numbers written in words and as fractions, folded into single tokens.
+
+"a hundred and ten", "three and a quarter", "point four four", "twelve hundred", "11 1/4",
+"forty-four hundredths". Neighbours that don't make one number stay apart ("sixteen twenty-five
+one"); whether "twelve fifty" is 1,250 depends on the question and is decided by `run_together`.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import Final
+
+from intake.reading.lexer import Token
+
+__all__ = ["NUMBER_WORDS", "fold_numbers", "run_together"]
+
+_ONES: Final = {
+    word: value
+    for value, word in enumerate(
+        """zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen
+        fifteen sixteen seventeen eighteen nineteen""".split()
+    )
+}
+_TENS: Final = {
+    word: 10 * (value + 2)
+    for value, word in enumerate(
+        "twenty thirty forty fifty sixty seventy eighty ninety".split(),
+    )
+}
+_SLIPS: Final = {
+    "fourty": "forty",
+    "fourtey": "forty",
+    "ninty": "ninety",
+    "eigthy": "eighty",
+    "eigth": "eighth",
+    "fivty": "fifty",
+    "fiffty": "fifty",
+    "fify": "fifty",
+    "twelv": "twelve",
+    "tewlve": "twelve",
+    "twentey": "twenty",
+    "tweny": "twenty",
+    "twenny": "twenty",
+    "fourten": "fourteen",
+    "forteen": "fourteen",
+    "sixten": "sixteen",
+    "sevin": "seven",
+    "thre": "three",
+    "thurty": "thirty",
+    "thrity": "thirty",
+    "hunderd": "hundred",
+    "hundered": "hundred",
+    "hunnert": "hundred",
+    "hundrd": "hundred",
+    "thousnd": "thousand",
+    "thousend": "thousand",
+    "thous": "thousand",
+    "nought": "zero",
+    "naught": "zero",
+}
+_PARTS: Final = {
+    "half": 2,
+    "halves": 2,
+    "third": 3,
+    "thirds": 3,
+    "quarter": 4,
+    "quarters": 4,
+    "quater": 4,
+    "eighth": 8,
+    "eighths": 8,
+    "tenth": 10,
+    "tenths": 10,
+    "sixteenth": 16,
+    "sixteenths": 16,
+    "hundredth": 100,
+    "hundredths": 100,
+    "thousandths": 1000,
+}
+_SCALES: Final = {"hundred": 100, "thousand": 1000, "grand": 1000}
+_DIGIT_WORDS: Final = {word: value for word, value in _ONES.items() if value < 10} | {
+    "oh": 0,
+    "o": 0,
+}
+
+NUMBER_WORDS: Final = frozenset(
+    [*_ONES, *_TENS, *_PARTS, *_SCALES, *_SLIPS, "point", "dozen", "oh"]
+)
+"""Words that are never misspelt trade words."""
+
+_POINTING: Final = frozenset(
+    """the that this these those next last first second other another which every no any each only
+    same return supply big small old new good bad wrong right little large main previous prior
+    left back front final single one's""".split()
+)
+"""After these, "one" is a pronoun ("the return one")."""
+
+_DENOMINATORS: Final = frozenset((2, 3, 4, 8, 16, 32))
+
+
+def fold_numbers(tokens: list[Token]) -> list[Token]:
+    """Tokens in which every number, however written, is one token of kind "num"."""
+    found: list[Token] = []
+    i = 0
+    while i < len(tokens):
+        number, after = _number(tokens, i)
+        if number is None:
+            found.append(tokens[i])
+            i += 1
+        else:
+            found.append(number)
+            i = after
+    return found
+
+
+def run_together(first: float, second: float) -> float | None:
+    """ "twelve fifty" as one number, or None if the two can't be said so.
+
+    >>> run_together(12, 50)
+    1250.0
+    >>> run_together(12, 5) is None
+    True
+    """
+    whole = first == int(first) and second == int(second)
+    if whole and 1 <= first <= 99 and 10 <= second <= 99:
+        return first * 100.0 + second
+    return None
+
+
+def _word(tokens: list[Token], i: int) -> str:
+    if i < len(tokens) and tokens[i].kind == "word":
+        text = tokens[i].text
+        return _SLIPS.get(text, text)
+    return ""
+
+
+def _skip_dash(tokens: list[Token], i: int) -> int:
+    """Past a dash between two words that are written together."""
+    if i + 1 < len(tokens) and tokens[i].text == "-" and tokens[i].glued and tokens[i + 1].glued:
+        return i + 1
+    return i
+
+
+def _number(tokens: list[Token], i: int) -> tuple[Token | None, int]:
+    """The number that begins at i, and the place after it."""
+    token = tokens[i]
+    if token.kind == "num":
+        return _numeric(tokens, i)
+    if token.kind != "word":
+        return None, i
+    value, j = _cardinal(tokens, i)
+    pronoun = value == 1 and j == i + 1 and token.text == "one" and _is_pronoun(tokens, i)
+    fraction = False
+    if value is None:
+        part, after = _bare_fraction(tokens, i)
+        if part is not None:
+            return _made(tokens, i, after, part, fraction=True), after
+        decimal, after = _after_point(tokens, i)
+        if decimal is None:
+            return None, i
+        return _made(tokens, i, after, decimal, decimals=2), after
+    part, after = _named_part(tokens, j)
+    decimals = 0
+    if part is not None and value >= 1:
+        value, j, fraction = value * part, after, part < 1
+        if not fraction:
+            value = value / part
+    else:
+        value, j, fraction = _with_fraction(tokens, j, value)
+        tail, after = _after_point(tokens, j)
+        if tail is not None and value == int(value):
+            value, j, decimals = value + tail, after, 2
+    made = _made(tokens, i, j, value, fraction=fraction, decimals=decimals)
+    made.pronoun = pronoun and j == i + 1
+    return made, j
+
+
+def _made(
+    tokens: list[Token], i: int, j: int, value: float, *, fraction: bool = False, decimals: int = 0
+) -> Token:
+    text = " ".join(t.text for t in tokens[i:j])
+    return Token(
+        "num",
+        text,
+        tokens[i].start,
+        tokens[j - 1].end,
+        tokens[i].glued,
+        round(value, 9),
+        decimals,
+        spelled=True,
+        fraction=fraction,
+    )
+
+
+def _is_pronoun(tokens: list[Token], i: int) -> bool:
+    before = _word(tokens, i - 1) if i else ""
+    return before in _POINTING
+
+
+def _numeric(tokens: list[Token], i: int) -> tuple[Token, int]:
+    """Digits, with a fraction or a scale word behind them."""
+    first = tokens[i]
+    value, j, fraction = first.value, i + 1, False
+    plain = _slash_fraction(tokens, i)
+    if plain is not None:
+        return replace(
+            first, value=plain, end=tokens[i + 2].end, fraction=True, text=_text(tokens, i, i + 3)
+        ), i + 3
+    scale = _SCALES.get(_word(tokens, j))
+    if scale is not None:
+        value, j = value * scale, j + 1
+        if scale == 100 and _word(tokens, j) == "thousand":
+            value, j = value * 1000, j + 1
+        return replace(first, value=value, end=tokens[j - 1].end, text=_text(tokens, i, j)), j
+    if first.decimals == 0 and not first.comma:
+        value, j, fraction = _with_fraction(tokens, j, value)
+        if not fraction:
+            value, j, fraction = _with_part(tokens, j, value)
+    if j == i + 1:
+        return first, j
+    return replace(
+        first, value=value, end=tokens[j - 1].end, fraction=fraction, text=_text(tokens, i, j)
+    ), j
+
+
+def _text(tokens: list[Token], i: int, j: int) -> str:
+    return " ".join(t.text for t in tokens[i:j])
+
+
+def _with_part(tokens: list[Token], j: int, value: float) -> tuple[float, int, bool]:
+    part, after = _named_part(tokens, j)
+    if part is None or _word(tokens, j) in ("second", "third", "quarter", "half"):
+        return value, j, False
+    return value * part, after, True
+
+
+def _slash_fraction(tokens: list[Token], i: int) -> float | None:
+    """The value of "3/4" at i; a size such as "20/8" is none."""
+    if i + 2 >= len(tokens) or tokens[i + 1].text != "/" or tokens[i + 2].kind != "num":
+        return None
+    top, bottom = tokens[i], tokens[i + 2]
+    if i + 3 < len(tokens) and tokens[i + 3].text == "/":
+        return None
+    if i and tokens[i - 1].text == "/":
+        return None
+    if not (tokens[i + 1].glued and bottom.glued) or top.decimals or bottom.decimals:
+        return None
+    if 0 < top.value < bottom.value and bottom.value in _DENOMINATORS:
+        return top.value / bottom.value
+    return None
+
+
+def _with_fraction(tokens: list[Token], j: int, value: float) -> tuple[float, int, bool]:
+    """Add what follows a whole number: "and a half", "1/4", "-1/4", "and three quarters"."""
+    k = j
+    if _word(tokens, k) in ("and", "n") or k < len(tokens) and tokens[k].text == "&":
+        k += 1
+    else:
+        k = _skip_dash(tokens, k)
+    if k < len(tokens) and tokens[k].kind == "num" and not tokens[k].spelled:
+        part = _slash_fraction(tokens, k)
+        spaced = k > j or not tokens[k].glued
+        return (value + part, k + 3, True) if part is not None and spaced else (value, j, False)
+    if k == j and _word(tokens, k) not in ("half", "quarter"):
+        return value, j, False
+    part, after = _bare_fraction(tokens, k)
+    if part is None:
+        return value, j, False
+    return value + part, after, True
+
+
+def _bare_fraction(tokens: list[Token], i: int) -> tuple[float | None, int]:
+    """ "a half", "half", "three quarters", "three-quarter", "five tenths", "one eighth"."""
+    word = _word(tokens, i)
+    if word in ("half", "quarter"):
+        return 1 / _PARTS[word], i + 1
+    if word in ("a", "an"):
+        k = i + 1
+        part = _PARTS.get(_word(tokens, k))
+        return (1 / part, k + 1) if part else (None, i)
+    value, j = _cardinal(tokens, i)
+    if value is not None:
+        part_value, after = _named_part(tokens, j)
+        if part_value is not None:
+            return value * part_value, after
+    return None, i
+
+
+def _named_part(tokens: list[Token], j: int) -> tuple[float | None, int]:
+    """1/4 for "quarters" at j."""
+    k = _skip_dash(tokens, j)
+    part = _PARTS.get(_word(tokens, k))
+    return (1 / part, k + 1) if part else (None, j)
+
+
+def _cardinal(tokens: list[Token], i: int) -> tuple[float | None, int]:
+    """A whole number in words from i."""
+    word = _word(tokens, i)
+    if word in ("a", "an") and _word(tokens, i + 1) in ("hundred", "thousand", "dozen"):
+        value, j = 1.0, i + 1
+    elif word in ("hundred", "thousand", "dozen"):
+        value, j = 1.0, i
+    elif word == "half" and _word(tokens, i + 1) == "a" and _word(tokens, i + 2) == "dozen":
+        return 6.0, i + 3
+    else:
+        small, j = _below_hundred(tokens, i)
+        if small is None:
+            return None, i
+        value = small
+    if _word(tokens, j) == "dozen":
+        return value * 12, j + 1
+    return _scaled(tokens, j, value)
+
+
+def _scaled(tokens: list[Token], j: int, value: float) -> tuple[float, int]:
+    """Hundreds and thousands behind a number below a hundred."""
+    total = 0.0
+    if _word(tokens, j) == "hundred":
+        value, j = value * 100, j + 1
+        value, j = _plus_below_hundred(tokens, j, value)
+    if _word(tokens, j) in ("thousand", "grand"):
+        total, j = value * 1000, j + 1
+        k = j + 1 if _word(tokens, j) == "and" else j
+        rest, after = _below_hundred(tokens, k)
+        if rest is not None:
+            value, j = rest, after
+            if _word(tokens, j) == "hundred":
+                value, j = value * 100, j + 1
+                value, j = _plus_below_hundred(tokens, j, value)
+        else:
+            value = 0.0
+    return total + value, j
+
+
+def _plus_below_hundred(tokens: list[Token], j: int, value: float) -> tuple[float, int]:
+    k = j + 1 if _word(tokens, j) in ("and", "n") else _skip_dash(tokens, j)
+    rest, after = _below_hundred(tokens, k)
+    if rest is None or _PARTS.get(_word(tokens, after)):
+        return value, j
+    return value + rest, after
+
+
+def _below_hundred(tokens: list[Token], i: int) -> tuple[float | None, int]:
+    word = _word(tokens, i)
+    if word in _TENS:
+        k = _skip_dash(tokens, i + 1)
+        ones = _ONES.get(_word(tokens, k), 0)
+        if 1 <= ones <= 9:
+            return float(_TENS[word] + ones), k + 1
+        return float(_TENS[word]), i + 1
+    if word in _ONES:
+        return float(_ONES[word]), i + 1
+    return None, i
+
+
+def _after_point(tokens: list[Token], i: int) -> tuple[float | None, int]:
+    """ "point four four", "point forty-four", "point oh five", "point 4"."""
+    if _word(tokens, i) not in ("point", "dot"):
+        return None, i
+    j, digits = i + 1, ""
+    while len(digits) < 6:
+        word = _word(tokens, j)
+        if word in _DIGIT_WORDS:
+            digits, j = digits + str(_DIGIT_WORDS[word]), j + 1
+            continue
+        value, after = _below_hundred(tokens, j)
+        if value is not None and value >= 10:
+            digits, j = digits + str(int(value)), after
+            break
+        if j < len(tokens) and tokens[j].kind == "num" and not digits:
+            if tokens[j].decimals == 0 and not tokens[j].comma:
+                digits, j = tokens[j].text, j + 1
+        break
+    return (float("0." + digits), j) if digits else (None, i)

@@ -1,0 +1,355 @@
+"""Filters and grilles: sizes with counts, and lists of grilles."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from intake.reading.asks import implausible
+from intake.reading.bounds import BELIEVABLE, believable
+from intake.reading.echo import echo, figure
+from intake.reading.numbers import kept
+from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value
+from intake.reading.scan import Item, Scan
+from intake.reading.sizes import METRIC, Size, find_sizes, inches
+
+__all__ = ["read_filter", "read_grille"]
+
+_DEPTHS: Final = (0.5, 6.0)
+
+
+def _numbers_of(size: Size) -> list[float]:
+    unit = next((side.unit for side in size.sides if side.unit in METRIC), "in")
+    return [inches(side, unit) for side in size.sides]
+
+
+def _counts(said: Scan, size: Size) -> list[int]:
+    """How many of this size: a number before it, behind it, or "pair of"."""
+    items = said.items
+    found: list[int] = []
+    k = size.first - 1
+    while (
+        k >= 0
+        and (
+            items[k].kind == "word"
+            or items[k].means("noun.count", "vague.size", "material.", "role.", "place.")
+            or items[k].text in ("(", ")", "-", "@", ":")
+        )
+        and not items[k].means("count.multi")
+    ):
+        if items[k].text in ("and", "plus", "&", "then", "also"):
+            break
+        k -= 1
+    if k >= 0:
+        before = items[k]
+        if before.kind == "num" and not before.unit and before.whole and 1 <= before.value <= 12:
+            found.append(int(before.value))
+        elif before.means("count.multi"):
+            found.append(2)
+    if found:
+        return found
+    k = size.last + 1
+    if (
+        k < len(items)
+        and items[k].means("join.by")
+        and k + 1 < len(items)
+        and items[k + 1].kind == "num"
+    ):
+        k += 1
+    while k < len(items) and (
+        items[k].text
+        in (",", "(", "qty", ":", "there", "are", "-", "of", "@", "we", "have", "got", "i", "ea")
+        or items[k].means("noun.count")
+    ):
+        if k + 1 < len(items) and items[k].means("noun.count"):
+            pass
+        k += 1
+    if k < len(items):
+        after = items[k]
+        following = items[k + 1] if k + 1 < len(items) else None
+        closes = (
+            following is None
+            or following.text in (")", "of", "filters", "total", "grilles", "them")
+            or following.means("noun.count")
+        )
+        if (
+            after.kind == "num"
+            and not after.unit
+            and after.whole
+            and 1 <= after.value <= 12
+            and closes
+        ):
+            found.append(int(after.value))
+        elif after.means("count.multi"):
+            found.append(2)
+    return found
+
+
+def read_filter(said: Scan) -> Reading | None:
+    """Read a filter; None if the text holds nothing of one."""
+    merv = kept(said, "merv")
+    sizes = [size for size in find_sizes(said.items) if not size.negated]
+    if not sizes:
+        sizes = _spoken(said)
+    if len(sizes) > 1:
+        return _several(said, sizes)
+    if not sizes:
+        return _no_size(said, bool(merv))
+    size = sizes[0]
+    numbers = _numbers_of(size)
+    values = _as_filter(numbers)
+    if len(numbers) > 3:
+        count = size.sides[3]
+        if len(numbers) == 4 and count.whole and count.value <= 6 and count.unit == "":
+            return AskBack(
+                f"Is that {count.value:g} filters?",
+                ({**_as_filter(numbers[:3]), "count": int(count.value)},),
+                AskKind.TWO_READINGS,
+            )
+        return AskBack("Please give one filter, such as 16x25x1.", (), AskKind.TWO_VALUES)
+    used = {id(side) for side in size.sides}
+    loose = [n for n in kept(said, "", "length") if id(n) not in used]
+    counts = _counts(said, size)
+    if counts and "count" not in values and counts[0] != 1:
+        values["count"] = counts[0]
+    loose = [n for n in loose if not (counts and n.value == counts[0] and not n.unit)]
+    if "depth_in" not in values:
+        depths = [
+            n for n in loose if n.unit in ("in", "mm") and _DEPTHS[0] <= inches(n) <= _DEPTHS[1]
+        ] or [n for n in loose if _thick(said, n)]
+        if len(depths) == 1:
+            values["depth_in"] = inches(depths[0])
+            loose.remove(depths[0])
+    if merv:
+        if len({m.value for m in merv}) > 1:
+            return AskBack("Which MERV rating?", (values,), AskKind.TWO_VALUES)
+        values["merv"] = merv[0].value if not merv[0].whole else int(merv[0].value)
+    if loose:
+        extra = " and ".join(figure(n.value) for n in loose)
+        return AskBack(
+            f"I read {echo('filter', values)}, but what is the {extra}?",
+            (values,),
+            AskKind.TWO_READINGS,
+        )
+    order = ("width_in", "height_in", "depth_in", "count", "merv")
+    return _checked({name: values[name] for name in order if name in values})
+
+
+def _thick(said: Scan, item: Item) -> bool:
+    place = said.items.index(item)
+    following = said.items[place + 1] if place + 1 < len(said.items) else None
+    return following is not None and following.means("side.depth") and inches(item) <= _DEPTHS[1]
+
+
+def _as_filter(numbers: list[float]) -> dict[str, Value]:
+    """Two faces and a depth; the depth may be typed first, being the only small one."""
+    if len(numbers) >= 3:
+        sides = numbers[:3]
+        thin = [n for n in sides if n <= _DEPTHS[1]]
+        if len(thin) == 1:
+            faces = [n for n in sides if n is not thin[0]]
+            if sides.index(thin[0]) != 2:
+                faces = [n for k, n in enumerate(sides) if k != sides.index(thin[0])]
+            return {"width_in": faces[0], "height_in": faces[1], "depth_in": thin[0]}
+        return {"width_in": sides[0], "height_in": sides[1], "depth_in": sides[2]}
+    return {"width_in": numbers[0], "height_in": numbers[1]}
+
+
+def _spoken(said: Scan) -> list[Size]:
+    """ "sixteen twenty-five one", "16 25 1": three numbers side by side."""
+    items = said.items
+    for i in range(len(items)):
+        run = i
+        while (
+            run < len(items) and items[run].kind == "num" and items[run].dimension in ("", "length")
+        ):
+            run += 1
+        if run - i == 3:
+            sides = items[i:run]
+            values = [inches(s) for s in sides]
+            if values[0] >= 8 and values[1] >= 8 and values[2] <= _DEPTHS[1]:
+                return [Size(sides, i, run - 1)]
+    return []
+
+
+def _several(said: Scan, sizes: list[Size]) -> AskBack:
+    del said
+    readings = [_as_filter(_numbers_of(size)) for size in sizes if len(size.sides) in (2, 3)]
+    names = " and ".join(echo("filter", r) for r in readings)
+    return AskBack(
+        f"Those are two sizes: {names}. Which filter is meant here?",
+        tuple(readings),
+        AskKind.TWO_VALUES,
+    )
+
+
+def _no_size(said: Scan, merv: bool) -> Reading | None:
+    numbers = kept(said, "", "length")
+    if len(numbers) == 1 and numbers[0].token is not None and numbers[0].token.text.isdigit():
+        text = numbers[0].token.text
+        if len(text) in (4, 5, 6):
+            reading = _as_filter(
+                [float(text[:2]), float(text[2:4]), *([float(text[4:])] if len(text) > 4 else [])]
+            )
+            if all(float(v) > 0 for v in reading.values()):  # type: ignore[arg-type]
+                return AskBack(
+                    f"Did you mean {echo('filter', reading)}?", (reading,), AskKind.TWO_READINGS
+                )
+    if len(numbers) == 2:
+        reading = {"width_in": inches(numbers[0]), "height_in": inches(numbers[1])}
+        return AskBack(f"Did you mean {echo('filter', reading)}?", (reading,), AskKind.TWO_READINGS)
+    words = {
+        "filter",
+        "filters",
+        "none",
+        "media",
+        "pleated",
+        "washable",
+        "electrostatic",
+        "no",
+        "there",
+    }
+    if (
+        numbers
+        or merv
+        or said.says("vague.size", "join.by", "noun.count", "role.filter")
+        or said.words() & words
+    ):
+        return AskBack(
+            "What size is printed on its edge, such as 16x25x1?", (), AskKind.MISSING_PART
+        )
+    return None
+
+
+def _checked(values: dict[str, Value]) -> Reading:
+    faces = [float(values["width_in"]), float(values["height_in"])]  # type: ignore[arg-type]
+    fine = all(believable("filter_side_in", face) for face in faces)
+    if "depth_in" in values:
+        fine = fine and believable("filter_depth_in", float(values["depth_in"]))  # type: ignore[arg-type]
+    if "merv" in values:
+        fine = fine and believable("merv", float(values["merv"]))  # type: ignore[arg-type]
+    if "count" in values:
+        fine = fine and 1 <= int(values["count"]) <= 8  # type: ignore[call-overload]
+    if fine:
+        return Accepted(values)
+    if all(150 <= face <= 950 for face in faces):
+        metric: dict[str, Value] = {
+            k: round(float(v) / 25.4, 2) if k.endswith("_in") else v for k, v in values.items()
+        }  # type: ignore[arg-type]
+        return AskBack(
+            f"Is that in millimetres: {echo('filter', metric)}?", (metric,), AskKind.IMPLAUSIBLE
+        )
+    return implausible("filter", values)
+
+
+def read_grille(said: Scan) -> Reading | None:
+    """Read one grille, or a list of them; None if the text holds nothing of one."""
+    sizes = [size for size in find_sizes(said.items) if not size.negated]
+    numbers = kept(said, "", "length")
+    if not sizes:
+        return _no_grille(said, numbers)
+    used = {id(side) for size in sizes for side in size.sides}
+    rows: list[dict[str, Value]] = []
+    counted: set[float] = set()
+    for size in sizes:
+        sides = _numbers_of(size)
+        counts = _counts(said, size)
+        if len(sides) == 3:
+            row = _three(size)
+            if row is None:
+                names = " x ".join(figure(s) for s in sides)
+                return AskBack(
+                    f"{names} is more than two sides. How wide and how tall is the opening?",
+                    ({"width_in": sides[0], "height_in": sides[1]},),
+                    AskKind.TWO_READINGS,
+                )
+            rows.append(row)
+            continue
+        if len(sides) > 3:
+            return AskBack("Please give each opening as width by height.", (), AskKind.TWO_VALUES)
+        row = {"width_in": sides[0], "height_in": sides[1]}
+        if counts:
+            counted.update(float(c) for c in counts)
+        row["count"] = counts[0] if counts else 1
+        rows.append(row)
+    loose = [n for n in numbers if id(n) not in used and n.value not in counted]
+    loose = [n for n in loose if not (n.unit in ("ft",) or n.unit == "in" and inches(n) < 2)]
+    if said.says("alt.or") and len(rows) > 1:
+        return AskBack("Which size is it?", tuple(rows), AskKind.TWO_VALUES)
+    if len(rows) > 1 and said.says("place.frame", "place.slots", "place.outside", "place.inside"):
+        return AskBack(
+            "Which one is the opening, without the frame?", tuple(rows), AskKind.TWO_VALUES
+        )
+    if loose:
+        total = [n for n in loose if n.whole and n.value == sum(int(r["count"]) for r in rows)]  # type: ignore[call-overload]
+        if not total:
+            extra = " and ".join(figure(n.value) for n in loose)
+            read = " and ".join(echo("grille", r) for r in rows)
+            return AskBack(
+                f"I read {read}, but what is the {extra}?", tuple(rows), AskKind.TWO_READINGS
+            )
+    for row in rows:
+        odd = _odd_grille(row)
+        if odd is not None:
+            return odd
+    if len(rows) == 1:
+        only = rows[0]
+        return Accepted({k: v for k, v in only.items() if not (k == "count" and v == 1)})
+    return Accepted({"grilles": list(rows)})
+
+
+def _three(size: Size) -> dict[str, Value] | None:
+    """ "30x8 x 2": the last is a count if it stands apart."""
+    one, two = size.joins[0], size.joins[1]
+    sides = size.sides
+    apart_last = not two.glued and one.glued
+    apart_first = not sides[1].glued and two.glued and sides[2].glued
+    if apart_last and sides[2].whole and 2 <= sides[2].value <= 8 and not sides[2].unit:
+        return {
+            "width_in": inches(sides[0]),
+            "height_in": inches(sides[1]),
+            "count": int(sides[2].value),
+        }
+    if apart_first and not one.glued and sides[0].whole and 2 <= sides[0].value <= 6:
+        return {
+            "width_in": inches(sides[1]),
+            "height_in": inches(sides[2]),
+            "count": int(sides[0].value),
+        }
+    return None
+
+
+def _odd_grille(row: dict[str, Value]) -> AskBack | None:
+    sides = [float(row["width_in"]), float(row["height_in"])]  # type: ignore[arg-type]
+    low, high = BELIEVABLE["grille_side_in"]
+    if all(low <= side <= high for side in sides) and max(sides) >= 6:
+        return None
+    if all(100 <= side <= 1200 for side in sides):
+        metric: dict[str, Value] = {
+            **row,
+            "width_in": round(sides[0] / 25.4, 2),
+            "height_in": round(sides[1] / 25.4, 2),
+        }
+        return AskBack(
+            f"Is that in millimetres: {echo('grille', metric)}?", (metric,), AskKind.IMPLAUSIBLE
+        )
+    return implausible("grille", row)
+
+
+def _no_grille(said: Scan, numbers: list[Item]) -> Reading | None:
+    if said.says("shape.square") and len(numbers) == 1:
+        side = inches(numbers[0])
+        row: dict[str, Value] = {"width_in": side, "height_in": side}
+        return _odd_grille(row) or Accepted(row)
+    if len(numbers) == 2:
+        row = {"width_in": inches(numbers[0]), "height_in": inches(numbers[1])}
+        return AskBack(f"Did you mean {echo('grille', row)}?", (row,), AskKind.TWO_READINGS)
+    words = {"grille", "grilles", "grill", "vent", "vents", "none", "filter", "square", "returns"}
+    if (
+        numbers
+        or said.says("vague.size", "join.by", "noun.count", "shape.", "count.", "side.")
+        or said.words() & words
+    ):
+        return AskBack(
+            "What size is the opening, width by height in inches?", (), AskKind.MISSING_PART
+        )
+    return None

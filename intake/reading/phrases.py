@@ -1,0 +1,88 @@
+"""Words to meanings: spelling first, then the longest phrase of the vocabulary."""
+
+from __future__ import annotations
+
+from functools import cache, lru_cache
+
+from intake.reading.lexer import Token
+from intake.reading.numerals import NUMBER_WORDS
+from intake.reading.plain_words import PLAIN_WORDS
+from intake.reading.units import unit_words
+from intake.reading.vocabulary import meanings, vocabulary_words
+
+__all__ = ["longest_phrase", "spelt_right"]
+
+_SHORTEST_GUESSED = 4
+"""Words of fewer letters must match exactly."""
+
+_LONG = 8
+"""From this many letters two slips are forgiven, below it one."""
+
+
+@cache
+def _targets() -> tuple[str, ...]:
+    words = (vocabulary_words() | unit_words()) - NUMBER_WORDS
+    return tuple(sorted(word for word in words if len(word) > _SHORTEST_GUESSED and word.isalpha()))
+
+
+@cache
+def _known() -> frozenset[str]:
+    return vocabulary_words() | unit_words() | NUMBER_WORDS | PLAIN_WORDS
+
+
+@lru_cache(maxsize=4096)
+def spelt_right(word: str) -> str:
+    """The word of the table that this one is a slip of, or the word itself.
+
+    A tie between words of different meaning leaves the word as it is.
+    """
+    if len(word) < _SHORTEST_GUESSED or len(word) > 20 or word in _known():
+        return word
+    # rapidfuzz is imported here: it costs 25 ms, and most answers hold no unknown word.
+    from rapidfuzz import process
+    from rapidfuzz.distance import OSA
+
+    cutoff = 1 if len(word) < _LONG else 2
+    near = process.extract(word, _targets(), scorer=OSA.distance, score_cutoff=cutoff, limit=4)
+    if not near:
+        return word
+    best = [target for target, distance, _ in near if distance == near[0][1]]
+    senses = {meanings().get((target,)) for target in best}
+    return best[0] if len(senses) == 1 else word
+
+
+@cache
+def _longest_by_first() -> dict[str, int]:
+    longest: dict[str, int] = {}
+    for phrase in meanings():
+        longest[phrase[0]] = max(longest.get(phrase[0], 0), len(phrase))
+    return longest
+
+
+def longest_phrase(tokens: list[Token], i: int) -> tuple[tuple[str, ...], int]:
+    """The meanings of the longest phrase at i and the place after it; ((), i) if none."""
+    limit = _longest_by_first().get(tokens[i].text, 0)
+    if not limit:
+        return (), i
+    words: list[str] = []
+    ends: list[int] = []
+    j = i
+    while j < len(tokens) and len(words) < limit:
+        token = tokens[j]
+        if token.text in ".-" and words and j + 1 < len(tokens) and tokens[j + 1].kind == "word":
+            j += 1
+            continue
+        if token.kind not in ("word", "num") and token.text != "*" and token.text != "/":
+            break
+        if token.kind == "num" and (not words or token.text != str(int(token.value))):
+            if not token.spelled:
+                break
+        words.append(token.text)
+        j += 1
+        ends.append(j)
+    table = meanings()
+    for n in range(len(words), 0, -1):
+        found = table.get(tuple(words[:n]))
+        if found:
+            return found, ends[n - 1]
+    return (), i

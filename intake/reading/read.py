@@ -1,0 +1,208 @@
+"""One typed answer to one reading."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from typing import Final
+
+from intake.reading import choices as choice_readers
+from intake.reading.airflow import read_airflow
+from intake.reading.asks import WANTED, wrong_quantity
+from intake.reading.bounds import BELIEVABLE
+from intake.reading.clean import LONGEST_ANSWER, LONGEST_PASTE, normalise, plain_line
+from intake.reading.commands import as_command
+from intake.reading.corrections import correction
+from intake.reading.counts import read_count, read_percent, read_year
+from intake.reading.duct import read_duct
+from intake.reading.heat import read_capacity, read_efficiency
+from intake.reading.length import read_area, read_elevation, read_length
+from intake.reading.manner import cant_say, sureness
+from intake.reading.openings import read_filter, read_grille
+from intake.reading.result import (
+    Accepted,
+    AskBack,
+    AskKind,
+    Previous,
+    Reading,
+    Rejected,
+    Unknown,
+)
+from intake.reading.scan import Scan, scan
+from intake.reading.static import read_static
+from intake.reading.temperature import read_rise_range, read_temperature
+from intake.reading.yes_no import read_yes_no
+
+__all__ = ["FIELDS", "read"]
+
+FIELDS: Final = tuple(WANTED)
+"""Every kind of answer that can be read."""
+
+_PASTED: Final = frozenset(("blower_table", "cooling_rows"))
+
+_BOUNDS: Final = {
+    "airflow": "cfm",
+    "static_pressure": "inwc",
+    "length": "ft",
+    "elevation": "elevation_ft",
+    "temperature": "degF",
+    "capacity": "btuh",
+    "efficiency": "fraction",
+    "count": "count",
+    "year": "year",
+    "area": "area_ft2",
+    "percent": "percent",
+}
+
+_OWN: Final[dict[str, frozenset[str]]] = {
+    "duct": frozenset(("length",)),
+    "airflow": frozenset(("airflow", "airflow_per_ton")),
+    "static_pressure": frozenset(("pressure",)),
+    "length": frozenset(("length",)),
+    "temperature": frozenset(("temperature",)),
+    "capacity": frozenset(("heat",)),
+    "efficiency": frozenset(("percent", "afue")),
+    "filter": frozenset(("length", "merv")),
+    "grille": frozenset(("length",)),
+    "elevation": frozenset(("length",)),
+    "area": frozenset(("area",)),
+    "percent": frozenset(("percent",)),
+    "rise_range": frozenset(("temperature",)),
+}
+
+
+def read(
+    field: str,
+    text: str,
+    *,
+    question: str = "",
+    choices: Sequence[str] = (),
+    asked_field: str | None = None,
+    previous: Previous | None = None,
+    low: float | None = None,
+    high: float | None = None,
+) -> Reading:
+    """Read what was typed in answer to a question of a kind.
+
+    Args:
+        field: The kind of answer wanted, one of `FIELDS`.
+        text: As typed; may be anything.
+        question: The words asked; a yes or no is read against them.
+        choices: The allowed values of a choice, each "key" or "key=word|word".
+        asked_field: The kind of the open question where `field` is "command".
+        previous: The last stored answer, against which a correction is read.
+        low, high: Believable bounds of this fact in the field's unit, where known better.
+
+    Returns:
+        Exactly one reading; no text raises.
+
+    Raises:
+        KeyError: `field` is none of `FIELDS`.
+
+    >>> read("static_pressure", ".37").values
+    {'inwc': 0.37}
+    """
+    wanted = WANTED[field]
+    longest = LONGEST_PASTE if field in _PASTED else LONGEST_ANSWER
+    if len(text) > longest:
+        return Rejected(
+            f"That is {len(text):,} characters; an answer has at most {longest:,}. I need {wanted}."
+        )
+    if field in _PASTED:
+        return _read_paste(field, text)
+    line = normalise(plain_line(text))
+    if not line:
+        return Rejected(f"Nothing was typed. I need {wanted}.")
+    command = as_command(line, field)
+    if command is not None:
+        return command
+    changed = correction(line, asked_field or field, previous, plain_line(text))
+    if changed is not None:
+        return changed
+    if field == "command":
+        return Unknown("You can't say.") if cant_say(line) else Rejected(f"I need {wanted}.")
+    found = _read_field(field, line, question, choices, low, high)
+    return _finished(field, line, found)
+
+
+def _finished(field: str, line: str, found: Reading | None) -> Reading:
+    if isinstance(found, Accepted):
+        return Accepted(found.values, sureness(line), found.place, found.others)
+    if (
+        isinstance(found, AskBack)
+        and found.kind is AskKind.MISSING_PART
+        and not found.readings
+        and cant_say(line)
+    ):
+        return Unknown("You can't say.")
+    if found is not None:
+        return found
+    if cant_say(line):
+        return Unknown("You can't say.")
+    said = scan(line, field)
+    own = _OWN.get(field, frozenset())
+    for number in said.numbers:
+        if number.dimension and number.dimension not in own:
+            return wrong_quantity(field, line, number.dimension)
+    return Rejected(f"I can't read that as an answer. I need {WANTED[field]}.")
+
+
+def _read_field(
+    field: str,
+    line: str,
+    question: str,
+    choices: Sequence[str],
+    low: float | None,
+    high: float | None,
+) -> Reading | None:
+    if field == "yes_no":
+        return read_yes_no(line, question)
+    if field == "blower_type":
+        return choice_readers.read_blower_type(line, choices)
+    if field == "coil_state":
+        return choice_readers.read_coil_state(line, choices)
+    if field == "choice":
+        return choice_readers.read_choice(line, choices)
+    if field == "text":
+        return None if cant_say(line) else Accepted({"text": line})
+    said = scan(line, field)
+    if field == "material":
+        return choice_readers.read_material(said, choices)
+    if field == "duct":
+        return read_duct(said)
+    if field == "filter":
+        return read_filter(said)
+    if field == "grille":
+        return read_grille(said)
+    if field == "rise_range":
+        return read_rise_range(said)
+    if field == "fittings":
+        from intake.reading.fittings import read_fittings
+
+        return read_fittings(said)
+    bounds = BELIEVABLE[_BOUNDS[field]]
+    low = bounds[0] if low is None else low
+    high = bounds[1] if high is None else high
+    if field == "capacity":
+        return read_capacity(said, low, high, question)
+    reader: Callable[[Scan, float, float], Reading | None] = _BOUNDED_READERS[field]
+    return reader(said, low, high)
+
+
+_BOUNDED_READERS: Final[dict[str, Callable[[Scan, float, float], Reading | None]]] = {
+    "airflow": read_airflow,
+    "static_pressure": read_static,
+    "length": read_length,
+    "elevation": read_elevation,
+    "temperature": read_temperature,
+    "efficiency": read_efficiency,
+    "count": read_count,
+    "year": read_year,
+    "area": read_area,
+    "percent": read_percent,
+}
+
+
+def _read_paste(field: str, text: str) -> Reading:
+    from intake.reading.tables import read_blower_table, read_cooling_rows
+
+    return read_blower_table(text) if field == "blower_table" else read_cooling_rows(text)

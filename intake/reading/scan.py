@@ -1,0 +1,400 @@
+"""Typed text to items: numbers with their units and signs, words with their meanings.
+
+The passes: numerals are folded, spelling is put right, units are joined to their numbers, feet
+and inches become one length, and every known phrase gets its meanings. What the items add up to
+is the readers' business.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from typing import Final
+
+from intake.reading.clean import normalise
+from intake.reading.lexer import Token, tokenize
+from intake.reading.numerals import fold_numbers
+from intake.reading.phrases import longest_phrase, spelt_right
+from intake.reading.units import DIMENSION, PREFIXED, spellings
+
+__all__ = ["Item", "Scan", "scan"]
+
+
+@dataclass(slots=True)
+class Item:
+    """One number, known phrase, other word or sign.
+
+    Attributes:
+        kind: "num", "tag", "word", "sym" or "code".
+        text: As normalised.
+        start, end: Where it stood.
+        value: Of a number, without its sign.
+        unit: Our unit name, or "".
+        sign: -1 or 1 if stated, else 0.
+        meanings: Of a known phrase.
+        token: The token of a number (decimals, comma, spelled ...).
+        glued: No space before it.
+        negated: "not", "instead of" before it.
+    """
+
+    kind: str
+    text: str
+    start: int
+    end: int
+    value: float = 0.0
+    unit: str = ""
+    sign: int = 0
+    meanings: tuple[str, ...] = ()
+    token: Token | None = None
+    glued: bool = False
+    negated: bool = False
+
+    @property
+    def dimension(self) -> str:
+        """What the number's unit measures, or ""."""
+        return DIMENSION.get(self.unit, "")
+
+    @property
+    def spelled(self) -> bool:
+        """Whether the number is written in words."""
+        return self.token is not None and self.token.spelled
+
+    @property
+    def whole(self) -> bool:
+        """Whether the number is whole."""
+        return self.value == int(self.value)
+
+    def means(self, *names: str) -> bool:
+        """Whether any of these is among the meanings; a name ending in "." stands for its kind."""
+        return any(
+            meaning == name or (name[-1] == "." and meaning.startswith(name))
+            for name in names
+            for meaning in self.meanings
+        )
+
+
+@dataclass(slots=True)
+class Scan:
+    """A text and its items."""
+
+    text: str
+    items: list[Item] = field(default_factory=list)
+
+    @property
+    def numbers(self) -> list[Item]:
+        """The numbers, left to right."""
+        return [item for item in self.items if item.kind == "num"]
+
+    def says(self, *names: str) -> bool:
+        """Whether any item has one of these meanings."""
+        return any(item.means(*names) for item in self.items)
+
+    def words(self) -> set[str]:
+        """Every word of the text."""
+        return {word for item in self.items for word in item.text.split()}
+
+
+_LENGTHS: Final = frozenset(
+    "duct filter grille length elevation area fittings count material choice".split()
+)
+_HEAT: Final = frozenset("capacity efficiency cooling_rows blower_table".split())
+
+_FIELDS_OF_SHORT_UNIT: Final = {
+    "m": _LENGTHS,
+    "t": frozenset({"capacity", "airflow"}),
+    "w": _HEAT,
+    "c": frozenset({"temperature", "rise_range"}),
+    "f": frozenset({"temperature", "rise_range"}),
+    "h": frozenset(),
+    "k": frozenset(),
+    "r": frozenset(),
+    "in": _LENGTHS | {"static_pressure", "airflow", "yes_no", "text", "percent", "efficiency"},
+    "ins": _LENGTHS,
+    '"': _LENGTHS | {"static_pressure", "text"},
+    "'": _LENGTHS | {"text"},
+    "ft": _LENGTHS
+    | {"airflow", "text", "static_pressure", "capacity", "temperature", "efficiency"},
+    "tons": None,
+    "lb": frozenset({"static_pressure"}),
+    "lbs": frozenset({"static_pressure"}),
+    "pounds": frozenset({"static_pressure"}),
+    "square": frozenset(),
+    "ls": frozenset({"airflow"}),
+    "pc": frozenset({"percent", "efficiency"}),
+    "but": frozenset(),
+}
+"""Spellings of one or few letters that are units only where that quantity is asked for."""
+
+_ARTICLES: Final = frozenset(
+    "the a my our there here this that front back each every all hall basement attic".split()
+)
+_LONGEST_UNIT: Final = 6
+_NOT: Final = frozenset("not isn't isnt wasn't wasnt aint ain't".split())
+
+
+def scan(text: str, field_name: str) -> Scan:
+    """The items of a text, read for a field."""
+    line = normalise(text)
+    tokens = [t for t in fold_numbers(tokenize(line)) if t.text != "." or not t.glued]
+    for token in tokens:
+        if token.kind == "word":
+            token.text = spelt_right(token.text)
+    found = Scan(line)
+    i = 0
+    while i < len(tokens):
+        i = _item(tokens, i, field_name, found.items)
+    found.items = _one_length(found.items)
+    _set_negated(found.items)
+    return found
+
+
+def _item(tokens: list[Token], i: int, field_name: str, items: list[Item]) -> int:
+    """Append the item at i; the place after it."""
+    token = tokens[i]
+    if token.kind == "num":
+        return _number(tokens, i, field_name, items)
+    if token.kind == "word":
+        after = _prefixed(tokens, i, items) or _worded_length(tokens, i, field_name, items)
+        if after:
+            return after
+    if token.kind in ("word", "sym"):
+        found, after = longest_phrase(tokens, i)
+        if found:
+            text = " ".join(t.text for t in tokens[i:after])
+            items.append(
+                Item("tag", text, token.start, tokens[after - 1].end, meanings=found, token=token)
+            )
+            items[-1].glued = token.glued
+            return after
+    items.append(Item(token.kind, token.text, token.start, token.end, token=token))
+    items[-1].glued = token.glued
+    return i + 1
+
+
+def _number(tokens: list[Token], i: int, field_name: str, items: list[Item]) -> int:
+    token = tokens[i]
+    item = Item("num", token.text, token.start, token.end, token.value, token=token)
+    item.glued = token.glued
+    _take_sign(items, item)
+    after = i + 1
+    if after < len(tokens) and tokens[after].text == "k" and tokens[after].kind == "word":
+        following = tokens[after + 1].text if after + 1 < len(tokens) else ""
+        if not following.startswith("btu"):
+            item.value *= 1000.0
+            after += 1
+    unit, past = unit_at(tokens, after, field_name)
+    if unit in PREFIXED and _belongs_to_next(tokens, past, unit, item.value):
+        unit = ""
+    if unit:
+        item.unit = unit
+        after = past
+        if unit in ("in", "ft", "ton", "mi") and _half_after(tokens, after):
+            item.value += tokens[after + 1].value
+            after += 2
+    item.end = tokens[after - 1].end
+    items.append(item)
+    return after
+
+
+def _belongs_to_next(tokens: list[Token], after: int, unit: str, value: float) -> bool:
+    """ "1 merv 10": the rating is that of the number behind it."""
+    if after >= len(tokens) or tokens[after].kind != "num":
+        return False
+    return unit in ("merv", "mpr", "rvalue") or value > 100
+
+
+def _half_after(tokens: list[Token], i: int) -> bool:
+    """ "a foot and a half": a part of one behind "and"."""
+    return (
+        i + 1 < len(tokens)
+        and tokens[i].text == "and"
+        and tokens[i + 1].kind == "num"
+        and tokens[i + 1].fraction
+        and 0 < tokens[i + 1].value < 1
+        and not (i + 2 < len(tokens) and tokens[i + 2].text in ("inch", "in", '"', "inches"))
+    )
+
+
+_MINUS: Final = frozenset("minus negative neg".split())
+_PLUS: Final = frozenset("plus positive pos +".split())
+
+
+def _take_sign(items: list[Item], item: Item) -> None:
+    """Move a sign that stands before the number into it."""
+    if not items:
+        return
+    before = items[-1]
+    earlier = items[-2] if len(items) > 1 else None
+    if before.text == "-" and before.kind == "sym":
+        starts = earlier is None or not before.glued
+        if starts and item.glued:
+            item.sign = -1
+    elif before.text == "+" and item.glued and (earlier is None or not before.glued):
+        item.sign = 1
+    elif before.text in _MINUS:
+        item.sign = -1
+    elif before.text in _PLUS and before.text != "+":
+        if earlier is None or earlier.kind != "num" or before.text != "plus":
+            item.sign = 1
+    if item.sign:
+        item.start = before.start
+        items.pop()
+
+
+def unit_at(tokens: list[Token], i: int, field_name: str) -> tuple[str, int]:
+    """The unit whose spelling starts at i (a dash before it is skipped), and the place after."""
+    j = i
+    if j + 1 < len(tokens) and tokens[j].text == "-" and tokens[j].glued and tokens[j + 1].glued:
+        if tokens[j + 1].kind != "word":
+            return "", i
+        j += 1
+    words: list[str] = []
+    ends: list[int] = []
+    k = j
+    while k < len(tokens) and len(words) < _LONGEST_UNIT:
+        token = tokens[k]
+        if token.text == "." and words:
+            k += 1
+            continue
+        if token.text == "-" and words and k + 1 < len(tokens) and tokens[k + 1].kind == "word":
+            k += 1
+            continue
+        if token.kind == "num" and (token.spelled or token.value not in (1, 2, 3)):
+            break
+        words.append(token.text)
+        k += 1
+        ends.append(k)
+    table = spellings()
+    for n in range(len(words), 0, -1):
+        unit = table.get(tuple(words[:n]))
+        if unit and _fits(words[:n], unit, field_name, tokens, ends[n - 1]):
+            return unit, ends[n - 1]
+    return "", i
+
+
+def _fits(words: list[str], unit: str, field_name: str, tokens: list[Token], after: int) -> bool:
+    """Whether this spelling is a unit in this field and before what follows."""
+    spelling = " ".join(words)
+    fields = _FIELDS_OF_SHORT_UNIT.get(spelling)
+    if fields is not None and field_name not in fields:
+        return False
+    if spelling in ("m", "M") and field_name in _HEAT:
+        return False
+    if spelling in ("in", "ins") and after < len(tokens) and tokens[after].text in _ARTICLES:
+        return False
+    return not (unit in ("joists", "rolls", "minutes", "paces") and field_name not in ("length",))
+
+
+def _prefixed(tokens: list[Token], i: int, items: list[Item]) -> int:
+    """A rating before its number ("HSPF 9", "R-8"); the place after, or 0."""
+    table = spellings()
+    for n in (3, 2, 1):
+        words = tuple(t.text for t in tokens[i : i + n])
+        unit = table.get(words) if len(words) == n else None
+        if unit not in PREFIXED or words == ("a", "few"):
+            continue
+        j = i + n
+        while j < len(tokens) and tokens[j].text in (
+            "-",
+            ":",
+            "=",
+            "is",
+            "of",
+            "rating",
+            "rated",
+            ".",
+        ):
+            j += 1
+        if j < len(tokens) and tokens[j].kind == "num":
+            token = tokens[j]
+            if unit == "rvalue" and not (
+                token.value <= 13 and (token.glued or tokens[j - 1].text == "value")
+            ):
+                return 0
+            item = Item(
+                "num", token.text, tokens[i].start, token.end, token.value, unit, token=token
+            )
+            items.append(item)
+            after = j + 1
+            if after < len(tokens) and tokens[after].text in ("%", "percent"):
+                after += 1
+            return after
+    return 0
+
+
+def _worded_length(tokens: list[Token], i: int, field_name: str, items: list[Item]) -> int:
+    """ "a foot", "an inch and a half"; the place after, or 0."""
+    if tokens[i].text not in ("a", "an") or i + 1 >= len(tokens) or field_name not in _LENGTHS:
+        return 0
+    if tokens[i + 1].kind != "word" or tokens[i + 1].text not in (
+        "foot",
+        "inch",
+        "mile",
+        "ft",
+        "yard",
+        "meter",
+    ):
+        return 0
+    unit, after = unit_at(tokens, i + 1, field_name)
+    if not unit:
+        return 0
+    value = 1.0
+    if (
+        items
+        and items[-1].kind == "num"
+        and items[-1].token
+        and items[-1].token.fraction
+        and not items[-1].unit
+    ):
+        half = items.pop()
+        half.unit, half.end = unit, tokens[after - 1].end
+        items.append(half)
+        return after
+    if _half_after(tokens, after):
+        value += tokens[after + 1].value
+        after += 2
+    made = Token("num", "a", tokens[i].start, tokens[after - 1].end, value=value, spelled=True)
+    items.append(Item("num", "a", made.start, made.end, value, unit, token=made))
+    return after
+
+
+def _one_length(items: list[Item]) -> list[Item]:
+    """Feet followed by inches become one length in inches (or feet)."""
+    found: list[Item] = []
+    i = 0
+    while i < len(items):
+        item = items[i]
+        if item.kind == "num" and item.unit == "ft" and not item.negated:
+            j = i + 1
+            if j < len(items) and items[j].text in ("-", "and", ",", "&"):
+                j += 1
+            if j < len(items) and _is_inches(items, i, j):
+                inches = items[j]
+                item.value += inches.value / 12.0
+                item.end = inches.end
+                i = j
+        found.append(item)
+        i += 1
+    return found
+
+
+def _is_inches(items: list[Item], i: int, j: int) -> bool:
+    item = items[j]
+    if item.kind != "num" or item.value >= 12 or items[i].value != int(items[i].value):
+        return False
+    if item.unit == "in":
+        return not (j > i + 1 and items[j - 1].text == ",")
+    if item.unit or j > i + 1 and not item.glued:
+        return False
+    following = items[j + 1] if j + 1 < len(items) else None
+    alone = following is None or following.means("join.by") or following.kind == "sym"
+    return alone and j == i + 1 and item.whole and (item.glued or following is None)
+
+
+def _set_negated(items: list[Item]) -> None:
+    for k, item in enumerate(items):
+        if item.kind != "num" or not k:
+            continue
+        before = items[k - 1].text
+        two = f"{items[k - 2].text} {before}" if k > 1 else ""
+        if before in _NOT or two in ("instead of", "rather than"):
+            item.negated = True

@@ -1,0 +1,194 @@
+"""Sizes: two or three sides joined by a times sign, in inches."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from typing import Final
+
+from intake.reading.scan import Item
+from intake.reading.units import convert
+
+__all__ = ["Size", "find_sizes", "inches"]
+
+METRIC: Final = frozenset(("mm", "cm", "m"))
+
+
+@dataclass(slots=True)
+class Size:
+    """Numbers joined by a times sign.
+
+    Attributes:
+        sides: The numbers, in the order of the text, width before height where it says which.
+        first, last: Places of the first and the last item in the list of items.
+        joins: Where the times signs stand.
+        loose: The sides were joined by a word that need not mean a size ("17 and 9").
+        labelled: The text says which side is which.
+        depth: A thickness given apart ("20 by 20, 1 inch thick").
+    """
+
+    sides: list[Item]
+    first: int
+    last: int
+    joins: list[Item] = field(default_factory=list)
+    loose: bool = False
+    labelled: bool = False
+    half: bool = False
+
+    @property
+    def negated(self) -> bool:
+        """Whether "not" stands before it."""
+        return self.sides[0].negated
+
+
+def inches(item: Item, unit: str = "") -> float:
+    """A side in inches; a bare number is in `unit` if given, else in inches."""
+    name = item.unit or unit or "in"
+    return round(convert(item.value, name, "in"), 4)
+
+
+def find_sizes(items: list[Item], *, loose: bool = False) -> list[Size]:
+    """Every size of the text, left to right.
+
+    Args:
+        items: Of one text.
+        loose: Also "17 and 9", marked `loose`.
+    """
+    found: list[Size] = []
+    i = 0
+    while i < len(items):
+        size = _labelled_before(items, i) or _joined(items, i) or _labelled_after(items, i)
+        if size is None and loose:
+            size = _loosely(items, i)
+        if size is None:
+            i += 1
+            continue
+        _orient(items, size)
+        found.append(size)
+        i = size.last + 1
+    return found
+
+
+def _is_side(item: Item) -> bool:
+    return item.kind == "num" and item.dimension in ("", "length")
+
+
+def _joined(items: list[Item], i: int) -> Size | None:
+    """A chain of two or more numbers from i."""
+    if not _is_side(items[i]):
+        return None
+    size = Size([items[i]], i, i)
+    j = i
+    while True:
+        k = j + 1
+        while k < len(items) and (items[k].means("side.") and not items[k].means("join.by")):
+            k += 1
+        while k < len(items) and items[k].text == ",":
+            k += 1
+        if k + 1 >= len(items):
+            break
+        join = items[k]
+        after = k + 1
+        if after < len(items) and items[after].text == "-" and join.means("join.by"):
+            after += 1
+        if after >= len(items) or not _is_side(items[after]):
+            break
+        signs = join.kind == "sym" and join.text in "/-," and _tight(items, j, k, after, size)
+        if not (join.means("join.by") or signs):
+            break
+        size.joins.append(join)
+        size.sides.append(items[after])
+        j = after
+        if len(size.sides) == 5:
+            break
+    if len(size.sides) < 2:
+        return None
+    size.last = j
+    while size.last + 1 < len(items) and items[size.last + 1].means("side."):
+        size.last += 1
+    return size
+
+
+def _tight(items: list[Item], j: int, k: int, after: int, size: Size) -> bool:
+    """ "20/8" or "16-25-1": bare whole numbers with one sign written against both."""
+    one, two = items[j], items[after]
+    bare = not one.unit and not two.unit and not one.spelled and not two.spelled
+    return bare and k == j + 1 and items[k].glued and two.glued and one.value >= 2
+
+
+def _labelled_after(items: list[Item], i: int) -> Size | None:
+    """ "20 wide 8 tall", "8 high and 20 wide"."""
+    if not _is_side(items[i]):
+        return None
+    one = _label_at(items, i + 1)
+    if not one:
+        return None
+    j = i + 2
+    while j < len(items) and items[j].text in (",", "and", "&", ";", "-", "+"):
+        j += 1
+    if j >= len(items) or not _is_side(items[j]):
+        return None
+    two = _label_at(items, j + 1)
+    if not two or two == one:
+        return None
+    return Size([items[i], items[j]], i, j + 1)
+
+
+def _label_at(items: list[Item], i: int) -> str:
+    if i < len(items):
+        if items[i].means("side.width"):
+            return "side.width"
+        if items[i].means("side.height"):
+            return "side.height"
+    return ""
+
+
+def _labelled_before(items: list[Item], i: int) -> Size | None:
+    """ "width 20, height 8", "w=20 h=8"."""
+    one = _label_at(items, i)
+    if not one or (i and items[i - 1].kind == "num"):
+        return None
+    j = _past_signs(items, i + 1)
+    if j >= len(items) or not _is_side(items[j]):
+        return None
+    k = _past_signs(items, j + 1)
+    two = _label_at(items, k)
+    if not two or two == one:
+        return None
+    m = _past_signs(items, k + 1)
+    if m >= len(items) or not _is_side(items[m]):
+        return None
+    sides = [items[j], items[m]]
+    if one == "side.height":
+        sides.reverse()
+    return Size(sides, i, m, labelled=True)
+
+
+def _past_signs(items: list[Item], i: int) -> int:
+    while i < len(items) and items[i].text in (",", ":", "=", "is", "and", "&", ";", "of"):
+        i += 1
+    return i
+
+
+def _loosely(items: list[Item], i: int) -> Size | None:
+    if i + 2 < len(items) and _is_side(items[i]) and _is_side(items[i + 2]):
+        if items[i + 1].text in ("and", "&", "n", "on", "to") or items[i + 1].text == ",":
+            return Size([items[i], items[i + 2]], i, i + 2, [items[i + 1]], loose=True)
+    if i + 1 < len(items) and _is_side(items[i]) and _is_side(items[i + 1]):
+        return Size([items[i], items[i + 1]], i, i + 1, loose=True)
+    return None
+
+
+def _orient(items: list[Item], size: Size) -> None:
+    """Put the width first where the text names the sides."""
+    if size.labelled or len(size.sides) != 2:
+        return
+    places = [items.index(side) for side in size.sides]
+    labels = [_label_at(items, places[0] + 1), _label_at(items, places[1] + 1)]
+    if labels == ["side.height", "side.width"] or labels == ["side.height", ""]:
+        size.sides.reverse()
+        size.labelled = True
+    elif labels[0] or labels[1] == "side.height":
+        size.labelled = True
+    elif labels == ["", "side.width"]:
+        size.sides.reverse()
+        size.labelled = True

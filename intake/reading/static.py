@@ -1,0 +1,195 @@
+"""Static pressure: in. w.c. or Pa, signs, pairs, and the traps of both."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from intake.reading.asks import implausible, one_end, two_values
+from intake.reading.echo import echo
+from intake.reading.numbers import bounded, kept, relation, together
+from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value, Values
+from intake.reading.scan import Item, Scan
+from intake.reading.units import convert
+
+__all__ = ["read_static"]
+
+_PASCALS: Final = (5.0, 400.0)
+"""A bare number in this range may be Pa, or inches with the point left out."""
+
+
+def _inwc(item: Item) -> float:
+    unit = "inwc" if item.unit in ("", "in") else item.unit
+    return round(convert(item.value, unit, "inwc"), 5)
+
+
+def read_static(said: Scan, low: float, high: float) -> Reading | None:
+    """Read one or more static pressures, in. w.c.; None if the text holds none."""
+    said = together(said, hundreds=False)
+    numbers = kept(said, "", "pressure", "length")
+    numbers = [n for n in numbers if n.dimension != "length" or n.unit == "in"]
+    if not numbers:
+        return None
+    roles = [_role(said, number) for number in numbers]
+    if len(numbers) > 1 and all(roles) and len(set(roles)) == len(roles):
+        return _labelled(said, dict(zip(roles, numbers, strict=True)), low, high)
+    if len(numbers) == 1:
+        return _one(said, numbers[0], low, high)
+    if len(numbers) == 2:
+        return _two(said, numbers[0], numbers[1], low, high)
+    return _many(said, numbers)
+
+
+_ROLES: Final = ("return", "supply", "total")
+
+
+def _role(said: Scan, number: Item) -> str:
+    """The role of a number: its label stands just before it, or just behind it."""
+    items = said.items
+    place = items.index(number)
+    numbers = [n for n in items if n.kind == "num"]
+    labels = [i for i, item in enumerate(items) if item.means(*(f"role.{r}" for r in _ROLES))]
+    if not labels:
+        return ""
+    first_number = items.index(numbers[0])
+    if labels[0] < first_number:
+        earlier = [i for i in labels if i < place and not _number_between(items, i, place)]
+        near = earlier[-1] if earlier else None
+    else:
+        later = [i for i in labels if i > place and not _number_between(items, place, i)]
+        near = later[0] if later else None
+    if near is None:
+        return ""
+    return next(r for r in _ROLES if items[near].means(f"role.{r}"))
+
+
+def _number_between(items: list[Item], i: int, j: int) -> bool:
+    return any(item.kind == "num" for item in items[i + 1 : j])
+
+
+def _labelled(said: Scan, by_role: dict[str, Item], low: float, high: float) -> Reading:
+    del low
+    units = [n.unit for n in by_role.values() if n.unit not in ("", "in")]
+    if units:
+        for item in by_role.values():
+            item.unit = item.unit or units[-1]
+    values: dict[str, Value] = {}
+    for role, item in by_role.items():
+        if item.unit == "" and item.value > high:
+            return _no_unit(said, item, high)
+        size = _inwc(item)
+        if size > high:
+            return implausible("static_pressure", {f"{role}_inwc": size})
+        values[f"{role}_inwc"] = size
+    order = [r for r in _ROLES if r in by_role]
+    values = {f"{r}_inwc": values[f"{r}_inwc"] for r in order}
+    if set(order) == set(_ROLES):
+        odd = _total_off(values)
+        if odd is not None:
+            return odd
+    if by_role.get("supply") is not None and by_role["supply"].sign < 0 and "return" in by_role:
+        return AskBack(
+            "A negative supply reading means swapped hoses or another port. Which is the return, which the supply?",
+            (values,),
+            AskKind.IMPLAUSIBLE,
+        )
+    return Accepted(values)
+
+
+def _total_off(values: dict[str, Value]) -> AskBack | None:
+    pull, push, total = (float(values[f"{r}_inwc"]) for r in _ROLES)  # type: ignore[arg-type]
+    if abs(pull + push - total) <= 0.03 + 0.05 * total:
+        return None
+    summed = {**values, "total_inwc": round(pull + push, 3)}
+    return AskBack(
+        f"Return {pull:.2f} and supply {push:.2f} make {pull + push:.2f} in. w.c. in all, not {total:.2f}: "
+        "the sizes are added, the signs left off. Which of the three is right?",
+        (summed,),
+        AskKind.IMPLAUSIBLE,
+    )
+
+
+def _one(said: Scan, item: Item, low: float, high: float) -> Reading:
+    role = _role(said, item)
+    size = _inwc(item)
+    if bounded(said.text):
+        return one_end("static_pressure", size, "in. w.c.")
+    if said.says("join.by", "alt.change"):
+        return AskBack(
+            "What is the static pressure, in inches of water column?", (), AskKind.MISSING_PART
+        )
+    bare = item.unit in ("",)
+    if bare and size > high:
+        return _no_unit(said, item, high)
+    values: dict[str, Value] = {}
+    if role:
+        values[f"{role}_inwc"] = size
+    else:
+        values["inwc"] = size
+        if item.sign:
+            values["sign"] = item.sign
+    if not low <= size <= high:
+        meant = [{"inwc": round(size / 10, 4)}] if high < size <= 10 * high and not role else []
+        if item.unit == "in" or item.unit == "inwc":
+            return implausible("static_pressure", values, meant)
+        return implausible("static_pressure", values)
+    return Accepted(values)
+
+
+def _no_unit(said: Scan, item: Item, high: float) -> AskBack:
+    """ "65": inches with the point left out, or Pa."""
+    del said
+    value = item.value
+    readings: list[dict[str, Value]] = []
+    sign: dict[str, Value] = {"sign": item.sign} if item.sign else {}
+    for scale in (10.0, 100.0, 1000.0):
+        if value / scale <= high and not readings and (value >= 10 or scale == 10):
+            if value >= 10 and scale == 10.0:
+                continue
+            readings.append({"inwc": round(value / scale, 4), **sign})
+    pascals = round(convert(value, "pa", "inwc"), 4)
+    if _PASCALS[0] <= value <= _PASCALS[1]:
+        readings.append({"inwc": pascals, **sign})
+    if not readings:
+        return implausible("static_pressure", {"inwc": value})
+    parts = [f"{echo('static_pressure', readings[0])}"]
+    if _PASCALS[0] <= value <= _PASCALS[1]:
+        tail = f"{value:g} Pa, which is {pascals:.2f} in. w.c."
+        parts = [*parts, tail] if len(readings) > 1 else [tail]
+    return AskBack(
+        f"{value:g}: did you mean {', or '.join(parts)}?", tuple(readings), AskKind.TWO_READINGS
+    )
+
+
+def _two(said: Scan, one: Item, two: Item, low: float, high: float) -> Reading:
+    unit = two.unit or one.unit
+    one.unit, two.unit = one.unit or unit, two.unit or unit
+    how = relation(said.items, one, two)
+    first, second = _inwc(one), _inwc(two)
+    if how == "range" and first < second and not one.sign and not two.sign:
+        if one.unit == "" and second > high:
+            return _no_unit(said, two, high)
+        if not low <= first or not second <= high:
+            return implausible("static_pressure", {"inwc_low": first, "inwc_high": second})
+        return Accepted({"inwc_low": first, "inwc_high": second})
+    if first == second and how in ("or", "range"):
+        return _one(said, one, low, high)
+    if one.sign < 0 <= two.sign and max(first, second) <= high and not _role(said, one):
+        pair: Values = {"return_inwc": first, "supply_inwc": second}
+        return AskBack(
+            f"Is that return {first:.2f} and supply {second:.2f} in. w.c.?",
+            (pair,),
+            AskKind.TWO_VALUES,
+        )
+    roles = [_role(said, one), _role(said, two)]
+    if sum(map(bool, roles)) == 1 and said.says("role.filter", "role.coil"):
+        return two_values("static_pressure", [{"inwc": first}, {"inwc": second}])
+    return two_values("static_pressure", [{"inwc": first}, {"inwc": second}])
+
+
+def _many(said: Scan, numbers: list[Item]) -> Reading:
+    del said
+    return AskBack(
+        "Those are several pressures. Please say which is which, such as: return 0.25 supply 0.35.",
+        tuple({"inwc": _inwc(n)} for n in numbers[:4]),
+        AskKind.TWO_VALUES,
+    )

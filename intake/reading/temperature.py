@@ -1,0 +1,204 @@
+"""Temperatures, differences, and pairs of return and supply."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from intake.reading.asks import implausible, one_end, two_values
+from intake.reading.bounds import BELIEVABLE, believable
+from intake.reading.numbers import between, bounded, kept, relation, together
+from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value
+from intake.reading.scan import Item, Scan
+from intake.reading.units import convert
+
+__all__ = ["read_rise_range", "read_temperature"]
+
+_COLD: Final = 40.0
+"""A bare number below this may be Celsius."""
+
+
+def _degf(item: Item) -> float:
+    return round(convert(item.value * (item.sign or 1), item.unit or "degf", "degf"), 2)
+
+
+def _delta(item: Item) -> float:
+    unit = "delta_degc" if item.unit in ("degc", "degk") else "delta_degf"
+    return round(convert(item.value, unit, "delta_degf"), 2)
+
+
+def read_temperature(said: Scan, low: float, high: float) -> Reading | None:
+    """Read temperatures in degF; None if the text holds none."""
+    said = together(said, hundreds=True)
+    numbers = kept(said, "", "temperature")
+    if not numbers:
+        if said.says("vague.size", "role.rise"):
+            return AskBack("What is the temperature, in °F?", (), AskKind.MISSING_PART)
+        return None
+    unit = next((n.unit for n in reversed(numbers) if n.unit in ("degc", "degf", "degk")), "")
+    for n in numbers:
+        if n.unit in ("", "deg") and unit:
+            n.unit = unit
+    rise = said.says("role.rise")
+    if len(numbers) == 1:
+        return _one(said, numbers[0], rise, low, high)
+    if len(numbers) == 2:
+        return _two(said, numbers[0], numbers[1], rise, low, high)
+    return _many(said, numbers, low, high)
+
+
+def _role(said: Scan, number: Item, numbers: list[Item]) -> str:
+    items = said.items
+    labels = [
+        i
+        for i, item in enumerate(items)
+        if item.means("role.return", "role.supply") or item.text in ("in", "out", "before", "after")
+    ]
+    if not labels:
+        return ""
+    place = items.index(number)
+    leading = labels[0] < items.index(numbers[0])
+    if leading:
+        earlier = [
+            i
+            for i in labels
+            if i < place and not any(x.kind == "num" for x in items[i + 1 : place])
+        ]
+        near = earlier[-1] if earlier else None
+    else:
+        later = [
+            i
+            for i in labels
+            if i > place and not any(x.kind == "num" for x in items[place + 1 : i])
+        ]
+        near = later[0] if later else None
+    if near is None:
+        return ""
+    item = items[near]
+    if item.means("role.return") or item.text in ("in", "before"):
+        return "return"
+    return "supply"
+
+
+def _one(said: Scan, item: Item, rise: bool, low: float, high: float) -> Reading:
+    if bounded(said.text):
+        return one_end("temperature", _degf(item), "°F")
+    if rise:
+        delta = _delta(item)
+        if believable("delta_degF", delta):
+            return Accepted({"delta_degF": delta})
+        return implausible("temperature", {"delta_degF": delta})
+    degf = _degf(item)
+    role = _role(said, item, [item])
+    if role and said.says("role.return", "role.supply"):
+        name = f"{role}_degF"
+    else:
+        name = "degF"
+    if item.unit in ("", "deg") and 0 <= degf < _COLD and name != "x":
+        celsius = round(convert(item.value, "degc", "degf"), 1)
+        readings: list[dict[str, Value]] = [{name: celsius}, {name: degf}]
+        return AskBack(
+            f"{item.value:g}: in °F, or in °C, which is {celsius:g} °F?",
+            tuple(readings),
+            AskKind.TWO_READINGS,
+        )
+    if low <= degf <= high:
+        return Accepted({name: degf})
+    meant = [{name: round(degf / 10, 1)}] if low <= degf / 10 <= high and degf > 300 else []
+    return implausible("temperature", {name: degf}, meant)
+
+
+def _pair(one: float, two: float, roles: list[str], low: float, high: float) -> Reading:
+    values: dict[str, Value] = {f"{roles[0]}_degF": one, f"{roles[1]}_degF": two}
+    values = {name: values[name] for name in ("supply_degF", "return_degF")}
+    if all(low <= v <= high for v in (one, two)):
+        return Accepted(values)
+    return implausible("temperature", values)
+
+
+def _two(said: Scan, one: Item, two: Item, rise: bool, low: float, high: float) -> Reading:
+    roles = [_role(said, n, [one, two]) for n in (one, two)]
+    first, second = _degf(one), _degf(two)
+    if all(roles) and roles[0] != roles[1]:
+        return _pair(first, second, roles, low, high)
+    if sum(map(bool, roles)) == 1 and said.says("role.return", "role.supply") and not rise:
+        known = next(r for r in roles if r)
+        other = "supply" if known == "return" else "return"
+        guess = [r or other for r in roles]
+        values: dict[str, Value] = {f"{guess[0]}_degF": first, f"{guess[1]}_degF": second}
+        return AskBack(
+            "Which one is the return air, which the supply?", (values,), AskKind.TWO_READINGS
+        )
+    if rise:
+        how = relation(said.items, one, two)
+        deltas = [_delta(one), _delta(two)]
+        for delta, others in ((one, (two,)), (two, (one,))):
+            del others
+            if delta.unit == "x":
+                break
+        words = between(said.items, one, two)
+        if how in ("or", "range", "list") and "from" not in said.words():
+            return two_values("temperature", [{"delta_degF": d} for d in deltas])
+        del words
+        difference = round(abs(first - second), 1)
+        return AskBack(
+            f"Is the difference {difference:g} °F, from {first:g} to {second:g}?",
+            ({"delta_degF": difference},),
+            AskKind.TWO_READINGS,
+        )
+    if first == second:
+        return _one(said, one, rise, low, high)
+    if abs(first - second) >= 8 and not said.says("alt.or"):
+        cold, warm = sorted((first, second))
+        if warm < 90:
+            reading: dict[str, Value] = {"return_degF": warm, "supply_degF": cold}
+        else:
+            reading = {"return_degF": cold, "supply_degF": warm}
+        return AskBack(
+            "Which one is the return air, which the supply?", (reading,), AskKind.TWO_VALUES
+        )
+    return two_values("temperature", [{"degF": first}, {"degF": second}])
+
+
+def _many(said: Scan, numbers: list[Item], low: float, high: float) -> Reading:
+    roles = [_role(said, n, numbers) for n in numbers]
+    if len(numbers) == 3 and said.says("role.rise"):
+        for k in (0, 2):
+            pair = [n for j, n in enumerate(numbers) if j != k]
+            difference = abs(_degf(pair[0]) - _degf(pair[1]))
+            if abs(difference - numbers[k].value) < 1.0:
+                pair_roles = [roles[numbers.index(n)] for n in pair]
+                if all(pair_roles) and pair_roles[0] != pair_roles[1]:
+                    made = _pair(_degf(pair[0]), _degf(pair[1]), pair_roles, low, high)
+                    if isinstance(made, Accepted):
+                        return Accepted({**made.values, "delta_degF": _delta(numbers[k])})
+                    return made
+    return AskBack(
+        "Those are several temperatures. Please give the return and the supply, such as: return 75 supply 55.",
+        tuple({"degF": _degf(n)} for n in numbers[:4]),
+        AskKind.TWO_VALUES,
+    )
+
+
+def read_rise_range(said: Scan) -> Reading | None:
+    """Read the two ends of a temperature rise range, degF; None if the text holds none."""
+    said = together(said, hundreds=True)
+    numbers = kept(said, "", "temperature")
+    if not numbers:
+        return None
+    low, high = BELIEVABLE["rise_degf"]
+    if len(numbers) == 1:
+        return AskBack(
+            f"{numbers[0].value:g} is one end. What are both, such as 35-65?",
+            (),
+            AskKind.MISSING_PART,
+        )
+    if len(numbers) > 2:
+        return AskBack("Which two are the lowest and the highest rise?", (), AskKind.TWO_VALUES)
+    unit = numbers[1].unit
+    if numbers[0].unit == "":
+        numbers[0].unit = unit
+    ends = sorted(_delta(n) for n in numbers)
+    values: dict[str, Value] = {"rise_low_degf": ends[0], "rise_high_degf": ends[1]}
+    if not low <= ends[0] < ends[1] <= high or not 10 <= ends[1] - ends[0] <= 45:
+        return implausible("rise_range", values)
+    return Accepted(values)
