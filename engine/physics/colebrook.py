@@ -32,6 +32,7 @@ TURBULENT_FROM_REYNOLDS: Final = 4000.0
 
 _SLOWEST, _FASTEST = 1e-3, 1e9
 _ROUGHEST: Final = 0.2
+_ROUGHEST_BITS: Final = np.float64(_ROUGHEST).view(np.uint64)
 
 _HALF_LN_10: Final = 1.151292546497022842
 _ROUGH: Final = 0.123968186335417556  # ln(10) / (2 x 2.51 x 3.7)
@@ -69,7 +70,7 @@ def friction_factor(reynolds: Floats, relative_roughness: Floats) -> Floats:
     rough = np.asarray(relative_roughness, dtype=np.float64)
     rough = rough.reshape(1) if rough.size == 1 else _flat(rough, shape)
     slowest = _least_within("reynolds", speed, _SLOWEST, _FASTEST)
-    _least_within("relative_roughness", rough, 0.0, _ROUGHEST)
+    _require_rough(rough)
     factor = np.empty(speed.size)
     if slowest >= TURBULENT_FROM_REYNOLDS:
         _fill_colebrook(speed, rough, factor)
@@ -134,7 +135,8 @@ def slow_factor(reynolds: Array, relative_roughness: Array) -> Array:
 
 
 def _flat(values: Floats, shape: tuple[int, ...]) -> Array:
-    spread = np.broadcast_to(np.asarray(values, dtype=np.float64), shape)
+    given = np.asarray(values, dtype=np.float64)
+    spread = given if given.shape == shape else np.broadcast_to(given, shape)
     return np.ascontiguousarray(spread).reshape(-1)
 
 
@@ -146,6 +148,13 @@ def _least_within(name: str, values: Array, low: float, high: float) -> float:
     if not (least >= low and most <= high):  # true of NaN as well
         require_within(name, values, low, high)
     return least
+
+
+def _require_rough(values: Array) -> None:
+    """As `require_within`, in one pass: as whole numbers, the bits of a double of either sign, or
+    NaN, that is outside 0 to the roughest are larger than the bits of the roughest."""
+    if values.size and values.view(np.uint64).max() > _ROUGHEST_BITS:
+        require_within("relative_roughness", values, 0.0, _ROUGHEST)
 
 
 def _fill_colebrook(reynolds: Array, relative_roughness: Array, factor: Array) -> None:
