@@ -36,7 +36,7 @@ def utc_now() -> datetime:
 
 
 class Store:
-    """The jobs of one file; made if it isn't there. Belongs to the thread that opened it."""
+    """The jobs of one file; made if it isn't there. Any thread may call it, one at a time."""
 
     def __init__(self, path: Path, *, clock: Callable[[], datetime] = utc_now) -> None:
         """Open the file, bring its tables up to date.
@@ -52,7 +52,7 @@ class Store:
         self._clock = clock
         with self._told():
             _make_private(path)
-            connection = sqlite3.connect(path, timeout=BUSY_TIMEOUT_S)
+            connection = sqlite3.connect(path, timeout=BUSY_TIMEOUT_S, check_same_thread=False)
         self._db = Database(connection, execute_plugins=False)
         try:
             with self._told():

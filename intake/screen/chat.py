@@ -1,0 +1,236 @@
+"""The chat: shows a conversation and passes on what is typed. Holds no rule of its own.
+
+The conversation is only ever called from one thread at a time, away from the one that draws: a
+long computation doesn't hold up the typing, and what is typed meanwhile waits its turn.
+"""
+
+import traceback
+from collections import deque
+from collections.abc import Iterable
+from dataclasses import dataclass
+from typing import Final
+
+from textual import on, work
+from textual.app import ComposeResult
+from textual.binding import Binding, BindingType
+from textual.containers import Horizontal
+from textual.content import Content
+from textual.message import Message
+from textual.screen import Screen
+from textual.widgets import Input, Static
+
+from intake.interview.turns import Ask, Manner, Say, Speaker
+from intake.keeping.errors import StoreError
+from intake.mouth import Around, Talk, is_save, visible
+from intake.screen.answer import AnswerBox
+from intake.screen.exchange import Exchange
+
+__all__ = ["KEYS", "ChatScreen", "Left"]
+
+KEYS: Final = "F1 help  ^Z undo  ^S save  ^Q leave"
+KEYS_IN_WORDS: Final = (
+    "Keys: F1 help, Ctrl+Z undo, Ctrl+S save the report, Ctrl+Q leave; or type help, undo, save, "
+    "quit. Up and Down bring back what you typed, PageUp and PageDown scroll."
+)
+WORKING: Final = "Working ..."
+STANDING: Final = "If stopped now: "
+
+
+@dataclass(frozen=True, slots=True)
+class Left:
+    """How the chat was left.
+
+    Attributes:
+        problem: Why the last answer could not be kept; empty if all was.
+        faults: Tracebacks of faults of the program that the chat survived.
+    """
+
+    problem: str = ""
+    faults: tuple[str, ...] = ()
+
+
+class ChatScreen(Screen[Left]):
+    """One conversation."""
+
+    CSS_PATH = "chat.tcss"
+    AUTO_FOCUS = "#answer"
+    BINDINGS: Final[list[BindingType]] = [  # type: ignore[misc]
+        Binding("f1", "help", "Help", priority=True),
+        Binding("ctrl+z", "undo", "Take back the last answer", priority=True),
+        Binding("ctrl+s", "save", "Save the report", priority=True),
+        Binding("pageup", "scroll_said(-1)", "Scroll up", show=False),
+        Binding("pagedown", "scroll_said(1)", "Scroll down", show=False),
+    ]
+
+    @dataclass
+    class Heard(Message):
+        """What the exchange gains by a typed line."""
+
+        says: list[Say]
+        ask: Ask | None
+        ended: bool
+
+    @dataclass
+    class Stood(Message):
+        """Where it stands; `turn` tells whether that is still the latest."""
+
+        turn: int
+        standing: str
+
+    @dataclass
+    class Failed(Message):
+        """The store refused, or the program has a fault."""
+
+        error: Exception
+
+    class Free(Message):
+        """The conversation can be called again."""
+
+    def __init__(self, talk: Talk, around: Around) -> None:
+        """Show this conversation."""
+        super().__init__()
+        self._talk, self._around = talk, around
+        self._typed: deque[str] = deque()
+        self._turn = 0
+        self._busy = False
+        self._leaving = False
+        self._faults: list[str] = []
+
+    def compose(self) -> ComposeResult:
+        """Head, exchange, standing, the box, the keys."""
+        yield Static(Content("Trunk Talk"), id="head")
+        yield Exchange(id="exchange")
+        yield Static("", id="standing", markup=False)
+        with Horizontal(id="entry"):
+            yield Static(Content("> "), id="prompt")
+            yield AnswerBox(id="answer")
+        yield Static(Content(KEYS), id="keys")
+
+    def on_mount(self) -> None:
+        """Open the conversation."""
+        self._begin(None)
+
+    @on(Input.Submitted, "#answer")
+    def take_answer(self) -> None:
+        """Pass on what was typed."""
+        typed = self.query_one(AnswerBox).take()
+        if typed.strip():
+            self._send(typed)
+
+    def action_help(self) -> None:
+        """Say which keys there are, and ask the conversation for its help."""
+        self._note(KEYS_IN_WORDS)
+        self._send("help")
+
+    def action_undo(self) -> None:
+        """Take back the last answer."""
+        self._send("undo")
+
+    def action_save(self) -> None:
+        """Save the report."""
+        self._send("save")
+
+    def action_scroll_said(self, pages: int) -> None:
+        """Scroll what was said by a page."""
+        exchange = self.query_one(Exchange)
+        exchange.scroll_relative(y=pages * max(exchange.size.height - 1, 1), animate=False)
+
+    def _send(self, typed: str) -> None:
+        self._show([Say(Speaker.PERSON, Manner.TYPED, typed)])
+        self._typed.append(typed)
+        self._turn += 1
+        if not self._busy:
+            self._next()
+
+    def _next(self) -> None:
+        if self._leaving or not self._typed:
+            return
+        self._begin(self._typed.popleft())
+
+    def _begin(self, typed: str | None) -> None:
+        self._busy = True
+        self._stand(WORKING, working=True)
+        self._call(self._turn, typed)
+
+    @work(thread=True, group="talk", exit_on_error=False)
+    def _call(self, turn: int, typed: str | None) -> None:
+        """Call the conversation; the only place that does. Touches no widget."""
+        try:
+            if typed is not None and is_save(typed):
+                says = [Say(Speaker.TOOL, Manner.NOTE, self._saved())]
+            elif typed is None:
+                says = self._talk.opening()
+            else:
+                says = self._talk.hear(typed)
+            self.post_message(self.Heard(says, self._talk.pending, self._talk.ended))
+            if turn == self._turn:
+                self.post_message(self.Stood(turn, self._talk.standing()))
+        except Exception as error:  # told to the person, kept for the end, the chat lives on
+            self.post_message(self.Failed(error))
+        finally:
+            self.post_message(self.Free())
+
+    def _saved(self) -> str:
+        try:
+            return self._around.save()
+        except OSError as error:
+            return f"The report could not be saved: {error.strerror or error}."
+
+    @on(Heard)
+    def _show_heard(self, event: Heard) -> None:
+        self._show(say for say in event.says if say.speaker is not Speaker.PERSON)
+        self.query_one(AnswerBox).placeholder = visible(_hint(event.ask))
+        if event.ended:
+            self.leave()
+
+    @on(Stood)
+    def _show_standing(self, event: Stood) -> None:
+        if event.turn == self._turn:
+            self._stand(STANDING + visible(event.standing))
+
+    @on(Failed)
+    def _show_failure(self, event: Failed) -> None:
+        if isinstance(event.error, StoreError):
+            self.leave(str(event.error))
+            return
+        self._faults.append("".join(traceback.format_exception(event.error)))
+        self._show([
+            Say(
+                Speaker.TOOL,
+                Manner.CAUTION,
+                "That ran into a fault of this program and was not taken "
+                f"({type(event.error).__name__}: {event.error}). Say it in other words, or type "
+                "skip; what was answered before is kept.",
+            )
+        ])  # fmt: skip
+        self._stand(STANDING + "can't tell, because of a fault of this program")
+
+    @on(Free)
+    def _go_on(self) -> None:
+        self._busy = False
+        self._next()
+
+    def _show(self, says: Iterable[Say]) -> None:
+        self.query_one(Exchange).add(says)
+
+    def _note(self, text: str) -> None:
+        self._show([Say(Speaker.TOOL, Manner.NOTE, text)])
+
+    def _stand(self, text: str, *, working: bool = False) -> None:
+        line = self.query_one("#standing", Static)
+        line.update(Content(text))
+        line.set_class(working, "-working")
+
+    def leave(self, problem: str = "") -> None:
+        """Leave; whatever was answered is kept already, unless there is a problem."""
+        self._leaving = True
+        self.dismiss(Left(problem, tuple(self._faults)))
+
+
+def _hint(ask: Ask | None) -> str:
+    """What the empty box shows: the words that would be understood, or the unit taken."""
+    if ask is None:
+        return ""
+    if ask.choices:
+        return ", ".join(ask.choices)
+    return f"without a unit: {ask.unit}" if ask.unit else ""

@@ -1,0 +1,57 @@
+"""The lines said so far, as they were said, the newest at the bottom."""
+
+from collections.abc import Iterable
+from typing import Final
+
+from textual.containers import VerticalScroll
+from textual.content import Content
+from textual.widgets import Static
+
+from intake.interview.turns import Manner, Say
+from intake.mouth import visible
+
+__all__ = ["Exchange"]
+
+LONGEST: Final = 1000
+"""Lines kept on the screen; older ones are dropped from the top (the store keeps the answers)."""
+
+WORDS: Final = {
+    Manner.TYPED: "> ",
+    Manner.ECHO: "Read: ",
+    Manner.QUESTION: "",
+    Manner.HELP: "",
+    Manner.ASK_BACK: "Again: ",
+    Manner.INSIGHT: "So far: ",
+    Manner.CAUTION: "Caution: ",
+    Manner.ALARM: "STOP: ",
+    Manner.VERDICT: "",
+    Manner.BOOKING: "",
+    Manner.NOTE: "",
+}
+"""What stands before a line, so that its kind doesn't hang on its colour."""
+
+
+class Exchange(VerticalScroll, can_focus=False):
+    """Shows lines; knows nothing of who says them or why."""
+
+    DEFAULT_CSS = """
+    Exchange {
+        height: 1fr;
+        layout: stream;
+    }
+    """
+
+    def add(self, says: Iterable[Say]) -> None:
+        """Append lines and follow them; text shows as it is, never as markup."""
+        lines = [
+            Static(
+                Content(WORDS[say.manner] + visible(say.text)),
+                classes=f"line -{say.speaker.value} -{say.manner.value}",
+            )
+            for say in says
+        ]
+        self.mount_all(lines)
+        self.anchor()
+        surplus = len(self.children) - LONGEST
+        if surplus > 0:
+            self.remove_children(list(self.children)[:surplus])

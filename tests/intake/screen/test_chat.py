@@ -1,0 +1,336 @@
+"""The chat: what was typed is shown as typed, the question is in sight, and it stays alive."""
+
+import threading
+from collections.abc import Awaitable, Callable
+from pathlib import Path
+
+import pytest
+from support.screens import drive, lines, picture, standing, until
+from support.talks import QUESTIONS, ScriptedTalk, around, tool
+from textual import events
+from textual.pilot import Pilot
+
+from intake.interview.turns import Manner, Say
+from intake.keeping.errors import StoreError
+from intake.screen.answer import AnswerBox, joined
+from intake.screen.app import ChatApp
+from intake.screen.chat import Left
+from intake.screen.exchange import LONGEST, WORDS, Exchange
+
+SIZES = [(40, 12), (80, 24)]
+Steps = Callable[[Pilot[Left]], Awaitable[None]]
+
+
+def box(pilot: Pilot[Left]) -> AnswerBox:
+    return pilot.app.screen.query_one(AnswerBox)
+
+
+@pytest.mark.parametrize("size", SIZES)
+@pytest.mark.parametrize("typed", ["12 ft", "[/]", "[bold]12", "2*3*4", "[$primary] 20x8½"])
+def test_an_answer_and_its_echo_are_shown_as_typed(size: tuple[int, int], typed: str) -> None:
+    talk = ScriptedTalk()
+    app = ChatApp(talk, around())
+
+    async def steps(pilot: Pilot[Left]) -> None:
+        await pilot.press(*typed, "enter")
+        await until(lambda: len(lines(app)) == 5, pilot)
+        assert lines(app)[2:4] == [f"> {typed}", f"Read: I read {typed}"]
+        shown = "\n".join(picture(app))
+        assert f"> {typed}" in shown
+        assert f"Read: I read {typed}" in shown
+
+    drive(app, steps, size)
+    assert talk.heard == [typed]
+
+
+@pytest.mark.parametrize("size", SIZES)
+def test_the_open_question_is_in_sight_right_above_the_box(size: tuple[int, int]) -> None:
+    app = ChatApp(ScriptedTalk(), around())
+
+    async def steps(pilot: Pilot[Left]) -> None:
+        for number in range(3):
+            question = " ".join(QUESTIONS[number].text.split())
+            await until(lambda q=question: q in _flat(picture(app)), pilot)
+            rows = picture(app)
+            entry = max(i for i, row in enumerate(rows) if row.startswith("> "))
+            above = [row for row in rows[:entry] if row.strip() and "If stopped" not in row]
+            assert question.split()[-1] in _flat(above[-3:])
+            await pilot.press(*f"answer {number}", "enter")
+
+    drive(app, steps, size)
+
+
+def _flat(rows: list[str]) -> str:
+    return " ".join(" ".join(row.strip(" ┃▁▂▃▄▅▆▇█") for row in rows).split())
+
+
+def test_a_pasted_table_is_one_answer_with_all_its_lines() -> None:
+    talk = ScriptedTalk()
+    app = ChatApp(talk, around())
+
+    async def steps(pilot: Pilot[Left]) -> None:
+        app.post_message(events.Paste("0.10\t1250\r\n0.20  1190\n\n0.30 1120\x1b[31m\n"))
+        await until(lambda: bool(box(pilot).value), pilot)
+        await pilot.press("enter")
+        await until(lambda: bool(talk.heard), pilot)
+
+    drive(app, steps)
+    assert talk.heard == ["0.10 1250 / 0.20 1190 / 0.30 1120 [31m"]
+
+
+def test_a_paste_lands_where_the_cursor_is_and_replaces_what_is_selected() -> None:
+    app = ChatApp(ScriptedTalk(), around())
+
+    async def steps(pilot: Pilot[Left]) -> None:
+        await pilot.press(*"abcd", "left", "left", "shift+left")
+        app.post_message(events.Paste("1\n2"))
+        await until(lambda: box(pilot).value == "a1 / 2cd", pilot)
+
+    drive(app, steps)
+
+
+def test_joining_leaves_one_line_alone() -> None:
+    assert joined(" 20x8 ") == "20x8"
+    assert joined("") == ""
+
+
+def test_up_and_down_bring_back_what_was_typed_and_keep_the_draft() -> None:
+    app = ChatApp(ScriptedTalk(), around())
+
+    async def steps(pilot: Pilot[Left]) -> None:
+        await pilot.press(*"one", "enter", *"two", "enter", *"dra")
+        seen = []
+        for key in ("up", "up", "up", "down", "down", "down"):
+            await pilot.press(key)
+            seen.append(box(pilot).value)
+        assert seen == ["two", "one", "one", "two", "dra", "dra"]
+
+    drive(app, steps)
+
+
+@pytest.mark.parametrize(
+    ("key", "shown"),
+    [("f1", "Type what you see."), ("ctrl+z", "Taken back."), ("ctrl+s", "Saved: report.html")],
+)
+def test_a_key_does_what_its_typed_word_does(key: str, shown: str) -> None:
+    def after(*typed: str) -> list[str]:
+        talk = ScriptedTalk()
+        app = ChatApp(talk, around())
+
+        async def steps(pilot: Pilot[Left]) -> None:
+            await pilot.press(*typed)
+            await until(lambda: shown in lines(app), pilot)
+
+        drive(app, steps)
+        return talk.heard
+
+    word = {"f1": "help", "ctrl+z": "undo", "ctrl+s": "save"}[key]
+    assert after(*"20x8", "enter", key) == after(*"20x8", "enter", *word, "enter")
+
+
+def test_help_names_every_key() -> None:
+    app = ChatApp(ScriptedTalk(), around())
+
+    async def steps(pilot: Pilot[Left]) -> None:
+        await pilot.press("f1")
+        told = next(line for line in lines(app) if line.startswith("Keys:"))
+        for key in ("F1", "Ctrl+Z", "Ctrl+S", "Ctrl+Q", "Up", "Down", "PageUp", "PageDown"):
+            assert key in told
+
+    drive(app, steps)
+
+
+def test_escape_loses_nothing() -> None:
+    app = ChatApp(ScriptedTalk(), around())
+
+    async def steps(pilot: Pilot[Left]) -> None:
+        await pilot.press(*"20x", "escape", "escape", "8")
+        assert box(pilot).value == "20x8"
+
+    assert drive(app, steps) is None
+
+
+@pytest.mark.parametrize("keys", [["ctrl+q"], [*"quit", "enter"]])
+def test_leaving_by_key_or_word_leaves_without_a_problem(keys: list[str]) -> None:
+    app = ChatApp(ScriptedTalk(), around())
+
+    async def steps(pilot: Pilot[Left]) -> None:
+        await pilot.press(*keys)
+        await until(lambda: app.return_value is not None, pilot)
+
+    assert drive(app, steps) == Left()
+
+
+def test_a_talk_that_was_left_goes_on_where_it_was() -> None:
+    talk = ScriptedTalk()
+
+    async def answer_and_leave(pilot: Pilot[Left]) -> None:
+        await pilot.press(*"20x8", "enter")
+        await until(lambda: bool(talk.heard), pilot)
+        await pilot.press("ctrl+q")
+
+    drive(ChatApp(talk, around()), answer_and_leave)
+    again = ChatApp(ScriptedTalk(heard=talk.heard), around())
+
+    async def look(pilot: Pilot[Left]) -> None:
+        assert lines(again) == ["Welcome back.", QUESTIONS[1].text]
+
+    drive(again, look)
+
+
+def test_an_empty_line_is_no_answer() -> None:
+    talk = ScriptedTalk()
+
+    async def steps(pilot: Pilot[Left]) -> None:
+        await pilot.press("enter", "space", "enter", *"20x8", "enter")
+        await until(lambda: bool(talk.heard), pilot)
+
+    drive(ChatApp(talk, around()), steps)
+    assert talk.heard == ["20x8"]
+
+
+def test_a_fault_while_answering_is_told_and_the_chat_lives_on() -> None:
+    def faulty(text: str) -> None:
+        if text == "12":
+            raise RuntimeError("[/] a fault")
+
+    talk = ScriptedTalk(record=faulty)
+    app = ChatApp(talk, around())
+
+    async def steps(pilot: Pilot[Left]) -> None:
+        await pilot.press(*"12", "enter")
+        await until(lambda: any("RuntimeError: [/] a fault" in line for line in lines(app)), pilot)
+        await pilot.press(*"20x8", "enter")
+        await until(lambda: "Read: I read 20x8" in lines(app), pilot)
+        await pilot.press("ctrl+q")
+        await until(lambda: app.return_value is not None, pilot)
+
+    left = drive(app, steps)
+    assert left is not None
+    assert left.problem == ""
+    assert len(left.faults) == 1
+    assert "a fault" in left.faults[0]
+    assert talk.heard == ["20x8"]
+
+
+def test_a_fault_while_weighing_is_told_and_the_chat_lives_on() -> None:
+    faults = iter([None, ZeroDivisionError("weighing")])
+
+    def stands() -> str:
+        fault = next(faults, None)
+        if fault:
+            raise fault
+        return "fine so far"
+
+    talk = ScriptedTalk(standing=stands)
+    app = ChatApp(talk, around())
+
+    async def steps(pilot: Pilot[Left]) -> None:
+        await pilot.press(*"20x8", "enter")
+        await until(lambda: "fault of this program" in standing(app), pilot)
+        assert "Read: I read 20x8" in lines(app)
+        await pilot.press(*"no", "enter")
+        await until(lambda: standing(app) == "If stopped now: fine so far", pilot)
+
+    drive(app, steps)
+    assert talk.heard == ["20x8", "no"]
+
+
+def test_an_answer_that_cannot_be_kept_ends_the_chat_with_its_reason(tmp_path: Path) -> None:
+    def refuse(text: str) -> None:
+        raise StoreError(tmp_path, "can't be written: the disk is full.")
+
+    app = ChatApp(ScriptedTalk(record=refuse), around())
+
+    async def steps(pilot: Pilot[Left]) -> None:
+        await pilot.press(*"20x8", "enter")
+        await until(lambda: app.return_value is not None, pilot)
+
+    left = drive(app, steps)
+    assert left is not None
+    assert "the disk is full" in left.problem
+
+
+def test_what_is_typed_while_it_works_waits_its_turn_and_a_late_standing_is_dropped() -> None:
+    gate = threading.Event()
+    gate.set()
+
+    def slow() -> str:
+        assert gate.wait(20)
+        return f"after {len(talk.heard)}"
+
+    talk = ScriptedTalk(standing=slow)
+    app = ChatApp(talk, around())
+
+    async def steps(pilot: Pilot[Left]) -> None:
+        gate.clear()
+        await pilot.press(*"20x8", "enter")
+        await until(lambda: talk.heard == ["20x8"], pilot)
+        await pilot.press(*"no", "enter")
+        assert standing(app) == "Working ..."
+        assert lines(app)[-1] == "> no"
+        assert talk.heard == ["20x8"]
+        seen = []
+        gate.set()
+        await until(lambda: not seen.append(standing(app)) and "after 2" in seen[-1], pilot)
+        assert not [line for line in seen if "after 1" in line]
+
+    drive(app, steps)
+    assert talk.heard == ["20x8", "no"]
+
+
+def test_every_manner_has_its_place_on_the_screen() -> None:
+    class All(ScriptedTalk):
+        def opening(self) -> list[Say]:
+            return [tool(manner, f"this is {manner.value}") for manner in Manner]
+
+    app = ChatApp(All(), around())
+
+    async def steps(pilot: Pilot[Left]) -> None:
+        shown = "\n".join(picture(app))
+        for manner in Manner:
+            assert f"{WORDS[manner]}this is {manner.value}" in shown
+
+    drive(app, steps, (80, 40))
+
+
+def test_what_matters_is_told_by_words_and_not_by_colour_alone() -> None:
+    told = [WORDS[m] for m in (Manner.ECHO, Manner.CAUTION, Manner.ALARM, Manner.ASK_BACK)]
+    assert all(told)
+    assert len(set(told)) == len(told)
+
+
+@pytest.mark.parametrize("size", [(20, 5), (10, 3), (200, 60)])
+def test_no_size_of_terminal_breaks_it(size: tuple[int, int]) -> None:
+    talk = ScriptedTalk()
+
+    async def steps(pilot: Pilot[Left]) -> None:
+        await pilot.press(*"20x8", "enter")
+        await until(lambda: talk.heard == ["20x8"], pilot)
+
+    drive(ChatApp(talk, around()), steps, size)
+
+
+def test_a_change_of_size_keeps_the_newest_line_in_sight() -> None:
+    app = ChatApp(ScriptedTalk(), around())
+
+    async def steps(pilot: Pilot[Left]) -> None:
+        await pilot.press(*"a long answer " * 12, "enter")
+        await until(lambda: QUESTIONS[1].text in lines(app), pilot)
+        for size in ((40, 12), (100, 30), (36, 10)):
+            await pilot.resize_terminal(*size)
+            await until(lambda: "[b]return[/b]?" in _flat(picture(app)), pilot)
+
+    drive(app, steps, (80, 24))
+
+
+def test_old_lines_are_dropped_from_the_top() -> None:
+    app = ChatApp(ScriptedTalk(), around())
+
+    async def steps(pilot: Pilot[Left]) -> None:
+        exchange = app.screen.query_one(Exchange)
+        exchange.add([tool(Manner.NOTE, f"line {n}") for n in range(LONGEST + 5)])
+        await until(lambda: len(lines(app)) == LONGEST, pilot)
+        assert lines(app)[-1] == f"line {LONGEST + 4}"
+
+    drive(app, steps)
