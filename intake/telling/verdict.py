@@ -1,0 +1,320 @@
+"""A verdict in the words of the chat: short lines, worst first, nothing without its meaning."""
+
+from collections.abc import Iterable, Sequence
+from typing import Final
+
+from engine.job.job import Job
+from engine.job.modes import Mode
+from engine.trade.limits import LIMITS
+from engine.verdict import (
+    Assumption,
+    Finding,
+    FindingStatus,
+    ModeStatus,
+    ModeVerdict,
+    Remedy,
+    RemedySet,
+    Spread,
+    Verdict,
+)
+from intake.telling.findings import finding_sentence, odds_sentence, turns_sentence
+from intake.telling.names import STATUSES, fact_words, mode_words, value_words, wanted_words
+from intake.telling.numbers import cfm, hours, in_how_many, quantity, spread, sure, tons
+
+__all__ = [
+    "DEFERS",
+    "assumption_words",
+    "capacity_sentence",
+    "changes_sentences",
+    "deciding",
+    "delivered_sentence",
+    "headline",
+    "mode_lines",
+    "short_verdict",
+    "status_sentence",
+    "verdict_lines",
+]
+
+DEFERS: Final = (
+    "This is a judgement from what was told, not a permit and not a design: local code, the "
+    "maker's data and a licensed person on site decide."
+)
+"""What every verdict ends with."""
+
+_MOST_REASONS: Final = 3
+_MOST_ASSUMED: Final = 3
+_MOST_WANTED: Final = 3
+_ORDER: Final = (
+    ModeStatus.WONT_CARRY,
+    ModeStatus.CANT_SAY,
+    ModeStatus.CARRIES_WITH_CHANGES,
+    ModeStatus.CARRIES,
+)
+
+
+def verdict_lines(verdict: Verdict, job: Job) -> list[str]:
+    """The verdict for the chat.
+
+    Args:
+        verdict: What the engine says.
+        job: What is known; names pieces and materials.
+
+    Returns:
+        One line a thing: the whole in short, each mode with its reasons, the most these ducts
+        carry quietly, the changes, what was assumed, what to collect next, doubts about readings,
+        questions not answered, and whom the verdict defers to.
+    """
+    if not verdict.modes:
+        return [
+            "No airflow can be judged yet: nothing says how much air the new equipment needs.",
+            *_wanted_lines(verdict, job),
+        ]
+    lines = [headline(verdict)]
+    for mode in sorted(verdict.modes.values(), key=lambda one: _ORDER.index(one.status)):
+        lines += mode_lines(mode, job)
+    lines += _capacity_lines(verdict, job)
+    lines += changes_sentences(verdict)
+    lines += _assumed_line(verdict.assumed, job)
+    lines += _wanted_lines(verdict, job)
+    lines += [_stop(f"The readings don't agree: {one.words}") for one in verdict.doubts]
+    lines += [_stop(f"Not answered: {one}") for one in verdict.refused]
+    return [*lines, DEFERS]
+
+
+def headline(verdict: Verdict) -> str:
+    """The whole verdict in one sentence: the worst mode decides."""
+    modes = list(verdict.modes.values())
+    worst = min(modes, key=lambda one: _ORDER.index(one.status))
+    same = [one for one in modes if one.status is worst.status]
+    names = _listed(mode_words(one.mode) for one in same)
+    everything = len(same) == len(modes)
+    what = "every airflow asked for" if everything and len(modes) > 1 else names
+    match worst.status:
+        case ModeStatus.CARRIES:
+            return f"These ducts carry {what} as they are."
+        case ModeStatus.CARRIES_WITH_CHANGES:
+            return f"These ducts carry {what} once something is changed; the trunks can stay."
+        case ModeStatus.WONT_CARRY:
+            return f"These ducts won't carry {what}{_even_with(same)}."
+        case ModeStatus.CANT_SAY:
+            if all(one.treat_as is not None for one in same):
+                return f"It can't be said of {what}: treat as won't carry until measured."
+            return f"It can't be said yet of {what}; a few more answers would settle it."
+
+
+def _even_with(modes: Sequence[ModeVerdict]) -> str:
+    if any(one.borderline for one in modes):
+        return ", as far as can be told: it is on the line"
+    if all(one.changes is None for one in modes):
+        return ", and no change that was tried clears it"
+    return " as they are, and only new trunks or less air would clear it"
+
+
+def short_verdict(verdict: Verdict) -> str:
+    """Every mode's status on one line, for "what would you say if we stopped now?"."""
+    if not verdict.modes:
+        return "nothing yet: how much air the new equipment needs isn't known"
+    return "; ".join(
+        f"{mode_words(one.mode)}: {_status_words(one)}" for one in verdict.modes.values()
+    )
+
+
+def _status_words(mode: ModeVerdict) -> str:
+    if mode.borderline:
+        return f"on the line, treat as {STATUSES[mode.status]}"
+    if mode.treat_as is not None:
+        return "can't say, treat as won't carry until measured"
+    if mode.status is ModeStatus.CANT_SAY:
+        return STATUSES[mode.status]
+    return f"{STATUSES[mode.status]} ({sure(mode.confidence)})"
+
+
+def status_sentence(mode: ModeVerdict, job: Job) -> str:
+    """One mode's status with its airflow, its odds and, where it can't be said, what is missing."""
+    setting = f", blower on “{mode.setting}”" if mode.setting else ""
+    head = f"{_capital(mode_words(mode.mode))}, {_target(mode.target_cfm)}{setting}:"
+    fails = f"{in_how_many(mode.over_share)} of the houses that fit what was told"
+    if mode.borderline:
+        return (
+            f"{head} on the line. Something is over its limit in {fails}, and nothing more can be "
+            f"had that would settle it; plan as if {STATUSES[mode.status]}."
+        )
+    if mode.status is ModeStatus.CANT_SAY:
+        missing = _missing(mode, job)
+        if mode.treat_as is not None:
+            return f"{head} can't say.{missing} Treat as won't carry until measured."
+        return f"{head} can't say yet. Something is over its limit in {fails}.{missing}"
+    return f"{head} {STATUSES[mode.status]} ({sure(mode.confidence)})."
+
+
+def _target(target: Spread) -> str:
+    return spread(target.low, target.likely, target.high, "CFM")
+
+
+def _missing(mode: ModeVerdict, job: Job) -> str:
+    if not mode.unmet_floor:
+        return ""
+    wanted = _listed(wanted_words(one, job) for one in mode.unmet_floor)
+    return f" Before it may be called good, somebody must have: {wanted}."
+
+
+def mode_lines(mode: ModeVerdict, job: Job) -> list[str]:
+    """One mode: its status, its reasons worst first, and the air it will really get."""
+    lines = [status_sentence(mode, job)]
+    reasons = deciding(mode)
+    if mode.status is ModeStatus.CARRIES and reasons:
+        lines.append(f"Closest to its limit: {_reason(reasons[0], job)}")
+    else:
+        lines += [f"Because: {_reason(one, job)}" for one in reasons[:_MOST_REASONS]]
+    if delivered := delivered_sentence(mode):
+        lines.append(delivered)
+    return lines
+
+
+def deciding(mode: ModeVerdict) -> list[Finding]:
+    """The findings that decide a mode, worst first; for one that carries, the closest to a limit.
+
+    The engine's own reasons come first; without any, whatever is over or tight, then the worst
+    ratio.
+    """
+    if mode.reasons:
+        named = [_worst(mode.findings, check) for check in dict.fromkeys(mode.reasons)]
+        found = [one for one in named if one is not None]
+        if found:
+            return found
+    voting = [one for one in mode.findings if one.votes]
+    for status in (FindingStatus.OVER, FindingStatus.TIGHT):
+        if chosen := [one for one in voting if one.status is status]:
+            return chosen
+    rated = [one for one in voting if one.ratio is not None]
+    return sorted(rated, key=lambda one: -(one.ratio or 0.0))[:1]
+
+
+def _worst(findings: Sequence[Finding], check: str) -> Finding | None:
+    return next((one for one in findings if one.check == check), None)
+
+
+def _reason(finding: Finding, job: Job) -> str:
+    parts = (
+        finding_sentence(finding, job),
+        odds_sentence(finding),
+        turns_sentence(finding, job),
+    )
+    return " ".join(part for part in parts if part)
+
+
+def delivered_sentence(mode: ModeVerdict) -> str:
+    """The air this mode will really get at the blower; empty where that can't be said."""
+    if mode.delivered_cfm is None:
+        return ""
+    got, wanted = mode.delivered_cfm, mode.target_cfm.likely
+    share = got.likely / wanted if wanted > 0.0 else 1.0
+    figure = spread(got.low, got.likely, got.high, "CFM")
+    against = f"{quantity(share, 'share')} of the {cfm(wanted)} wanted"
+    return f"Through these ducts the blower will move about {figure}, {against}."
+
+
+def _capacity_lines(verdict: Verdict, job: Job) -> list[str]:
+    told: list[str] = []
+    seen: set[str] = set()
+    for mode in verdict.modes.values():
+        sentence = capacity_sentence(mode, job)
+        if sentence and sentence not in seen:
+            seen.add(sentence)
+            told.append(sentence)
+    return told
+
+
+def capacity_sentence(mode: ModeVerdict, job: Job) -> str:
+    """The most these ducts carry quietly, in CFM and, for cooling, in tons; empty if unknown.
+
+    Tons are told at this job's own airflow per ton where both are known, else at the usual one.
+    """
+    most = mode.quiet_capacity_cfm
+    if most is None:
+        return ""
+    figure = spread(most.low, most.likely, most.high, "CFM")
+    sentence = f"The most these ducts carry with every speed within its limit: {figure}"
+    if mode.mode not in (Mode.COOLING_HIGH, Mode.HEAT_PUMP_HEATING):
+        return f"{sentence} in {mode_words(mode.mode)}."
+    size = job.number("equipment.cooling_tons")
+    per_ton = LIMITS.cooling_default_cfm_per_ton.value
+    at = f"at the usual {cfm(per_ton)} per ton"
+    if size and mode.target_cfm.likely > 0.0:
+        per_ton = mode.target_cfm.likely / size
+        at = f"at this equipment's {cfm(per_ton)} per ton"
+    return f"{sentence}, which serves {tons(most.likely / per_ton)} {at}."
+
+
+def changes_sentences(verdict: Verdict) -> list[str]:
+    """The cheapest sufficient changes, what each buys alone, and the effort."""
+    by_key = {one.key: one for one in verdict.remedies}
+    if verdict.changes is not None:
+        return _set_lines(verdict.changes, by_key, "To make every airflow carry")
+    lines: list[str] = []
+    told: set[tuple[str, ...]] = set()
+    for mode in verdict.modes.values():
+        if mode.changes is not None and mode.changes.remedies not in told:
+            told.add(mode.changes.remedies)
+            names = _listed(mode_words(one) for one in mode.changes.modes) or mode_words(mode.mode)
+            lines += _set_lines(mode.changes, by_key, f"To make {names} carry")
+    return lines
+
+
+def _set_lines(changes: RemedySet, by_key: dict[str, Remedy], purpose: str) -> list[str]:
+    head = f"{purpose} ({sure(changes.confidence)}), about {hours(changes.effort_hours)}:"
+    chosen = [by_key[key] for key in changes.remedies if key in by_key]
+    return [
+        head,
+        *(
+            f"{number}. {_stop(one.words)} {_stop(_capital(one.buys))}".rstrip()
+            for number, one in enumerate(chosen, 1)
+        ),
+    ]
+
+
+def _stop(text: str) -> str:
+    bare = text.strip()
+    return bare if not bare or bare.endswith((".", "!", "?")) else f"{bare}."
+
+
+def assumption_words(assumption: Assumption, job: Job | None = None) -> str:
+    """One assumption: what it is, the value taken and the range it may have.
+
+    >>> assumption_words(Assumption("new.coil_drop_inwc", "", 0.15, 0.25, 0.38, "in. w.c.", "", 1))
+    'pressure drop of the new coil, wet: 0.25 in. w.c. (0.15 to 0.38)'
+    """
+    name = fact_words(assumption.key, job)
+    if isinstance(assumption.likely, str):
+        return f"{name}: {value_words(assumption.key, assumption.likely)}"
+    unit = assumption.unit or ("share" if assumption.key.endswith("_fraction") else "")
+    if assumption.low is None or assumption.high is None:
+        return f"{name}: {quantity(assumption.likely, unit)}"
+    return f"{name}: {spread(assumption.low, assumption.likely, assumption.high, unit)}"
+
+
+def _assumed_line(assumed: Sequence[Assumption], job: Job) -> list[str]:
+    if not assumed:
+        return []
+    told = "; ".join(assumption_words(one, job) for one in assumed[:_MOST_ASSUMED])
+    left = len(assumed) - _MOST_ASSUMED
+    more = f"; and {left} more, in the report" if left > 0 else ""
+    return [f"Assumed, what moves the verdict most first: {told}{more}."]
+
+
+def _wanted_lines(verdict: Verdict, job: Job) -> list[str]:
+    return [
+        f"Worth collecting next: {wanted_words(one.key, job)}. {_stop(_capital(one.why))}".rstrip()
+        for one in verdict.collect_next[:_MOST_WANTED]
+    ]
+
+
+def _capital(text: str) -> str:
+    return text[:1].upper() + text[1:]
+
+
+def _listed(names: Iterable[str]) -> str:
+    every = list(dict.fromkeys(names))
+    if len(every) < 2:
+        return "".join(every)
+    return f"{', '.join(every[:-1])} and {every[-1]}"

@@ -1,0 +1,159 @@
+"""A finding as sentences: the figure, its limits with their source, and what it means."""
+
+import importlib
+import pkgutil
+import re
+
+import pytest
+from support.verdicts import a_finding, a_job
+
+import engine.checks
+from engine.job.belief import How, Known
+from engine.verdict import FindingStatus, Part, Spread, TurnsAt
+from intake.telling.checks import CHECKS
+from intake.telling.findings import (
+    finding_sentence,
+    limits_words,
+    odds_sentence,
+    plain_source,
+    turns_sentence,
+)
+
+
+def test_a_finding_tells_figure_limits_source_meaning_and_cure():
+    # 1,200 CFM x 144 / 160 in2 = 1,080 fpm; 1,080 / 900 = 1.2, so a fifth more area (by hand).
+    assert finding_sentence(a_finding(), a_job()) == (
+        "Air in the supply trunk moves at 1,080 fpm; 700 fpm is recommended and 900 fpm the most "
+        "(ANSI/ACCA 1 Manual D velocity table). Loud: the rush is heard in the rooms whenever the "
+        "blower runs this way. The same air at 900 fpm needs 20% more area."
+    )
+
+
+def test_the_material_that_the_limits_are_of_is_named():
+    finding = a_finding(rests_on=("supply.trunks.0.material",))
+    assert "900 fpm the most for bare sheet metal" in finding_sentence(finding, a_job())
+
+
+def test_the_name_that_somebody_gave_a_piece_is_used():
+    job = a_job().with_fact("supply.trunks.0.name", Known("east main", How.MEASURED))
+    assert "Air in the supply trunk “east main” moves" in finding_sentence(a_finding(), job)
+
+
+def test_a_limit_that_is_infinite_is_not_told():
+    finding = a_finding(recommended=float("inf"), maximum=float("inf"), source="")
+    assert limits_words(finding) == ""
+
+
+@pytest.mark.parametrize(
+    ("recommended", "maximum", "told"),
+    [
+        (None, 900.0, "900 fpm is the most (ours)"),
+        (700.0, None, "700 fpm is advised (ours)"),
+        (900.0, 900.0, "900 fpm is the most (ours)"),
+        (None, None, ""),
+    ],
+)
+def test_limits_are_told_as_many_as_there_are(recommended, maximum, told):
+    finding = a_finding(recommended=recommended, maximum=maximum, source="ours")
+    assert limits_words(finding) == told
+
+
+def test_how_a_source_is_held_is_left_to_the_report():
+    assert plain_source("500 (read); 700 is the end (memory, high)") == "500; 700 is the end"
+
+
+def test_a_blower_that_is_over_names_what_takes_its_push():
+    finding = a_finding(because=("filter", "return"), part=Part.BLOWER)
+    assert "What takes most of it: the filter, then the return." in finding_sentence(finding)
+
+
+def test_a_note_is_told_once_with_its_full_stop():
+    assert finding_sentence(a_finding(note="Round would be slower")).endswith(
+        " Round would be slower."
+    )
+
+
+@pytest.mark.parametrize(
+    ("status", "key", "value", "side", "told"),
+    [
+        (
+            FindingStatus.FINE,
+            "return.drops.0.width_in",
+            13.6,
+            "at least",
+            "That holds while the return drop is at least 13.75 in. wide.",
+        ),
+        (
+            FindingStatus.OVER,
+            "supply.trunks.0.height_in",
+            9.6,
+            "at most",
+            "It stays so while the supply trunk is at most 9.5 in. tall.",
+        ),
+        (
+            FindingStatus.FINE,
+            "new.coil_drop_inwc",
+            0.313,
+            "at most",
+            "That holds while this is at most 0.31 in. w.c.: pressure drop of the new coil, wet.",
+        ),
+        (
+            FindingStatus.FINE,
+            "supply.branches.0.count",
+            7.2,
+            "at least",
+            "That holds while this is at least 8: how many equal ducts the supply branch stands for.",
+        ),
+        (
+            FindingStatus.TIGHT,
+            "house.leakage_supply_fraction",
+            0.0815,
+            "at least",
+            "It stays so while the share of the air that leaks from supply ducts is at least 9%.",
+        ),
+    ],
+)
+def test_a_turning_point_is_told_on_its_safe_side(status, key, value, side, told):
+    finding = a_finding(status=status, turns_at=TurnsAt(key, value, side))
+    assert turns_sentence(finding) == told
+
+
+def test_nothing_is_said_where_nothing_turns_it():
+    assert turns_sentence(a_finding()) == ""
+
+
+def test_odds_are_told_only_while_they_are_open():
+    wide = a_finding(over_share=0.7, spread=Spread(850.0, 1080.0, 1210.0))
+    assert odds_sentence(wide) == (
+        "It may be anything from 850 fpm to 1,210 fpm; over the limit in seven in ten of the "
+        "houses that fit what was told."
+    )
+    assert odds_sentence(a_finding(over_share=1.0)) == ""
+
+
+def test_every_check_of_the_engine_has_its_own_words():
+    names = set()
+    for module in pkgutil.walk_packages(engine.checks.__path__, "engine.checks."):
+        loaded = importlib.import_module(module.name)
+        names |= set(getattr(loaded, "CHECKS", ()))
+    assert names - set(CHECKS) == set()
+
+
+@pytest.mark.parametrize("name", sorted(CHECKS))
+def test_no_row_of_words_holds_a_figure_or_leaves_a_status_without_meaning(name):
+    told = CHECKS[name]
+    text = " ".join((told.says, told.fine, told.tight, told.over))
+    assert not re.search(r"\d", text.replace("{figure}", "").replace("{where}", ""))
+    assert "{figure}" in told.says
+    assert told.name
+    assert told.tight or told.over
+
+
+@pytest.mark.parametrize("name", sorted(CHECKS))
+@pytest.mark.parametrize("status", list(FindingStatus))
+def test_every_check_reads_as_sentences_in_every_status(name, status):
+    told = finding_sentence(a_finding(check=name, status=status))
+    assert told.endswith(".")
+    assert ".." not in told
+    assert "{" not in told
+    assert all(one[0].isupper() or one[0].isdigit() for one in re.split(r"(?<=[a-z)%]\.) ", told))
