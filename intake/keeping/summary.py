@@ -54,19 +54,19 @@ def summary_of(job_id: str, title: str, began: str, kept: Iterable[tuple[str, st
         ValueError: An event is no JSON object, or a time is none.
     """
     when, voice, state = began, "", JobState.OPEN
-    answers: list[str] = []
+    standing: list[tuple[bool, str]] = []
     for time, text in kept:
         when = time
         event = _object(text)
         match event.get("type"):
             case "started":
                 voice = str(event.get("voice", ""))
-            case "answered":
-                answers.append(str(event.get("text", "")))
-                state = JobState.OPEN
+            case "answered" | "unsaid" as kind:
+                standing.append((kind == "answered", str(event.get("text", ""))))
+                state = JobState.OPEN if state is JobState.FINISHED else state
             case "undone":
-                del answers[-1:]
-                state = JobState.OPEN
+                del standing[-1:]
+                state = JobState.OPEN if state is JobState.FINISHED else state
             case "finished":
                 state = JobState.FINISHED
             case "flag_raised" if event.get("state") == "present":
@@ -75,6 +75,7 @@ def summary_of(job_id: str, title: str, began: str, kept: Iterable[tuple[str, st
                 state = JobState.STOPPED if event.get("present") else JobState.OPEN
             case _:
                 pass
+    answers = [text for is_answer, text in standing if is_answer]
     name = title or (answers[0] if answers else "")
     return JobSummary(job_id, _cut(name), datetime.fromisoformat(when), voice, len(answers), state)
 
