@@ -1,0 +1,176 @@
+"""Unknown quantities as standard normals: marginals taken from draws, correlations kept."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from functools import lru_cache
+from statistics import NormalDist
+from typing import Final
+
+import numpy as np
+
+from engine.arrays import Array, require_within
+from engine.errors import FactError
+
+__all__ = [
+    "Latents",
+    "Marginal",
+    "correlations",
+    "marginal_of_draws",
+    "marginal_of_mixture",
+    "marginal_of_spread",
+]
+
+_Z_AT_A_TENTH: Final = NormalDist().inv_cdf(0.9)
+_Z_MOST: Final = 7.0
+_KNOTS_Z: Final = (-2.5, -2.0, -1.6, -1.25, -0.95, -0.7, -0.45, -0.2, 0.0)
+_CONSTANT: Final = 1e-9
+
+
+@dataclass(frozen=True, slots=True)
+class Marginal:
+    """One quantity at each standard normal score: straight lines between knots.
+
+    Attributes:
+        z: Scores of the knots, rising.
+        value: Value at each, never falling.
+    """
+
+    z: Array
+    value: Array
+
+    @property
+    def is_constant(self) -> bool:
+        """Whether the quantity is known exactly."""
+        return bool(self.value[-1] - self.value[0] < _CONSTANT)
+
+    def at(self, z: Array) -> Array:
+        """Values at scores of any shape; held beyond seven standard deviations."""
+        return np.asarray(np.interp(z, self.z, self.value))
+
+
+def marginal_of_spread(low: float, likely: float, high: float) -> Marginal:
+    """The marginal of a spread: one in ten below `low`, half below `likely`, one in ten above.
+
+    Straight on both sides of the middle in the quantity given, which is best a logarithm.
+    """
+    below = (likely - low) / _Z_AT_A_TENTH
+    above = (high - likely) / _Z_AT_A_TENTH
+    z = np.array([-_Z_MOST, 0.0, _Z_MOST])
+    return Marginal(z, np.array([likely - _Z_MOST * below, likely, likely + _Z_MOST * above]))
+
+
+def marginal_of_draws(draws: Array) -> Marginal:
+    """The marginal of equally likely draws: their quantiles, straight on in the tails.
+
+    Args:
+        draws: (n,), finite, n of at least 2.
+
+    Raises:
+        FactError: Too few draws, or one that isn't finite.
+    """
+    if draws.ndim != 1 or draws.size < 2 or not np.isfinite(draws).all():
+        raise FactError("draws", "need shape (n,), at least two values, all of them finite")
+    most = min(2.5, NormalDist().inv_cdf(1.0 - 0.5 / draws.size))
+    half = np.array([z for z in _KNOTS_Z if abs(z) <= most])
+    z = np.concatenate([half, -half[-2::-1]])
+    value = np.quantile(draws, _cumulative(z))
+    tail = np.array([_Z_MOST])
+    first = (value[1] - value[0]) / (z[1] - z[0])
+    last = (value[-1] - value[-2]) / (z[-1] - z[-2])
+    return Marginal(
+        np.concatenate([-tail, z, tail]),
+        np.concatenate(
+            [
+                [value[0] - first * (_Z_MOST + z[0])],
+                value,
+                [value[-1] + last * (_Z_MOST - z[-1])],
+            ]
+        ),
+    )
+
+
+def marginal_of_mixture(parts: Sequence[tuple[float, Marginal]]) -> Marginal:
+    """The marginal of a weighted choice among marginals; weights need not sum to one."""
+    total = sum(weight for weight, _ in parts)
+    draws: list[Array] = []
+    for weight, marginal in parts:
+        count = max(round(2000 * weight / total), 1)
+        draws.append(marginal.at(_scores(count)))
+    return marginal_of_draws(np.concatenate(draws))
+
+
+@dataclass(frozen=True, slots=True)
+class Latents:
+    """The unknowns of one house, in order, as functions of independent standard normals.
+
+    Attributes:
+        names: Names in order.
+        marginals: Marginal of each.
+        root: Lower triangular, (d, d): scores are root @ u for u independent.
+    """
+
+    names: tuple[str, ...]
+    marginals: tuple[Marginal, ...]
+    root: Array
+
+    @classmethod
+    def of(cls, marginals: Mapping[str, Marginal], correlation: Array) -> "Latents":
+        """Join marginals by the correlation of their scores, (d, d) in the mapping's order."""
+        return cls(tuple(marginals), tuple(marginals.values()), np.linalg.cholesky(correlation))
+
+    def values(self, u: Array) -> dict[str, Array]:
+        """Each quantity, (k,), for independent standard normals (k, d)."""
+        z = u @ self.root.T
+        return {
+            name: marginal.at(z[:, i])
+            for i, (name, marginal) in enumerate(zip(self.names, self.marginals, strict=True))
+        }
+
+
+def correlations(draws: Sequence[Array | None]) -> Array:
+    """Correlation of the normal scores of draws, (d, d), made safely positive.
+
+    Args:
+        draws: For each quantity its (n,) draws, paired by index; None where a quantity has no
+            draws and stands alone.
+
+    Returns:
+        Entries within the scatter of independent draws are zero.
+    """
+    size = len(draws)
+    found = np.eye(size)
+    scored = [None if d is None or np.ptp(d) < _CONSTANT else _ranked_scores(d) for d in draws]
+    for i in range(size):
+        for j in range(i):
+            first, second = scored[i], scored[j]
+            if first is None or second is None:
+                continue
+            together = float(np.mean(first * second) / np.sqrt(np.mean(first**2) ** 2))
+            if abs(together) > 4.0 / np.sqrt(first.size):
+                found[i, j] = found[j, i] = 0.995 * together
+    lengths, axes = np.linalg.eigh(found)
+    if lengths[0] < 1e-3:
+        found = (axes * np.maximum(lengths, 1e-3)) @ axes.T
+        scale = 1.0 / np.sqrt(np.diag(found))
+        found = found * scale[:, np.newaxis] * scale
+    return found
+
+
+def _ranked_scores(draws: Array) -> Array:
+    require_within("draws_count", float(draws.size), 2.0, 1e7)
+    scores = np.empty(draws.size)
+    scores[np.argsort(draws, kind="stable")] = _scores(draws.size)
+    return scores
+
+
+@lru_cache(maxsize=32)
+def _scores(count: int) -> Array:
+    normal = NormalDist()
+    scores = np.array([normal.inv_cdf((i + 0.5) / count) for i in range(count)])
+    scores.setflags(write=False)
+    return scores
+
+
+def _cumulative(z: Array) -> Array:
+    normal = NormalDist()
+    return np.array([normal.cdf(float(score)) for score in z])
