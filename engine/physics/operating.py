@@ -260,7 +260,8 @@ def generic_operating_point(
     share = np.where(
         toward < 0.0, likely + toward * (likely - low), likely + toward * (high - likely)
     )
-    share = np.minimum.accumulate(np.maximum(share, 0.05), axis=-1)
+    share = np.where(below, np.maximum(share, 1.0), np.clip(share, 0.05, 1.0))
+    share = np.minimum.accumulate(share, axis=-1)
     airflow_rows = np.asarray(rated_airflow_cfm, dtype=np.float64)[..., np.newaxis] * share
     static_rows = np.asarray(rated_static_inwc, dtype=np.float64)[..., np.newaxis] * ratio
     return _cross(static_rows, airflow_rows, system)
