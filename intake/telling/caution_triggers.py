@@ -143,15 +143,11 @@ def material_is(materials: tuple[str, ...], reason: str) -> Trigger:
 
 def sizes_taken(reason: str) -> Trigger:
     """On while somebody has put a tape on a duct or an opening."""
-    lists = (*_SECTIONS, "return.grilles", "supply.registers")
+    sides = [f"{name}.{{}}.{side}" for name in _SECTIONS for side in ("width_in", "diameter_in")]
+    sides += ["return.grilles.{}.width_in", "supply.registers.{}.width_in"]
 
     def trigger(situation: Situation) -> str | None:
-        keys = (
-            f"{name}.{row}.{side}"
-            for name in lists
-            for row in range(ROWS)
-            for side in ("width_in", "diameter_in")
-        )
+        keys = (side.format(row) for side in sides for row in range(ROWS))
         return reason if any(situation.known(key) for key in keys) else None
 
     return trigger

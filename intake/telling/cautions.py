@@ -158,8 +158,8 @@ CAUTIONS: Final[tuple[CautionRow, ...]] = (
         "backdraft", Gravity.LIFE,
         "A blower, a return near a flame, exhaust fans or newly sealed ducts can pull flue gas "
         "back into the house. Check combustion air and test for spillage at its worst, doors shut "
-        "and fans on, before and after the work. Keep return openings 10 ft from a draft hood or open "
-        "flame in the same space, and never take return air from a garage.",
+        "and fans on, before and after the work. Keep return openings 10 ft from a draft hood or "
+        "open flame in the same space, and never take return air from a garage.",
         # 10 ft and the garage: International Residential Code M1602 (how: memory).
         any_of(flame_in_the_room, return_work_near_a_burner),
     ),

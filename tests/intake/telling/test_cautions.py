@@ -8,7 +8,7 @@ from dataclasses import dataclass, field
 import pytest
 
 from engine.job.facts import fact_for
-from intake.telling.cautions import CAUTIONS, Caution, Gravity, cautions_for
+from intake.telling.cautions import CAUTIONS, Caution, CautionRow, Gravity, cautions_for
 
 
 @dataclass(frozen=True)
@@ -223,7 +223,9 @@ def test_every_caution_that_is_on_says_why_in_a_clause_except_those_that_always_
 
 
 @pytest.mark.parametrize("row", CAUTIONS, ids=lambda row: row.slug)
-def test_a_caution_is_a_full_sentence_or_more_for_a_newer_technician(row) -> None:  # type: ignore[no-untyped-def]
+def test_a_caution_is_a_full_sentence_or_more_for_a_newer_technician(
+    row: CautionRow,
+) -> None:
     assert row.words[0].isupper()
     assert row.words.endswith(".")
     assert 40 <= len(row.words) <= 620
