@@ -65,10 +65,7 @@ def verdict_lines(verdict: Verdict, job: Job) -> list[str]:
         questions not answered, and whom the verdict defers to.
     """
     if not verdict.modes:
-        return [
-            "No airflow can be judged yet: nothing says how much air the new equipment needs.",
-            *_wanted_lines(verdict, job),
-        ]
+        return [headline(verdict), *_wanted_lines(verdict, job)]
     lines = [headline(verdict)]
     for mode in sorted(verdict.modes.values(), key=lambda one: _ORDER.index(one.status)):
         lines += mode_lines(mode, job)
@@ -84,6 +81,8 @@ def verdict_lines(verdict: Verdict, job: Job) -> list[str]:
 def headline(verdict: Verdict) -> str:
     """The whole verdict in one sentence: the worst mode decides."""
     modes = list(verdict.modes.values())
+    if not modes:
+        return "No airflow can be judged yet: nothing says how much air the new equipment needs."
     worst = min(modes, key=lambda one: _ORDER.index(one.status))
     same = [one for one in modes if one.status is worst.status]
     names = _listed(mode_words(one.mode) for one in same)

@@ -102,7 +102,8 @@ def test_a_note_is_told_once_with_its_full_stop():
             "supply.branches.0.count",
             7.2,
             "at least",
-            "That holds while this is at least 8: how many equal ducts the supply branch stands for.",
+            "That holds while this is at least 8: "
+            "how many equal ducts the supply branch stands for.",
         ),
         (
             FindingStatus.TIGHT,
