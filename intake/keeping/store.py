@@ -256,8 +256,9 @@ class Sitting:
         Raises:
             StoreError: There is no such job, or it can't be read.
         """
-        self._store, self._title = store, title
+        self._store = store
         self.job_id = job_id
+        self.title = title if job_id is None else store.title(job_id)
         self.events: tuple[Event, ...] = () if job_id is None else store.events(job_id)
         self._held = len(self.events)
 
@@ -269,7 +270,7 @@ class Sitting:
             StoreError: It can't be written; nothing was kept.
         """
         if self.job_id is None:
-            self.job_id = self._store.new_job(self._title)
+            self.job_id = self._store.new_job(self.title)
         self._held = self._store.append(self.job_id, event, after=self._held)
 
 
