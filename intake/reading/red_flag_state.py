@@ -10,10 +10,12 @@ from intake.reading.red_flag_kinds import RedFlagState
 __all__ = ["JUST_NO", "NOW", "OLD_NEWS", "STILL", "state_of"]
 
 OLD_NEWS: Final = re.compile(
-    r"(?<!since )\blast (?:\w+ )?(?:week|weekend|night|month|year|summer|winter|spring|fall|autumn|time"
+    r"(?<!since )\blast (?:\w+ )?(?:week|weekend|night|month|year|summer|winter|spring|fall"
+    r"|autumn|time"
     r"|season|heat\w*|monday|tuesday|wednesday|thursday|friday|saturday|sunday|owner|january"
     r"|february|march|april|may|june|july|august|september|october|november|december)\b"
-    r"|(?<!since )\byesterday\b|\bago\b|\bused to\b|\bonce\b|\bone time\b|\ba while back\b|\bback in\b"
+    r"|(?<!since )\byesterday\b|\bago\b|\bused to\b|\bonce\b|\bone time\b|\ba while back\b"
+    r"|\bback in\b"
     r"|\bbefore\b|\bearlier\b|\bpreviously\b|\bin the past\b|\bpast\b|\bhistory\b|\bhad\b|\bwas\b"
     r"|\bwere\b|\bdid\b|\bsmelled\b|\bwentoff\b|\bthis morning\b|\bthe other (?:day|night|week)\b"
     r"|\bother day\b|\bprevious\w*\b|\bwhen we moved in\b|\byears? back\b|\bused\b|\bcame out\b"
