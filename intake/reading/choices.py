@@ -15,6 +15,7 @@ from intake.reading.scan import Scan
 __all__ = [
     "BLOWER_WORDS",
     "COIL_WORDS",
+    "numbered",
     "read_blower_type",
     "read_choice",
     "read_coil_state",
@@ -36,13 +37,13 @@ BLOWER_WORDS: Final[dict[str, str]] = {
 """Blower motors: what is said for each; "ecm" and "direct" need asking."""
 
 COIL_WORDS: Final[dict[str, str]] = {
-    "clean": "clean|like new|spotless|brand new|new|shiny|pristine|immaculate|good as new|no dirt|not dirty|perfect|mint|sparkling|sparkly|spic and span|just cleaned|see through it|see light through|can see light|squeaky|fresh|unused|clean as a whistle|no dust|no buildup|nothing on it|mint condition|factory fresh|cleaned last|cleaned it|see daylight|can see right through|no lint|not a speck|clear|see right through|isn't dirty|looks new|not dirty at all|bright",
-    "some_dirt": "some dirt|little dirty|a little dirty|bit dirty|a bit dirty|little dusty|light dust|some dust|dusty|slightly dirty|slightly dusty|some lint|a little lint|little lint|bit of lint|lint|some fuzz|fuzz|fuzzy|light film|thin film|film|moderate|moderately dirty|moderately|so so|fair|a few spots|light coating|thin layer|thin coat|layer of dust|not too bad|kinda dirty|kind of dirty|sort of dirty|somewhat dirty|sorta dirty|lightly soiled|light dirt|little bit of dirt|bit of dirt"
+    "clean": "clean|like new|spotless|brand new|new|shiny|pristine|immaculate|good as new|no dirt|not dirty|perfect|mint|sparkling|sparkly|spic and span|just cleaned|see through it|see light through|can see light|squeaky|fresh|unused|clean as a whistle|no dust|no buildup|nothing on it|mint condition|factory fresh|cleaned last|cleaned it|see daylight|can see right through|no lint|not a speck|clear|see right through|isn't dirty|looks new|not dirty at all|bright|washed|looks great|washed it|hosed off|looks brand new|looks perfect",
+    "some_dirt": "some dirt|sum dirt|little dirty|a little dirty|bit dirty|a bit dirty|little dusty|light dust|some dust|dusty|slightly dirty|slightly dusty|some lint|a little lint|little lint|bit of lint|lint|some fuzz|fuzz|fuzzy|light film|thin film|film|moderate|moderately dirty|moderately|so so|fair|a few spots|light coating|thin layer|thin coat|layer of dust|not too bad|kinda dirty|kind of dirty|sort of dirty|somewhat dirty|sorta dirty|lightly soiled|light dirt|little bit of dirt|bit of dirt"
     "|bit of dust|little dust|a bit dusty|bit dusty|light|mild|mildly dirty|could be cleaner|could use a cleaning|could use cleaning|medium|in between|normal dirt|some buildup|light buildup|some grime|average|a tad dirty|tad dirty|bit grimy|little grimy|dust on it|minor|a touch dirty|not bad some|some hair|a little hair|some pet hair|bit of fuzz|little fuzz|partly dirty|partially dirty|little film|bit of a film|some|a little|a bit|slight|slightly|lightly|light lint|fairly clean|mostly clean|pretty clean|middling|halfway|has dirt|some stuff|hazy|sooty film|dust bunnies|spotty|grimy in spots|little cruddy|surface dust|kinda dusty|dirt on it|a little fuzzy|not spotless|light debris|moderate dirt|smudge|could be better|seen worse|not terrible",
     "plugged": "plugged|clogged|packed|matted|caked|blocked|solid|impacted|choked|plugged up|plugged solid|clogged up|clogged solid|caked solid|packed solid|carpet|mat|like a mat|blanket|can't see the fins|cant see the fins|can't see fins|no light through|no air gets through|nothing gets through|no light|stuffed|packed full|full of lint|full of hair|full of dirt|covered in hair|covered in lint|covered in dirt|solid with|furry|sweater|fur coat|wall of|jammed|totally blocked|completely blocked"
     "|impassable|stopped up|pluged|cloged|clogd|plugd|socked in|mud|cemented|felt|like felt|wooly|woolly|dog hair solid|packed with|caked with|caked on|completely covered|totally covered|choked off|choked up|encrusted|thick mat|mat of|no airflow through|obstructed|plastered|layered thick|thick with|gummed up|sealed with dirt|like carpet|impacted with|bunged|bunged up|chock full|totally plugged|stuffed up|no air through|won't pass air|fuzzed over|fins are buried|can't see through|cant see through|can't see daylight",
     "dirty": "dirty|pretty dirty|very dirty|really dirty|quite dirty|bad|pretty bad|really bad|gross|nasty|filthy|disgusting|terrible|needs cleaning|needs a cleaning|needs to be cleaned|grimy|grungy|moldy|mold|soiled|rough|ugly|not clean|isn't clean|not great|horrible|awful|crud|cruddy|skanky|dirt|very dusty|really dusty|yucky|covered|heavy|heavily|half|partly blocked|partially blocked|partially plugged|partly plugged|partially clogged|half plugged|half clogged|half blocked|badly|dog hair|pet hair|cat hair|hair|greasy|black|scummy|hasn't been cleaned|never been cleaned|never cleaned|a mess|mess",
-    "ok": "ok|okay|fine|good|alright|all right|decent|not bad|normal|acceptable|looks good|great|good shape|nice|workable|usual|typical|standard",
+    "ok": "ok|okay|fine|good|alright|all right|decent|not bad|normal|acceptable|looks good|good shape|nice|workable|usual|typical|standard",
     "ice": "ice|iced|iced up|frozen|frost|frosted|freezing|wet|rusty|rusted|bent|bent fins|leaking|corroded|oily",
     "none": "no coil|there isn't one|heat only|doesn't have one|none|not there|no ac|there is no coil|there's no coil",
 }
@@ -141,6 +142,11 @@ def read_material(said: Scan, choices: Sequence[str]) -> Reading | None:
         if said.says("alt.or", "material.mixed") and len(keys) < 2 and said.says("alt.or"):
             return _ask("material", keys)
         return _picked("material", keys, choices)
+    if said.says("material.") and said.words() & _NOT:
+        denied = {
+            m.split(".")[1] for i in said.items for m in i.meanings if m.startswith("material.")
+        }
+        return _ask("material", [m for m in MATERIALS[:4] if m not in denied])
     if said.says("material.unlined"):
         return (
             _picked("material", ("galvanized",), choices)
@@ -210,6 +216,8 @@ def read_coil_state(text: str, choices: Sequence[str]) -> Reading | None:
         ):
             return _ask("coil_state", ("some_dirt", "plugged"))
         return _picked("coil_state", clear, choices)
+    if set(clear) == {"plugged", "some_dirt"} and _stuff_after(text):
+        return _picked("coil_state", ["plugged"], choices)
     if len(clear) > 1:
         return _picked("coil_state", clear, choices)
     if "dirty" in vague:
@@ -226,6 +234,39 @@ def read_coil_state(text: str, choices: Sequence[str]) -> Reading | None:
     return None
 
 
+def _stuff_after(text: str) -> bool:
+    """ "packed with lint": the second word only says with what."""
+    return (
+        re.search(
+            r"\b(?:with|of|by|in)\b (?:\w+ )?(?:lint|dust|fuzz|hair|dirt|fur|grime|film)", text
+        )
+        is not None
+    )
+
+
+def numbered(text: str, choices: Sequence[str]) -> str | None:
+    """The choice that a bare number picks ("2", "#2", "number two", "option 2"), or None."""
+    words = [
+        w
+        for w in _words(text)
+        if w not in ("number", "option", "choice", "no", "the", "answer", "is", "it's")
+    ]
+    if len(words) != 1:
+        return None
+    place = int(words[0]) if words[0].isdigit() and len(words[0]) < 3 else _SPELLED.get(words[0], 0)
+    return choices[place - 1].partition("=")[0] if 1 <= place <= len(choices) else None
+
+
+_SPELLED: Final = {
+    "one": 1,
+    "two": 2,
+    "three": 3,
+    "four": 4,
+    "five": 5,
+    "six": 6,
+    "seven": 7,
+    "eight": 8,
+}
 _ORDINALS: Final = {
     "first": 0,
     "second": 1,

@@ -22,6 +22,9 @@ LONGEST_PASTE: Final = 20_000
 """Characters of a pasted table that are read."""
 
 _SPACES: Final = re.compile(r"\s+")
+_LETTER_O: Final = re.compile(r"(?<=[0-9])o+(?![a-z])|(?<![a-z0-9.])o(?=[0-9])")
+_LETTER_L: Final = re.compile(r"(?<![a-z0-9'])l(?=[0-9])")
+_WITH: Final = re.compile(r"(?<![a-z0-9])w/(o\b)?(?![hx])")
 
 
 def plain_line(text: str, limit: int = LONGEST_ANSWER) -> str:
@@ -81,7 +84,9 @@ def normalise(text: str) -> str:
     if not text.isascii():
         text = unicodedata.normalize("NFKD", text.translate(_same_sign()))
         text = "".join(map(_ascii_form, text))
-    return _SPACES.sub(" ", text.lower().replace("''", '"')).strip()
+    text = _WITH.sub(lambda m: "without " if m[1] else "with ", text.lower().replace("''", '"'))
+    text = _LETTER_O.sub(lambda m: "0" * len(m[0]), text)
+    return _SPACES.sub(" ", _LETTER_L.sub("1", text)).strip()
 
 
 def _ascii_form(char: str) -> str:

@@ -8,7 +8,7 @@ return drops back 3 feet" stay answers. The longest key phrase wins ("what's the
 from __future__ import annotations
 
 import re
-from functools import cache
+from functools import cache, lru_cache
 from typing import Final
 
 from intake.reading.result import Command, CommandName
@@ -71,7 +71,7 @@ _FILLER: Final = frozenset(
     think i'd id rather guess it's its that's thats mean meant said say exactly measure measuring look find tell read reading as at by if you're
     youre you'd answering damn heck hell freaking stupid dang bro mate friend folks guys y'all us our how when while else please. sec second minute
     already don't dont didn't cant can't won't not any anything anymore next skip both another soon spot part bloody so many these been
-    seriously kidding honestly hold wait phone dumb weird must anybody supposed particular piece job house unit duct ducts word term words jargon help cause because want wants wanting needs needing know-how""".split()
+    seriously kidding honestly hold wait phone dumb weird must anybody supposed particular piece job take house unit duct ducts word term words jargon help cause because want wants wanting needs needing know-how""".split()
 )
 """Words that may stand around a key phrase without changing it."""
 
@@ -165,6 +165,9 @@ def as_command(text: str, field: str) -> Command | None:
     if any(c.isdigit() for c in text):
         return None
     words = [_ALIAS.get(word, word) for word in _WORD.findall(text)]
+    if 1 < len(words) <= 8 and words[0] == "y":
+        words[0] = "why"
+    words = _respelt(words)
     if not words or len(words) > _LONGEST_WORDS:
         return None
     if field in ("yes_no", "choice", "coil_state") and " ".join(words) in _ANSWERS:
@@ -179,6 +182,53 @@ def as_command(text: str, field: str) -> Command | None:
                     continue
                 return Command(name)
     return None
+
+
+_GUESSED: Final = (
+    "skip",
+    "undo",
+    "quit",
+    "exit",
+    "repeat",
+    "previous",
+    "question",
+    "back",
+    "help",
+    "next",
+    "again",
+    "finish",
+    "nevermind",
+    "scratch",
+    "explain",
+    "cancel",
+    "please",
+)
+
+
+def _respelt(words: list[str]) -> list[str]:
+    """Key words put right in a text of few words ("undoo")."""
+    if len(words) > 5:
+        return words
+    return [w if w in _known_words() or len(w) < 4 else _nearest(w) for w in words]
+
+
+@cache
+def _known_words() -> frozenset[str]:
+    from intake.reading.plain_words import PLAIN_WORDS
+    from intake.reading.vocabulary import vocabulary_words
+
+    keys = {word for phrase in _by_phrase() for word in phrase}
+    return frozenset(keys) | _FILLER | PLAIN_WORDS | vocabulary_words()
+
+
+@lru_cache(maxsize=512)
+def _nearest(word: str) -> str:
+    # rapidfuzz is imported here: it costs 25 ms, and most answers hold no unknown word.
+    from rapidfuzz import process
+    from rapidfuzz.distance import OSA
+
+    near = process.extract(word, _GUESSED, scorer=OSA.distance, score_cutoff=1, limit=2)
+    return str(near[0][0]) if len(near) == 1 else word
 
 
 def _is_whole(words: list[str], rest: list[str], name: CommandName) -> bool:

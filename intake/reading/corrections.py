@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Callable
 from typing import Final
 
 from intake.reading.result import Command, CommandName, Previous
@@ -11,7 +12,7 @@ __all__ = ["correction"]
 
 _VALUE: Final = r"(?P<new>[^,;]*?\S)"
 _MARKER: Final = re.compile(
-    r"^(?:no,? ?)?(?:oh,? )?(?:(?:sorry|oops|whoops|woops|my bad|my mistake|correction|wait|hold on|hang on|hold up|actually|ope|ah|crap|shoot|scratch that|strike that|dang|darn|my apologies|apologies|pardon|er+|um+|uh|no|never ?mind that|typo|fat fingered(?: it| that)?|ugh|oh no|forgive me|excuse me|i'm sorry|im sorry|nope|i was wrong|i misread(?: it| that)?|misread(?: it| that)?|wrong number|i messed up|messed that up|goofed|i goofed|mistyped|i mistyped|misspoke|i misspoke|i lied|mb|forget that|i take that back|disregard that)[\s,.:;!-]+)+"
+    r"^(?:no,? ?)?(?:oh,? )?(?:(?:sorry|oops|whoops|woops|my bad|my mistake|correction|wait|hold on|hang on|hold up|actually|ope|ah|crap|shoot|scratch that|strike that|dang|darn|my apologies|apologies|pardon|er+|um+|uh|no|never ?mind that|typo|fat fingered(?: it| that)?|ugh|oh no|forgive me|excuse me|i'm sorry|im sorry|nope|i was wrong|i misread(?: it| that)?|misread(?: it| that)?|wrong number|i messed up|messed that up|goofed|i goofed|mistyped|i mistyped|misspoke|i misspoke|i lied|mb|forget that|i take that back|disregard that|wrong|that was wrong|that's wrong|not right|that's not right|my error|i screwed up|screwed up|brain fart|nah|negative|i take it back|i had that wrong|got that wrong|i got that wrong|had it wrong|that wasn't right|no no|whoops a daisy|woopsie|oopsie|mistake|that was a mistake)[\s,.:;!-]+)+"
 )
 _PATTERNS: Final = (
     re.compile(
@@ -21,7 +22,7 @@ _PATTERNS: Final = (
         r"^(?:it|that|this|the last one|the last answer|last one|that last one|my last answer|that one)?(?: (?:was|is))? ?(?:should|shoulda|should've|shouldve|supposed to|ought to|needs to|must|was supposed to|was meant to)(?: (?:be|have been|of been|say|have said|read|been|have read))+ (?P<new>.+)$"
     ),
     re.compile(
-        r"^(?:i )?(?:meant|mean|meant to (?:say|type|put|write|enter)|was going to say|wanted to say) (?P<new>.+)$"
+        r"^(?:i )?(?:meant to (?:say|type|put|write|enter)|mean to say|meant|mean|was going to say|wanted to say) (?P<new>.+)$"
     ),
     re.compile(
         r"^(?P<old>\S+) (?:should|shoulda|was supposed to|ought to)(?: (?:be|have been|say|read))+ (?P<new>.+)$"
@@ -63,7 +64,13 @@ _DIGIT: Final = re.compile(
 _SPACES: Final = re.compile(r"\s+")
 
 
-def correction(line: str, field: str, previous: Previous | None, typed: str) -> Command | None:
+def correction(
+    line: str,
+    field: str,
+    previous: Previous | None,
+    typed: str,
+    reads: Callable[[str, str], bool],
+) -> Command | None:
     """The correction that a normalised text is, or None.
 
     Args:
@@ -71,8 +78,10 @@ def correction(line: str, field: str, previous: Previous | None, typed: str) -> 
         field: The kind of the open question.
         previous: The last stored answer, or None.
         typed: The text as typed, from which the new value is taken where it stands there as is.
+        reads: Whether a field reads a text; tells a corrected word ("flex, not tin") from chat.
 
-    >>> correction("my bad, 17 not 11", "length", Previous("length", "11"), "").value_text
+    >>> before = Previous("length", "11")
+    >>> correction("my bad, 17 not 11", "length", before, "", lambda f, t: False).value_text
     '17'
     """
     if len(line) > 160:
@@ -81,15 +90,35 @@ def correction(line: str, field: str, previous: Previous | None, typed: str) -> 
     marked = body != line
     if _SWAPPED.search(line):
         return Command(CommandName.CORRECT, None, "swap")
-    found = _by_pattern(body, marked, field, previous)
+    found = _by_pattern(body, marked, field, previous) or _by_word(body, marked, previous, reads)
     if found is None:
         return None
     value, fact = found
-    value = value.strip(" .,!;:-") if value is not None else None
+    value = value.strip(" ,!;:").rstrip(".- ") if value is not None else None
     if value and value in typed.lower():
         place = typed.lower().index(value)
         value = typed[place : place + len(value)]
     return Command(CommandName.CORRECT, value or None, fact)
+
+
+def _by_word(
+    body: str, marked: bool, previous: Previous | None, reads: Callable[[str, str], bool]
+) -> tuple[str, None] | None:
+    """A correction by a word: "no its yes", "flex not tin", "i meant no"."""
+    if previous is None:
+        return None
+    for pattern in (_OLD_NEW, _NOT_OLD):
+        match = pattern.match(body)
+        if match and _same(match["old"], previous.text) and reads(previous.field, match["new"]):
+            return _clean_new(match["new"]), None
+    for pattern in _PATTERNS[:3]:
+        match = pattern.match(body)
+        if match and reads(previous.field, _clean_new(match["new"])):
+            return _clean_new(match["new"]), None
+    new = _clean_new(body)
+    if (marked or new != body) and reads(previous.field, new) and not _same(new, previous.text):
+        return new, None
+    return None
 
 
 def _same(one: str, two: str) -> bool:

@@ -12,9 +12,10 @@ from typing import Final
 from intake.reading.bounds import BELIEVABLE, believable
 from intake.reading.echo import echo, figure
 from intake.reading.materials import material_of
+from intake.reading.numbers import something_else
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value
 from intake.reading.scan import Item, Scan
-from intake.reading.sizes import METRIC, Size, find_sizes, inches
+from intake.reading.sizes import METRIC, Size, count_of, find_sizes, inches
 
 __all__ = ["read_duct"]
 
@@ -32,6 +33,7 @@ class _Parts:
     lengths: list[Item] = field(default_factory=list)
     counts: list[float] = field(default_factory=list)
     leftover: list[Item] = field(default_factory=list)
+    count_item: Item | None = None
 
 
 def read_duct(said: Scan) -> Reading | None:
@@ -85,45 +87,86 @@ def _sorted_parts(said: Scan) -> _Parts:
     sizes = find_sizes(items)
     inside = {id(side) for size in sizes for side in size.sides}
     parts = _Parts(sizes)
-    firsts = {id(items[size.first]) for size in sizes}
+    rest: list[Item] = []
     for i, item in enumerate(items):
-        if item.means("count.multi") and not item.means("alt.or"):
-            parts.counts.append(2.0)
         if item.kind != "num" or id(item) in inside or item.negated:
             continue
         if item.dimension not in ("", "length"):
             continue
-        following = items[i + 1] if i + 1 < len(items) else None
-        before = items[i - 1] if i else None
         if _is_length(items, i):
             parts.lengths.append(item)
-        elif _is_thickness(items, i, bool(sizes)):
-            continue
-        elif _is_count(items, i, firsts):
+        elif _is_counted(items, i):
             parts.counts.append(item.value)
-        elif item.token is not None and item.token.pronoun:
-            continue
-        elif (
-            item.unit == ""
-            and item.value >= 1850
-            and item.whole
-            and item.value <= 2035
-            and (sizes or parts.singles)
-        ):
-            continue
-        elif (
-            before is not None
-            and before.text == "#"
-            or following is not None
-            and following.text in ("st", "nd", "th", "rd")
-            and following.glued
-        ):
-            continue
-        elif sizes:
-            parts.leftover.append(item)
+        elif not (_is_thickness(items, i, bool(sizes)) or _is_aside(items, i)):
+            rest.append(item)
+    anchor = (sizes[0].first, sizes[0].last) if sizes else None
+    if not sizes and rest:
+        rest, diameter = _diameter_of(items, rest)
+        if diameter is not None:
+            parts.singles.append(diameter)
+            anchor = (items.index(diameter), items.index(diameter))
         else:
-            parts.singles.append(item)
+            parts.singles = rest
+    if anchor is not None and not parts.counts:
+        counted = count_of(items, *anchor)
+        if counted is not None:
+            parts.counts.append(float(counted[0]))
+            rest = [item for item in rest if item is not counted[1]]
+            parts.count_item = counted[1]
+    if not parts.counts and any(
+        i.means("count.multi") and i.text not in ("double", "dual", "both", "couple") for i in items
+    ):
+        parts.counts.append(2.0)
+    if sizes:
+        parts.leftover = rest
+    elif parts.singles and rest and parts.singles is not rest:
+        parts.singles += rest
     return parts
+
+
+def _is_counted(items: list[Item], i: int) -> bool:
+    """ "3 runs", "qty 3"."""
+    item = items[i]
+    if item.unit or not item.whole or not 1 <= item.value <= 40:
+        return False
+    following = items[i + 1] if i + 1 < len(items) else None
+    before = items[i - 1] if i else None
+    if following is not None and following.means("noun.count"):
+        return not (following.text == "each" or following.text == "total")
+    return before is not None and before.text in ("qty", "quantity")
+
+
+def _is_aside(items: list[Item], i: int) -> bool:
+    """A pronoun, an ordinal, a year: no part of a size."""
+    item = items[i]
+    following = items[i + 1] if i + 1 < len(items) else None
+    if item.token is not None and item.token.pronoun:
+        return True
+    if i and items[i - 1].text == "#":
+        return True
+    if following is not None and following.glued and following.text in ("st", "nd", "th", "rd"):
+        return True
+    numbers = sum(other.kind == "num" for other in items)
+    return item.unit == "" and item.whole and 1850 <= item.value <= 2035 and numbers > 1
+
+
+def _diameter_of(items: list[Item], rest: list[Item]) -> tuple[list[Item], Item | None]:
+    """The number that is the diameter, and the others; none if that isn't plain."""
+    if len(rest) == 1:
+        return [], rest[0]
+    named = [item for item in rest if item.unit in ("in", "mm", "cm")]
+    if len(named) != 1:
+        named = [item for item in rest if _before_shape(items, item)]
+    if len(named) == 1:
+        return [item for item in rest if item is not named[0]], named[0]
+    return rest, None
+
+
+def _before_shape(items: list[Item], item: Item) -> bool:
+    place = items.index(item)
+    return place + 1 < len(items) and items[place + 1].means(
+        "shape.round", "material.flex", "shape.roundish"
+    )
 
 
 def _is_length(items: list[Item], i: int) -> bool:
@@ -160,65 +203,6 @@ def _is_thickness(items: list[Item], i: int, sized: bool) -> bool:
     )
     fraction = item.unit == "in" and inches(item) < _THICK
     return about and (item.unit != "" or not item.whole or sized) or (sized and fraction)
-
-
-def _is_count(items: list[Item], i: int, firsts: set[int]) -> bool:
-    item = items[i]
-    if item.unit or not item.whole or not 1 <= item.value <= 40:
-        return False
-    following = items[i + 1] if i + 1 < len(items) else None
-    before = items[i - 1] if i else None
-    if (
-        following is not None
-        and following.means("noun.count")
-        and not following.means("shape.roundish")
-    ):
-        return True
-    if before is not None and before.text in ("qty", "quantity", "count"):
-        return True
-    if (
-        before is not None
-        and before.text == "("
-        and following is not None
-        and following.text == ")"
-    ):
-        return True
-    k = i + 1
-    while k < len(items) and (
-        items[k].text
-        in (
-            "-",
-            "@",
-            "of",
-            "ea",
-            "each",
-            ")",
-            ",",
-            "the",
-            "runs",
-            "pcs",
-            "small",
-            "big",
-            "parallel",
-            "separate",
-            "identical",
-            "new",
-        )
-        or items[k].means("material.")
-        or items[k].means("shape.")
-    ):
-        k += 1
-    if k < len(items) and items[k].kind == "num" and k > i:
-        nearest = items[k]
-        apart = any(items[m].text == "," for m in range(i + 1, k))
-        if not apart and (id(nearest) in firsts or nearest.unit in ("in", "mm", "cm")):
-            return True
-        if not apart and nearest.unit == "" and item.spelled and not nearest.spelled:
-            return True
-    if following is not None and following.means("join.by") and i + 2 < len(items):
-        return False
-    trailing = before is not None and before.means("join.by") and i >= 2
-    return trailing and items[i - 2].kind != "num"
 
 
 def _round_by_another_measure(said: Scan) -> AskBack | None:
@@ -436,7 +420,9 @@ def _single(said: Scan, parts: _Parts, materials: tuple[str, ...]) -> Reading | 
         return _loose(said, singles, base)
     item = singles[0]
     value = inches(item)
-    joined = said.says("join.by")
+    joined = _has_open_join(said, parts)
+    if something_else(said, item) and not (materials or said.says("shape.")):
+        return None
     if said.says("shape.square") and not joined:
         values = _ordered({"shape": "rect", "width_in": value, "height_in": value, **base})
         return _checked(said, values)
@@ -471,6 +457,16 @@ def _single(said: Scan, parts: _Parts, materials: tuple[str, ...]) -> Reading | 
         (reading,),
         AskKind.MISSING_PART,
     )
+
+
+def _has_open_join(said: Scan, parts: _Parts) -> bool:
+    """Whether a times sign stands that joins no count."""
+    items = said.items
+    joins = [i for i, item in enumerate(items) if item.means("join.by")]
+    if parts.count_item is not None:
+        place = items.index(parts.count_item)
+        joins = [i for i in joins if i not in (place - 1, place + 1)]
+    return bool(joins)
 
 
 def _run_together(item: Item) -> dict[str, Value] | None:

@@ -6,7 +6,7 @@ import re
 from typing import Final
 
 from intake.reading.asks import implausible, one_end, two_values, wrong_quantity
-from intake.reading.numbers import bounded, kept, relation, together
+from intake.reading.numbers import bounded, kept, labels_of, relation, together
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value
 from intake.reading.scan import Item, Scan
 from intake.reading.units import convert
@@ -33,6 +33,7 @@ def _btuh(item: Item) -> float:
 def read_capacity(said: Scan, low: float, high: float, question: str = "") -> Reading | None:
     """Read a capacity, BTU/h; None if the text holds none."""
     said = together(said, hundreds=False, thousands=True)
+    _without_places(said)
     for item in said.numbers:
         if not item.unit and _thousand(said, item):
             item.unit = "kbtuh"
@@ -112,40 +113,34 @@ def _sharing(said: Scan, heats: list[Item], bare: list[Item]) -> list[Item] | No
     return sorted(found, key=lambda i: i.start)
 
 
-def _role(said: Scan, item: Item) -> str:
+_LABELS: Final = {"input": ("heat.input",), "output": ("heat.output",)}
+
+
+def _roles(said: Scan, numbers: list[Item]) -> list[str]:
+    """Input or output, by the labels beside the numbers."""
+    return labels_of(said, numbers, _LABELS)
+
+
+def _without_places(said: Scan) -> None:
+    """ "ends in 060", "in the model number": such an "in" or "out" says no input."""
     items = said.items
-    place = items.index(item)
-    for step in (1, -1):
-        k = place + step
-        while 0 <= k < len(items) and items[k].text in (
-            "btu",
-            "btuh",
-            ":",
-            "=",
-            "is",
-            "of",
-            "m",
-            "the",
-            "gas",
-            "rated",
-            "-",
-            "at",
-            "heat",
-        ):
-            k += step
-        if 0 <= k < len(items):
-            if items[k].means("heat.input") and not (step == -1 and items[k].text == "in"):
-                return "input"
-            if items[k].means("heat.output") and not (step == -1 and items[k].text == "out"):
-                return "output"
-    return ""
+    for k, item in enumerate(items):
+        if item.text not in ("in", "out"):
+            continue
+        following = items[k + 1] if k + 1 < len(items) else None
+        phrase = following is not None and following.kind == "word"
+        if not k or items[k - 1].kind != "num" or (phrase and following.text not in _AFTER_IN):  # type: ignore[union-attr]
+            item.meanings = ()
+
+
+_AFTER_IN: Final = frozenset("and at so i maybe but with".split())
 
 
 def _assigned(
     said: Scan, heats: list[Item], share: float | None, low: float, high: float
 ) -> Reading:
     values: dict[str, Value] = {}
-    roles = [_role(said, item) for item in heats]
+    roles = _roles(said, heats)
     if len(heats) == 2 and sorted(roles) == ["input", "output"]:
         for role, item in zip(roles, heats, strict=True):
             values[f"{role}_btuh"] = _btuh(item)
@@ -189,7 +184,7 @@ def _bare(
             "capacity", [{"btuh": n.value * (12000 if n.value <= 6 else 1000)} for n in bare[:3]]
         )
     item = bare[0]
-    role = _role(said, item)
+    role = _roles(said, [item])[0]
     name = f"{role}_btuh" if role else "btuh"
     token = item.token.text if item.token else ""
     tons_asked = "ton" in question.lower()

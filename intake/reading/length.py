@@ -16,6 +16,9 @@ __all__ = ["read_area", "read_elevation", "read_length"]
 _JOIST_FT: Final = 16 / 12
 """Usual spacing of joists and studs, ft (common practice)."""
 
+_LEAST_BARE: Final = 20.0
+"""A bare elevation below this is more likely something else, ft."""
+
 _ROLL_FT: Final = 25.0
 """Usual length of a bag of flexible duct, ft (common practice)."""
 
@@ -149,10 +152,17 @@ def read_elevation(said: Scan, low: float, high: float) -> Reading | None:
                 AskKind.MISSING_PART,
             )
         return None
+    if len(numbers) == 2 and relation(said.items, *numbers) in ("range", "or"):
+        ends = [_feet(numbers[0], numbers[1].unit or "ft"), _feet(numbers[1])]
+        return two_values("elevation", [{"ft": feet} for feet in ends])
     if len(numbers) > 1:
         numbers = [n for n in numbers if n.unit] or numbers
     if len(numbers) == 1:
         item = numbers[0]
+        if item.unit == "" and 0 < item.value < _LEAST_BARE:
+            return AskBack(
+                f"{item.value:g} feet above sea level?", ({"ft": item.value},), AskKind.IMPLAUSIBLE
+            )
         feet = _feet(item)
         if item.sign < 0 or "below" in text:
             feet = -feet

@@ -8,7 +8,7 @@ from typing import Final
 from intake.reading.numerals import run_together
 from intake.reading.scan import Item, Scan
 
-__all__ = ["between", "bounded", "kept", "relation", "together"]
+__all__ = ["between", "bounded", "kept", "labels_of", "relation", "something_else", "together"]
 
 
 def kept(said: Scan, *dimensions: str) -> list[Item]:
@@ -23,6 +23,69 @@ def kept(said: Scan, *dimensions: str) -> list[Item]:
     found = real or [item for item in found if len(items) == 1]
     asserted = [item for item in found if not item.negated]
     return asserted or found
+
+
+_AFTER_VALUE: Final = frozenset(
+    """or so ish i i'd i'm think maybe probably perhaps about around at on in for the per to from by and but with without is it its it's was were of if when
+    as tops give take total even now today yesterday before after here there up down over under exactly right actually roughly measured sir please thanks thank honestly
+    man according not no that that's thats this one a an each straight away out back long ft rated approx approximately guess guessing reckon believe say said says plus
+    just like more less than then because cause since my our they he she you we last best on off between both are be can could should would will might may
+    only still yet again either neither across through along into onto inside outside near next behind above below within during until till while where what which
+    who how why yes yeah yep nope okay ok sorry oops wait hmm um uh well lol haha tho though steady bouncing ballpark nominal design actual max min peak m heating cooling heat cool fan new old mode stage wet dry clean dirty supply-side""".split()
+)
+"""Words that may follow a number without being what it counts."""
+
+
+def something_else(said: Scan, item: Item) -> bool:
+    """Whether a bare number counts or measures a thing that the tables don't hold ("two dogs")."""
+    if item.kind != "num" or item.unit:
+        return False
+    place = said.items.index(item)
+    if place + 1 >= len(said.items):
+        return False
+    following = said.items[place + 1]
+    if following.kind == "code":
+        return True
+    return following.kind == "word" and following.text not in _AFTER_VALUE
+
+
+def labels_of(said: Scan, numbers: list[Item], names: dict[str, tuple[str, ...]]) -> list[str]:
+    """The label of each number: all labels stand before their numbers, or all behind.
+
+    Args:
+        said: As scanned.
+        numbers: In the order of the text.
+        names: Each label, and the meanings or words that say it.
+
+    Returns:
+        A label, or "", for each number.
+    """
+    items = said.items
+
+    def label(item: Item) -> str:
+        for name, words in names.items():
+            if any(item.means(w) if "." in w else item.text == w for w in words):
+                return name
+        return ""
+
+    places = [i for i, item in enumerate(items) if label(item)]
+    if not places or not numbers:
+        return [""] * len(numbers)
+    leading = places[0] < items.index(numbers[0])
+    found: list[str] = []
+    for number in numbers:
+        place = items.index(number)
+        if leading:
+            near = [i for i in places if i < place and not _number_between(items, i, place)]
+            found.append(label(items[near[-1]]) if near else "")
+        else:
+            near = [i for i in places if i > place and not _number_between(items, place, i)]
+            found.append(label(items[near[0]]) if near else "")
+    return found
+
+
+def _number_between(items: list[Item], i: int, j: int) -> bool:
+    return any(item.kind == "num" for item in items[i + 1 : j])
 
 
 def _ordinal(items: list[Item], i: int) -> bool:
@@ -132,13 +195,16 @@ _NOT_BOUNDED: Final = re.compile(
 )
 
 
+_PER_MINUTE: Final = re.compile(r"(?:/ ?|per |an? )min\b|\bft min\b")
+
+
 def bounded(text: str) -> bool:
     """Whether only one end of the value is given ("at least 900").
 
     >>> bounded("at least 900"), bounded("just under 1200")
     (True, False)
     """
-    return _BOUNDED.search(_NOT_BOUNDED.sub(" ", text)) is not None
+    return _BOUNDED.search(_NOT_BOUNDED.sub(" ", _PER_MINUTE.sub(" ", text))) is not None
 
 
 def together(said: Scan, *, hundreds: bool = False, thousands: bool = False) -> Scan:

@@ -94,11 +94,37 @@ _POINTING: Final = frozenset(
 )
 """After these, "one" is a pronoun ("the return one")."""
 
+_COUNTING: Final = frozenset("just only is are about have has got there's theres qty by".split())
+"""After these, "one" is a number."""
+
+_MEASURES: Final = frozenset("inch inches foot feet ft in ton tons hundred thousand point".split())
+
+_HOMOPHONES: Final = {
+    "sick": "six",
+    "sicks": "six",
+    "ate": "eight",
+    "for": "four",
+    "fore": "four",
+    "free": "three",
+    "tree": "three",
+    "to": "two",
+    "too": "two",
+    "won": "one",
+    "tin": "ten",
+    "nein": "nine",
+    "fife": "five",
+    "tan": "ten",
+}
+"""Speech-to-text slips of numbers, read so only in front of a unit."""
+
+_SPOKEN_UNITS: Final = frozenset("inch inches ton tons foot".split())
+
 _DENOMINATORS: Final = frozenset((2, 3, 4, 8, 16, 32))
 
 
 def fold_numbers(tokens: list[Token]) -> list[Token]:
     """Tokens in which every number, however written, is one token of kind "num"."""
+    _put_right_homophones(tokens)
     found: list[Token] = []
     i = 0
     while i < len(tokens):
@@ -110,6 +136,24 @@ def fold_numbers(tokens: list[Token]) -> list[Token]:
             found.append(number)
             i = after
     return found
+
+
+def _put_right_homophones(tokens: list[Token]) -> None:
+    """ "sick inch" is six inch, "free ton" three ton; "10 to foot" stays."""
+    for i, token in enumerate(tokens[:-1]):
+        right = _HOMOPHONES.get(token.text)
+        if right is None or tokens[i + 1].text not in _SPOKEN_UNITS:
+            continue
+        before = tokens[i - 1] if i else None
+        if before is None or not (before.kind == "num" or _is_number_word(before)):
+            token.text = right
+
+
+def _is_number_word(token: Token) -> bool:
+    text = _SLIPS.get(token.text, token.text)
+    return (
+        token.kind == "num" or text in _ONES or text in _TENS or text in _SCALES or text in _PARTS
+    )
 
 
 def run_together(first: float, second: float) -> float | None:
@@ -192,8 +236,18 @@ def _made(
 
 
 def _is_pronoun(tokens: list[Token], i: int) -> bool:
+    """Whether the "one" at i may stand for a thing: a word before it, no number or unit behind."""
+    after = tokens[i + 1] if i + 1 < len(tokens) else None
+    if after is not None and (after.kind == "num" or _is_number_word(after) or after.text == "x"):
+        return False
+    if after is not None and after.text in _MEASURES:
+        return False
     before = _word(tokens, i - 1) if i else ""
-    return before in _POINTING
+    if i and tokens[i - 1].text in ('"', "'") and (after is None or after.text == ","):
+        return True
+    if before in _POINTING:
+        return True
+    return bool(before) and not _is_number_word(tokens[i - 1]) and before not in _COUNTING
 
 
 def _numeric(tokens: list[Token], i: int) -> tuple[Token, int]:

@@ -10,7 +10,7 @@ from intake.reading.echo import echo, figure
 from intake.reading.numbers import kept
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value
 from intake.reading.scan import Item, Scan
-from intake.reading.sizes import METRIC, Size, find_sizes, inches
+from intake.reading.sizes import METRIC, Size, count_of, find_sizes, inches
 
 __all__ = ["read_filter", "read_grille"]
 
@@ -20,68 +20,6 @@ _DEPTHS: Final = (0.5, 6.0)
 def _numbers_of(size: Size) -> list[float]:
     unit = next((side.unit for side in size.sides if side.unit in METRIC), "in")
     return [inches(side, unit) for side in size.sides]
-
-
-def _counts(said: Scan, size: Size) -> list[int]:
-    """How many of this size: a number before it, behind it, or "pair of"."""
-    items = said.items
-    found: list[int] = []
-    k = size.first - 1
-    while (
-        k >= 0
-        and (
-            items[k].kind == "word"
-            or items[k].means("noun.count", "vague.size", "material.", "role.", "place.")
-            or items[k].text in ("(", ")", "-", "@", ":")
-        )
-        and not items[k].means("count.multi")
-    ):
-        if items[k].text in ("and", "plus", "&", "then", "also"):
-            break
-        k -= 1
-    if k >= 0:
-        before = items[k]
-        if before.kind == "num" and not before.unit and before.whole and 1 <= before.value <= 12:
-            found.append(int(before.value))
-        elif before.means("count.multi"):
-            found.append(2)
-    if found:
-        return found
-    k = size.last + 1
-    if (
-        k < len(items)
-        and items[k].means("join.by")
-        and k + 1 < len(items)
-        and items[k + 1].kind == "num"
-    ):
-        k += 1
-    while k < len(items) and (
-        items[k].text
-        in (",", "(", "qty", ":", "there", "are", "-", "of", "@", "we", "have", "got", "i", "ea")
-        or items[k].means("noun.count")
-    ):
-        if k + 1 < len(items) and items[k].means("noun.count"):
-            pass
-        k += 1
-    if k < len(items):
-        after = items[k]
-        following = items[k + 1] if k + 1 < len(items) else None
-        closes = (
-            following is None
-            or following.text in (")", "of", "filters", "total", "grilles", "them")
-            or following.means("noun.count")
-        )
-        if (
-            after.kind == "num"
-            and not after.unit
-            and after.whole
-            and 1 <= after.value <= 12
-            and closes
-        ):
-            found.append(int(after.value))
-        elif after.means("count.multi"):
-            found.append(2)
-    return found
 
 
 def read_filter(said: Scan) -> Reading | None:
@@ -108,10 +46,11 @@ def read_filter(said: Scan) -> Reading | None:
         return AskBack("Please give one filter, such as 16x25x1.", (), AskKind.TWO_VALUES)
     used = {id(side) for side in size.sides}
     loose = [n for n in kept(said, "", "length") if id(n) not in used]
-    counts = _counts(said, size)
-    if counts and "count" not in values and counts[0] != 1:
-        values["count"] = counts[0]
-    loose = [n for n in loose if not (counts and n.value == counts[0] and not n.unit)]
+    counted = count_of(said.items, size.first, size.last)
+    if counted is not None:
+        if counted[0] != 1:
+            values["count"] = counted[0]
+        loose = [n for n in loose if n is not counted[1]]
     if "depth_in" not in values:
         depths = [
             n for n in loose if n.unit in ("in", "mm") and _DEPTHS[0] <= inches(n) <= _DEPTHS[1]
@@ -249,10 +188,9 @@ def read_grille(said: Scan) -> Reading | None:
         return _no_grille(said, numbers)
     used = {id(side) for size in sizes for side in size.sides}
     rows: list[dict[str, Value]] = []
-    counted: set[float] = set()
     for size in sizes:
         sides = _numbers_of(size)
-        counts = _counts(said, size)
+        counts = count_of(said.items, size.first, size.last)
         if len(sides) == 3:
             row = _three(size)
             if row is None:
@@ -267,12 +205,18 @@ def read_grille(said: Scan) -> Reading | None:
         if len(sides) > 3:
             return AskBack("Please give each opening as width by height.", (), AskKind.TWO_VALUES)
         row = {"width_in": sides[0], "height_in": sides[1]}
-        if counts:
-            counted.update(float(c) for c in counts)
         row["count"] = counts[0] if counts else 1
+        if counts and counts[1] is not None:
+            used.add(id(counts[1]))
         rows.append(row)
-    loose = [n for n in numbers if id(n) not in used and n.value not in counted]
+    loose = [n for n in numbers if id(n) not in used]
     loose = [n for n in loose if not (n.unit in ("ft",) or n.unit == "in" and inches(n) < 2)]
+    if said.words() & _MORE and len(rows) == 1:
+        return AskBack(
+            "And the other one, or shall we go on with this one only?",
+            tuple(rows),
+            AskKind.MISSING_PART,
+        )
     if said.says("alt.or") and len(rows) > 1:
         return AskBack("Which size is it?", tuple(rows), AskKind.TWO_VALUES)
     if len(rows) > 1 and said.says("place.frame", "place.slots", "place.outside", "place.inside"):
@@ -297,13 +241,17 @@ def read_grille(said: Scan) -> Reading | None:
     return Accepted({"grilles": list(rows)})
 
 
+_MORE: Final = frozenset("another other others rest more also".split())
+"""Words that speak of a further opening."""
+
+
 def _three(size: Size) -> dict[str, Value] | None:
     """ "30x8 x 2": the last is a count if it stands apart."""
     one, two = size.joins[0], size.joins[1]
     sides = size.sides
     apart_last = not two.glued and one.glued
     apart_first = not sides[1].glued and two.glued and sides[2].glued
-    if apart_last and sides[2].whole and 2 <= sides[2].value <= 8 and not sides[2].unit:
+    if apart_last and sides[2].whole and 1 <= sides[2].value <= 8 and not sides[2].unit:
         return {
             "width_in": inches(sides[0]),
             "height_in": inches(sides[1]),

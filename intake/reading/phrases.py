@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from functools import cache, lru_cache
+from typing import Final
 
 from intake.reading.lexer import Token
 from intake.reading.numerals import NUMBER_WORDS
@@ -10,7 +11,7 @@ from intake.reading.plain_words import PLAIN_WORDS
 from intake.reading.units import unit_words
 from intake.reading.vocabulary import meanings, vocabulary_words
 
-__all__ = ["longest_phrase", "spelt_right"]
+__all__ = ["longest_phrase", "misspelt_unit", "spelt_right"]
 
 _SHORTEST_GUESSED = 4
 """Words of fewer letters must match exactly."""
@@ -19,10 +20,15 @@ _LONG = 8
 """From this many letters two slips are forgiven, below it one."""
 
 
-@cache
-def _targets() -> tuple[str, ...]:
-    words = (vocabulary_words() | unit_words()) - NUMBER_WORDS
-    return tuple(sorted(word for word in words if len(word) > _SHORTEST_GUESSED and word.isalpha()))
+_GUESSED: Final = tuple(
+    """round oval rectangular square diameter spiral galvanized galvanised metal steel flex flexible accordion
+    ductboard fiberboard fibreboard fiberglass fibreglass lined liner lining internally panned joist joists aluminum
+    aluminium plastic wrapped insulated insulation insulate return supply total external static input output efficiency
+    efficient inches degrees percent pascals celsius fahrenheit height width filters grilles cubic minute degree
+    approximately cavity uninsulated unlined between inside outside dropping leaving entering discharge
+    plenum register trunk circular sheetmetal stainless circumference difference temperature""".split()
+)
+"""Words worth guessing from a slip; a shorter list makes fewer wrong guesses."""
 
 
 @cache
@@ -43,12 +49,40 @@ def spelt_right(word: str) -> str:
     from rapidfuzz.distance import OSA
 
     cutoff = 1 if len(word) < _LONG else 2
-    near = process.extract(word, _targets(), scorer=OSA.distance, score_cutoff=cutoff, limit=4)
+    near = process.extract(word, _GUESSED, scorer=OSA.distance, score_cutoff=cutoff, limit=4)
     if not near:
         return word
     best = [target for target, distance, _ in near if distance == near[0][1]]
     senses = {meanings().get((target,)) for target in best}
     return best[0] if len(senses) == 1 else word
+
+
+_GUESSED_UNITS: Final = {
+    "feet": "ft", "foot": "ft", "inch": "in", "inches": "in", "cfm": "cfm", "tons": "ton", "btuh": "btuh", "btus": "btuh",
+    "percent": "pct", "degrees": "deg", "pascals": "pa", "pascal": "pa", "celsius": "degc", "fahrenheit": "degf", "meters": "m",
+    "metres": "m", "meter": "m", "yards": "yd", "kilowatts": "kw", "afue": "afue", "merv": "merv", "iwc": "inwc", "inwc": "inwc",
+}  # fmt: skip
+"""Units that are guessed from a slip of one letter right behind a number."""
+
+
+@lru_cache(maxsize=1024)
+def misspelt_unit(word: str) -> str:
+    """The unit that a word right behind a number is a slip of, or "".
+
+    >>> misspelt_unit("cmf"), misspelt_unit("feeet"), misspelt_unit("fans")
+    ('cfm', 'ft', '')
+    """
+    if len(word) < 3 or len(word) > 12 or word in _known():
+        return ""
+    # rapidfuzz is imported here: it costs 25 ms, and most answers hold no unknown word.
+    from rapidfuzz import process
+    from rapidfuzz.distance import OSA
+
+    near = process.extract(
+        word, tuple(_GUESSED_UNITS), scorer=OSA.distance, score_cutoff=1, limit=4
+    )
+    units = {_GUESSED_UNITS[target] for target, _, _ in near}
+    return units.pop() if len(units) == 1 else ""
 
 
 @cache

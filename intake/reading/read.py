@@ -17,11 +17,14 @@ from intake.reading.duct import read_duct
 from intake.reading.heat import read_capacity, read_efficiency
 from intake.reading.length import read_area, read_elevation, read_length
 from intake.reading.manner import cant_say, sureness
+from intake.reading.numbers import something_else
 from intake.reading.openings import read_filter, read_grille
 from intake.reading.result import (
     Accepted,
     AskBack,
     AskKind,
+    Command,
+    CommandName,
     Previous,
     Reading,
     Rejected,
@@ -52,6 +55,11 @@ _BOUNDS: Final = {
     "area": "area_ft2",
     "percent": "percent",
 }
+
+_ONE_NUMBER: Final = frozenset(
+    "airflow static_pressure length elevation temperature capacity efficiency area rise_range".split()
+)
+"""Fields in which a number followed by an unknown thing ("two dogs") is no value."""
 
 _OWN: Final[dict[str, frozenset[str]]] = {
     "duct": frozenset(("length",)),
@@ -113,15 +121,36 @@ def read(
     if not line:
         return Rejected(f"Nothing was typed. I need {wanted}.")
     command = as_command(line, field)
-    if command is not None:
+    if command is not None and not _is_answer(command, field, line, question):
         return command
-    changed = correction(line, asked_field or field, previous, plain_line(text))
+    changed = correction(
+        line, field, previous, plain_line(text), lambda f, t: _reads(f, t, choices)
+    )
     if changed is not None:
         return changed
     if field == "command":
         return Unknown("You can't say.") if cant_say(line) else Rejected(f"I need {wanted}.")
     found = _read_field(field, line, question, choices, low, high)
     return _finished(field, line, found)
+
+
+def _reads(field: str, text: str, choices: Sequence[str]) -> bool:
+    """Whether a field reads a text as a plain answer."""
+    if field not in WANTED or field in _PASTED or field in ("command", "text"):
+        return False
+    return isinstance(_read_field(field, text, "", choices, None, None), Accepted)
+
+
+_ALSO_ANSWERS: Final = frozenset(
+    (CommandName.HELP, CommandName.WHY, CommandName.QUIT, CommandName.BACK, CommandName.REPEAT)
+)
+
+
+def _is_answer(command: Command, field: str, line: str, question: str) -> bool:
+    """Whether what could be a request answers a yes or no question ("uh huh", "why not")."""
+    if field != "yes_no" or command.name not in _ALSO_ANSWERS:
+        return False
+    return isinstance(read_yes_no(line, question), Accepted)
 
 
 def _finished(field: str, line: str, found: Reading | None) -> Reading:
@@ -156,6 +185,10 @@ def _read_field(
 ) -> Reading | None:
     if field == "yes_no":
         return read_yes_no(line, question)
+    if field in ("material", "blower_type", "coil_state", "choice") and choices:
+        picked = choice_readers.numbered(line, choices)
+        if picked is not None:
+            return Accepted({"choice": picked})
     if field == "blower_type":
         return choice_readers.read_blower_type(line, choices)
     if field == "coil_state":
@@ -165,6 +198,10 @@ def _read_field(
     if field == "text":
         return None if cant_say(line) else Accepted({"text": line})
     said = scan(line, field)
+    if field in _ONE_NUMBER:
+        for number in said.numbers:
+            if something_else(said, number):
+                number.unit = "things"
     if field == "material":
         return choice_readers.read_material(said, choices)
     if field == "duct":

@@ -13,7 +13,7 @@ from typing import Final
 from intake.reading.clean import normalise
 from intake.reading.lexer import Token, tokenize
 from intake.reading.numerals import fold_numbers
-from intake.reading.phrases import longest_phrase, spelt_right
+from intake.reading.phrases import longest_phrase, misspelt_unit, spelt_right
 from intake.reading.units import DIMENSION, PREFIXED, spellings
 
 __all__ = ["Item", "Scan", "scan"]
@@ -102,8 +102,6 @@ _FIELDS_OF_SHORT_UNIT: Final = {
     "m": _LENGTHS,
     "t": frozenset({"capacity", "airflow"}),
     "w": _HEAT,
-    "c": frozenset({"temperature", "rise_range"}),
-    "f": frozenset({"temperature", "rise_range"}),
     "h": frozenset(),
     "k": frozenset(),
     "r": frozenset(),
@@ -202,6 +200,11 @@ def _belongs_to_next(tokens: list[Token], after: int, unit: str, value: float) -
     return unit in ("merv", "mpr", "rvalue") or value > 100
 
 
+_THICK_WORDS: Final = frozenset(
+    "inch in inches thick liner lined lining insulation board".split()
+) | {'"'}
+
+
 def _half_after(tokens: list[Token], i: int) -> bool:
     """ "a foot and a half": a part of one behind "and"."""
     return (
@@ -210,7 +213,7 @@ def _half_after(tokens: list[Token], i: int) -> bool:
         and tokens[i + 1].kind == "num"
         and tokens[i + 1].fraction
         and 0 < tokens[i + 1].value < 1
-        and not (i + 2 < len(tokens) and tokens[i + 2].text in ("inch", "in", '"', "inches"))
+        and not (i + 2 < len(tokens) and tokens[i + 2].text in _THICK_WORDS)
     )
 
 
@@ -268,7 +271,8 @@ def unit_at(tokens: list[Token], i: int, field_name: str) -> tuple[str, int]:
         unit = table.get(tuple(words[:n]))
         if unit and _fits(words[:n], unit, field_name, tokens, ends[n - 1]):
             return unit, ends[n - 1]
-    return "", i
+    unit = misspelt_unit(words[0]) if words and tokens[j].kind == "word" else ""
+    return (unit, ends[0]) if unit else ("", i)
 
 
 def _fits(words: list[str], unit: str, field_name: str, tokens: list[Token], after: int) -> bool:
@@ -307,7 +311,7 @@ def _prefixed(tokens: list[Token], i: int, items: list[Item]) -> int:
         if j < len(tokens) and tokens[j].kind == "num":
             token = tokens[j]
             if unit == "rvalue" and not (
-                token.value <= 13 and (token.glued or tokens[j - 1].text == "value")
+                token.glued or tokens[j - 1].text == "value" or token.value in _R_VALUES
             ):
                 return 0
             item = Item(
@@ -319,6 +323,14 @@ def _prefixed(tokens: list[Token], i: int, items: list[Item]) -> int:
                 after += 1
             return after
     return 0
+
+
+_R_VALUES: Final = frozenset((2.1, 3.3, 3.5, 4.2, 5.0, 6.0, 8.0, 11.0, 12.0, 13.0))
+"""Insulation values that are sold for ducts."""
+
+
+_R_VALUES: Final = frozenset((2.1, 3.3, 3.5, 4.2, 5.0, 6.0, 8.0, 11.0, 12.0, 13.0))
+"""Insulation values that are sold for ducts."""
 
 
 def _worded_length(tokens: list[Token], i: int, field_name: str, items: list[Item]) -> int:

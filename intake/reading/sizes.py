@@ -8,7 +8,7 @@ from typing import Final
 from intake.reading.scan import Item
 from intake.reading.units import convert
 
-__all__ = ["Size", "find_sizes", "inches"]
+__all__ = ["Size", "count_of", "find_sizes", "inches"]
 
 METRIC: Final = frozenset(("mm", "cm", "m"))
 
@@ -66,6 +66,113 @@ def find_sizes(items: list[Item], *, loose: bool = False) -> list[Size]:
         found.append(size)
         i = size.last + 1
     return found
+
+
+_NOT_COUNTED: Final = frozenset(
+    """floor floors story stories storey bedroom bedrooms room rooms ton tons zone zones stage year years people kids guys bath baths car old st nd rd th percent
+    level levels house houses unit units merv""".split()
+)
+"""A number before one of these is no count of ducts or openings."""
+
+_MOST_COUNTED: Final = 12
+
+
+def count_of(items: list[Item], first: int, last: int) -> tuple[int, Item | None] | None:
+    """How many there are of the size between two places, and the number that says so.
+
+    "two 18x8", "2 panned bays 14x9", "(2) 14x8", "pair of 16x8"; "18x8 x 2", "18x8, 2 of them",
+    "18x8 (x2)", "18x8 qty 2".
+    """
+    return _count_before(items, first) or _count_behind(items, last)
+
+
+def _count_before(items: list[Item], first: int) -> tuple[int, Item | None] | None:
+    k = first - 1
+    steps = 0
+    while k >= 0 and steps < 7:
+        item = items[k]
+        if item.means("count.multi") and not item.means("alt.or"):
+            return 2, None
+        if item.kind == "num":
+            if item.unit or not item.whole or not 1 <= item.value <= _MOST_COUNTED or item.negated:
+                return None
+            if item.token is not None and item.token.pronoun:
+                return None
+            following = items[k + 1 : first]
+            if any(w.text in _NOT_COUNTED for w in following[:2]):
+                return None
+            return int(item.value), item
+        if item.text in (",", ";", "and", "plus", "&", "+", "/", "then", ".", "to", "maybe", "not"):
+            return None
+        if item.means("alt.or", "alt.change"):
+            return None
+        if item.kind == "sym" and item.text not in "()-@:#":
+            return None
+        if item.text == "each" or item.means("join.by") and k != first - 1:
+            return None
+        k -= 1
+        steps += 1
+    return None
+
+
+def _count_behind(items: list[Item], last: int) -> tuple[int, Item | None] | None:
+    k = last + 1
+    opened = False
+    while k < len(items) and (
+        items[k].text
+        in (
+            "(",
+            ",",
+            "-",
+            ":",
+            "qty",
+            "quantity",
+            "count",
+            "there",
+            "are",
+            "have",
+            "we",
+            "got",
+            "i",
+            "of",
+            "@",
+            "there's",
+            "them",
+            "and",
+            "is",
+            "it's",
+        )
+        or items[k].means("shape.", "material.")
+        or items[k].text in ("x", "*", "times")
+        or (items[k].means("count.multi") is False and items[k].means("noun.count"))
+        or items[k].text in ("duct", "pipe", "trunk", "grille", "filter", "inch", "each", "long")
+    ):
+        opened = (
+            opened
+            or items[k].text in ("(", "x", "*", "times")
+            or items[k].text
+            in ("qty", "quantity", "count", ",", "there", "are", "have", "got", "-", ":", "of")
+        )
+        k += 1
+    if k >= len(items):
+        return None
+    item = items[k]
+    if (
+        item.means("count.multi")
+        and not item.means("alt.or")
+        and item.text not in ("double", "twin", "dual")
+    ):
+        return 2, None
+    if item.kind != "num" or item.unit or not item.whole or not 1 <= item.value <= _MOST_COUNTED:
+        return None
+    following = items[k + 1] if k + 1 < len(items) else None
+    if item.token is not None and item.token.pronoun:
+        return None
+    counted = following is not None and (
+        following.means("noun.count") or following.text in ("of", "total")
+    )
+    ends = following is None or following.text in (")", ",", "and", "plus", ";", "total", "of", "&")
+    return (int(item.value), item) if counted or (opened and ends) else None
 
 
 def _is_side(item: Item) -> bool:

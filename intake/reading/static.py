@@ -6,7 +6,7 @@ from typing import Final
 
 from intake.reading.asks import implausible, one_end, two_values
 from intake.reading.echo import echo
-from intake.reading.numbers import bounded, kept, relation, together
+from intake.reading.numbers import bounded, kept, labels_of, relation, together
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value, Values
 from intake.reading.scan import Item, Scan
 from intake.reading.units import convert
@@ -29,7 +29,7 @@ def read_static(said: Scan, low: float, high: float) -> Reading | None:
     numbers = [n for n in numbers if n.dimension != "length" or n.unit == "in"]
     if not numbers:
         return None
-    roles = [_role(said, number) for number in numbers]
+    roles = labels_of(said, numbers, _LABELS)
     if len(numbers) > 1 and all(roles) and len(set(roles)) == len(roles):
         return _labelled(said, dict(zip(roles, numbers, strict=True)), low, high)
     if len(numbers) == 1:
@@ -40,30 +40,7 @@ def read_static(said: Scan, low: float, high: float) -> Reading | None:
 
 
 _ROLES: Final = ("return", "supply", "total")
-
-
-def _role(said: Scan, number: Item) -> str:
-    """The role of a number: its label stands just before it, or just behind it."""
-    items = said.items
-    place = items.index(number)
-    numbers = [n for n in items if n.kind == "num"]
-    labels = [i for i, item in enumerate(items) if item.means(*(f"role.{r}" for r in _ROLES))]
-    if not labels:
-        return ""
-    first_number = items.index(numbers[0])
-    if labels[0] < first_number:
-        earlier = [i for i in labels if i < place and not _number_between(items, i, place)]
-        near = earlier[-1] if earlier else None
-    else:
-        later = [i for i in labels if i > place and not _number_between(items, place, i)]
-        near = later[0] if later else None
-    if near is None:
-        return ""
-    return next(r for r in _ROLES if items[near].means(f"role.{r}"))
-
-
-def _number_between(items: list[Item], i: int, j: int) -> bool:
-    return any(item.kind == "num" for item in items[i + 1 : j])
+_LABELS: Final = {role: (f"role.{role}",) for role in _ROLES}
 
 
 def _labelled(said: Scan, by_role: dict[str, Item], low: float, high: float) -> Reading:
@@ -109,7 +86,7 @@ def _total_off(values: dict[str, Value]) -> AskBack | None:
 
 
 def _one(said: Scan, item: Item, low: float, high: float) -> Reading:
-    role = _role(said, item)
+    role = labels_of(said, [item], _LABELS)[0]
     size = _inwc(item)
     if bounded(said.text):
         return one_end("static_pressure", size, "in. w.c.")
@@ -173,16 +150,17 @@ def _two(said: Scan, one: Item, two: Item, low: float, high: float) -> Reading:
         return Accepted({"inwc_low": first, "inwc_high": second})
     if first == second and how in ("or", "range"):
         return _one(said, one, low, high)
-    if one.sign < 0 <= two.sign and max(first, second) <= high and not _role(said, one):
+    if (
+        one.sign < 0 <= two.sign
+        and max(first, second) <= high
+        and not any(labels_of(said, [one, two], _LABELS))
+    ):
         pair: Values = {"return_inwc": first, "supply_inwc": second}
         return AskBack(
             f"Is that return {first:.2f} and supply {second:.2f} in. w.c.?",
             (pair,),
             AskKind.TWO_VALUES,
         )
-    roles = [_role(said, one), _role(said, two)]
-    if sum(map(bool, roles)) == 1 and said.says("role.filter", "role.coil"):
-        return two_values("static_pressure", [{"inwc": first}, {"inwc": second}])
     return two_values("static_pressure", [{"inwc": first}, {"inwc": second}])
 
 

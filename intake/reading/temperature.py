@@ -6,7 +6,7 @@ from typing import Final
 
 from intake.reading.asks import implausible, one_end, two_values
 from intake.reading.bounds import BELIEVABLE, believable
-from intake.reading.numbers import between, bounded, kept, relation, together
+from intake.reading.numbers import between, bounded, kept, labels_of, relation, together
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value
 from intake.reading.scan import Item, Scan
 from intake.reading.units import convert
@@ -46,37 +46,10 @@ def read_temperature(said: Scan, low: float, high: float) -> Reading | None:
     return _many(said, numbers, low, high)
 
 
-def _role(said: Scan, number: Item, numbers: list[Item]) -> str:
-    items = said.items
-    labels = [
-        i
-        for i, item in enumerate(items)
-        if item.means("role.return", "role.supply") or item.text in ("in", "out", "before", "after")
-    ]
-    if not labels:
-        return ""
-    place = items.index(number)
-    leading = labels[0] < items.index(numbers[0])
-    if leading:
-        earlier = [
-            i
-            for i in labels
-            if i < place and not any(x.kind == "num" for x in items[i + 1 : place])
-        ]
-        near = earlier[-1] if earlier else None
-    else:
-        later = [
-            i
-            for i in labels
-            if i > place and not any(x.kind == "num" for x in items[place + 1 : i])
-        ]
-        near = later[0] if later else None
-    if near is None:
-        return ""
-    item = items[near]
-    if item.means("role.return") or item.text in ("in", "before"):
-        return "return"
-    return "supply"
+_LABELS: Final = {
+    "return": ("role.return", "in", "before"),
+    "supply": ("role.supply", "out", "after"),
+}
 
 
 def _one(said: Scan, item: Item, rise: bool, low: float, high: float) -> Reading:
@@ -88,7 +61,7 @@ def _one(said: Scan, item: Item, rise: bool, low: float, high: float) -> Reading
             return Accepted({"delta_degF": delta})
         return implausible("temperature", {"delta_degF": delta})
     degf = _degf(item)
-    role = _role(said, item, [item])
+    role = labels_of(said, [item], _LABELS)[0]
     if role and said.says("role.return", "role.supply"):
         name = f"{role}_degF"
     else:
@@ -116,7 +89,7 @@ def _pair(one: float, two: float, roles: list[str], low: float, high: float) -> 
 
 
 def _two(said: Scan, one: Item, two: Item, rise: bool, low: float, high: float) -> Reading:
-    roles = [_role(said, n, [one, two]) for n in (one, two)]
+    roles = labels_of(said, [one, two], _LABELS)
     first, second = _degf(one), _degf(two)
     if all(roles) and roles[0] != roles[1]:
         return _pair(first, second, roles, low, high)
@@ -160,7 +133,7 @@ def _two(said: Scan, one: Item, two: Item, rise: bool, low: float, high: float) 
 
 
 def _many(said: Scan, numbers: list[Item], low: float, high: float) -> Reading:
-    roles = [_role(said, n, numbers) for n in numbers]
+    roles = labels_of(said, numbers, _LABELS)
     if len(numbers) == 3 and said.says("role.rise"):
         for k in (0, 2):
             pair = [n for j, n in enumerate(numbers) if j != k]

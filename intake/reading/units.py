@@ -84,7 +84,9 @@ _UNITS: Final[dict[str, tuple[str, str]]] = {
     "joists": ("joists", ""),
     "paces": ("paces", ""),
     "rolls": ("rolls", ""),
+    "things": ("things", ""),
 }
+# "things" is what a number counts that the table does not hold.
 # Source of 249.089 Pa per in. w.c.: conventional inch of water (how: computed, 25.4 mm at
 # 1000 kg/m3 and 9.80665 m/s2 is 249.0889 Pa). Btu is the International Table one, 1055.056 J.
 
@@ -93,7 +95,7 @@ DIMENSION: Final = {name: dimension for name, (dimension, _) in _UNITS.items()}
 
 SPELLINGS: Final[dict[str, str]] = {
     "in": 'in|inch|inches|inchs|"|ins|inche|incehs|ich|inces',
-    "ft": "ft|foot|feet|'|fts|feets|fee|lf|lineal feet|linear feet|lin ft|lineal ft|linear ft|foots"
+    "ft": "ft|feat|foot|feet|'|fts|feets|fee|lf|lineal feet|linear feet|lin ft|lineal ft|linear ft|foots"
     "|running feet|running foot|ft of run|footer|ftt",
     "yd": "yd|yds|yard|yards",
     "mi": "mi|mile|miles",
@@ -107,7 +109,7 @@ SPELLINGS: Final[dict[str, str]] = {
     "cfm": "cfm|cfms|c f m|cf m|cubic feet per minute|cubic feet a minute|cubic foot per minute"
     "|cubic feet / minute|cubic feet / min|cu ft / min|cu ft per min|cubic feet per min|ft3 / min"
     "|ft 3 / min|cubic feet|cu ft / minute|cu ft per minute|scfm|acfm|ft ^ 3 / min|cubes|safe m"
-    "|see eff em|cubic feet min|cfpm|cubic ft per minute|cubic ft / min|cubic ft a minute|cu ft min",
+    "|see eff em|cubic feet min|cfpm|cubic ft per minute|cubic ft / min|cubic ft a minute|cubic ft min|cu feet per minute|cu feet / min|cuft / min|cuft per min|cubic foot a minute|cubic foot / min|cubic ft per min|cubic foot per min|ft3 per min|ft3 per minute|ft3 / minute|cu foot per minute|cu ft min",
     "lps": "l / s|lps|ls|litres per second|liters per second|litre per second|liter per second"
     "|l per s|litres / s|liters / s|l / sec|litres a second|liters a second|l per sec|litres / sec"
     "|litres sec|liters / sec|l s",
@@ -123,7 +125,7 @@ SPELLINGS: Final[dict[str, str]] = {
     "fpm": "fpm|f p m|feet per minute|feet a minute|ft per minute|ft / min|ft / minute|ft per min"
     "|feet / min|feet / minute|foot per minute|fmp|feet per min|foot a minute|eff pea m|lfm|sfpm"
     "|ft a minute|feet min|ft min",
-    "mps": "m / s|mps|meters per second|metres per second|m / sec|m per s|meters a second",
+    "mps": "fps|feet per second|ft / s|ft per second|feet a second|feet / sec|m / s|mps|meters per second|metres per second|m / sec|m per s|meters a second",
     "mph": "mph|miles per hour|miles an hour|kph|km / h|knots",
     "inwc": "in w c|in wc|inwc|iwc|in w g|in wg|inwg|iwg|wc|w c|wg|w g|inch wc|inches wc|in h 2 o"
     "|inches w c|inch w c|inches of water|inch of water|inches water column|inches of water column"

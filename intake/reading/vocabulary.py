@@ -19,15 +19,15 @@ MEANINGS: Final[dict[str, str]] = {
     "shape.oval": "oval|flat oval|ovals|ovaled|flattened round|ellipse|elliptical|obround",
     "shape.rect": "rectangular|rectangle|rect|recto|rectangel",
     "shape.square": "square|sq|squares",
-    "shape.roundish": "pipe|pipes|pip|hose|hoses|tube|tubes|tubing|spiral|snap lock|snaplock|round pipe"
-    "|hard pipe|spiro|spiral pipe|runout|runouts|run out|dryer duct|stovepipe|stove pipe|spirl|snap-lock",
+    "shape.roundish": "in across|inches across|inch across|across|pipe|pipes|pip|hose|hoses|tube|tubes|tubing|spiral|snap lock|snaplock|round pipe"
+    "|hard pipe|spiro|spiral pipe|runout|runouts|run out|dryer duct|stovepipe|stove pipe|snap-lock",
     # --- materials ---
     "material.galvanized": "galvanized|galvanised|galv|galve|galvy|metal|sheet metal|sheetmetal|tin"
     "|steel|sheet mettle|metel|mettle|hard pipe|hardpipe|snap lock|snaplock|spiral|spiro|spiral pipe"
     "|gi|galvanized steel|galvanized metal|galvanized iron|sheet steel|sm|bare metal|plain metal"
     "|sheet iron|tin metal|steel pipe|metal pipe|tin pipe|tin knocker|hard metal|galvi|galvinized"
     "|galvinised|galvenized|glavanized|galvanize|spiral lee|zinc|shiny metal|stovepipe|stove pipe"
-    "|tinwork|tin work|metal box|metal duct|sheetmtl|sht metal|sht mtl|sheet mtl|s m|mtl|tin duct"
+    "|tinwork|tin work|rings|it rings|rings when tapped|sounds like metal|sounds hollow|metal box|metal duct|sheetmtl|sht metal|sht mtl|sheet mtl|s m|mtl|tin duct"
     "|rigid metal|rigid pipe|ductwork metal|snap-lock|tin can",
     "material.flex": "flex|flexi|flexy|flexible|flex duct|flexible duct|flex hose|insulated flex|accordion"
     "|accordion tube|accordion hose|accordion duct|accordian|slinky|slinky hose|flecks|flax|phlex|flexduct"
@@ -74,7 +74,7 @@ MEANINGS: Final[dict[str, str]] = {
     "|across the joists|across joists|over the joists|to the joists|nailed to the joists|joists"
     "|bottom of the joists|bottoms of the joists|floor joist|floor joist bay|panned floor joist"
     "|joist with tin|joist|joice|joyce bay|pan joist bay|panjoist|joistbay|panned off",
-    "material.stud_bay": "stud bay|stud bays|studbay|stud cavity|stud cavities|stud space|stud spaces|wall cavity"
+    "material.stud_bay": "inside of the wall|inside of a wall|just the wall|the wall itself|inside the wall|open wall|stud bay|stud bays|studbay|stud cavity|stud cavities|stud space|stud spaces|wall cavity"
     "|wall cavities|between studs|between the studs|between wall studs|between the wall studs|stud bae"
     "|stood bay|stud wall|in the studs|wall stud cavity|wall stud bay|stud|studs|inside the wall studs"
     "|framed wall cavity|wall space|stud chase|hollow wall|inside the wall cavity|framing cavity"
@@ -114,7 +114,7 @@ MEANINGS: Final[dict[str, str]] = {
     "|return plenum|return drop|in the return|entering|going in|goes in|air in|inlet|rat|going into|incoming"
     "|going in the return|at the return|return temp|return temperature|rtrn|upstream|comes in|coming in"
     "|coming back in|enters|sucking|into the unit|going into the unit|going into the furnace|into it|before coil"
-    "|before the coil|entering air|inlet side|to the unit|going in to the unit|back in|in at|pulling",
+    "|before the coil|entering air|inlet side|to the unit|going in to the unit|back in|pulling|r",
     "role.supply": "supply|sply|sup|supp|splly|supplies|supply side|supply air|s/a|sa|supply duct|suply"
     "|supply static|push|positive side|pressure side|coming out|comes out|goes out|leaving|discharge"
     "|outlet|blowing|going out|supply plenum|on the supply|supply temp|supply temperature|sat|air out"
@@ -122,7 +122,7 @@ MEANINGS: Final[dict[str, str]] = {
     "|supplly|supplu|supplied|spply|downstream|at the supply|out of the supply|in the supply|out of the vents"
     "|leaving air|blows out|blowing out|after coil|after the coil|outlet side|out of the unit|out the register"
     "|out of the registers|sup air|pushing|coming off|off the coil|comes off the coil|plenum|at the plenum"
-    "|leaving the coil|coming off the coil|coming out of the register|coming out of the vent|exits|exiting",
+    "|leaving the coil|coming off the coil|coming out of the register|coming out of the vent|exits|exiting|s",
     "role.total": "total|tot|tesp|total external|total static|external static|external|esp|t e s p"
     "|total external static|total external static pressure|all together|combined|together|sum|overall|altogether"
     "|exterior static|in all|total esp|adds up to|add up to|comes to|totals|totaling|total ext",
@@ -146,9 +146,10 @@ MEANINGS: Final[dict[str, str]] = {
     "|legs|feeds|qty|quantity|grates|openings|altogether|of em|of 'em",
     "count.multi": "pair|pair of|a pair of|twin|dual|double|both|couple|a couple of|couple of|a couple|twins|set of two"
     "|two of them|two of those|each side|both sides|one each side|one on each side|one each way",
+    "word.none": "double wall|double walled|dual wall|double-wall|one piece|single wall|one line|one of the|two by four|two by fours|two by six|two by sixes",
     "count.single": "single|just the one|only one|just one",
     # --- sides ---
-    "side.width": "wide|width|w|widths|across|wid|in width|wide side|wd",
+    "side.width": "wide|width|w|widths|wid|in width|wide side|wd",
     "side.height": "high|tall|height|h|hi|heigth|hight|in height|heighth|deep|depth|ht|up and down|hieght",
     "side.depth": "thick|thickness|deep|depth|thk|thik|d",
     # --- sizes joined ---

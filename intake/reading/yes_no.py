@@ -18,6 +18,10 @@ from intake.reading.result import Accepted, AskBack, AskKind, Reading, Unknown
 __all__ = ["AXES", "read_yes_no"]
 
 AXES: Final[dict[str, tuple[str, str]]] = {
+    "direction": (
+        "one direction|one way|single direction|same direction|one side|one direction only",
+        "both ways|two ways|both directions|two directions|both sides|two sides|opposite|each way|either side|left and right|splits|splits off|every which way|different directions|several directions|three ways|four ways|both ends",
+    ),
     "condition": (
         "sound|solid|good|fine|intact|decent|ok|okay|great|perfect|excellent|healthy|sturdy|good shape|like new|holding up"
         "|undamaged|strong|brand new|in one piece|nice|mint|safe|well|straight|alright|all right|unharmed|good condition|great shape|serviceable|usable",
@@ -203,7 +207,17 @@ def _plain_answer(clause: str) -> bool | None:
         return len(yes.group()) > len(no.group())
     if no:
         return False
-    return True if yes else None
+    if yes:
+        return True
+    if _DOES.match(bare):
+        return not _DOES_NOT.search(bare)
+    return None
+
+
+_DOES: Final = re.compile(
+    r"(?:the|that|this|one|two|three|a|only|just|some|they|it|we|i|my|our)\b[a-z ']{0,40}\b(?:does|do|is|are|has|did|can|have|was|were|will|doesn't|don't|isn't|aren't|hasn't|didn't|can't|won't)$"
+)
+_DOES_NOT: Final = re.compile(r"(?:n't|not|never)\b|n't$|\bonly\b")
 
 
 def _rest_of(clause: str) -> list[str]:
@@ -213,30 +227,141 @@ def _rest_of(clause: str) -> list[str]:
 
 def read_yes_no(text: str, question: str) -> Reading | None:
     """Read a yes or no from normalised text; None if it holds neither."""
+    text = _respelt(text)
+    asked = question.lower()
+    both = _BOTH.search(text) is not None
     turned = _TURN.split(text)
-    if len(turned) > 1 and _verdict(turned[-1], question) is not None:
-        text = turned[-1]
-    if re.search(r"\byes or no\b|\byeah no\b|\bno yeah\b|\byes no\b|\bno yes\b", text):
-        return _which(question)
-    access = bool({axis for axis, _ in _poles_in(_WORD.findall(question.lower()))} & {"access"})
-    verdict = _verdict(text, question)
-    if cant_say(text) and not (access and verdict is not None and not _doesnt_know(text)):
-        if verdict is None or not _said_too(text):
-            if access and not _doesnt_know(text):
-                return Accepted({"yes": False})
+    if not both and len(turned) > 1 and _verdict(turned[-1], question) is not None:
+        text = turned[-1].strip()
+    verdict = "both" if both else _verdict(text, question)
+    if _IN_HAND.match(asked) and not _doesnt_know(text) and _NOT_IN_HAND.search(text):
+        return Accepted({"yes": False}) if verdict in (None, False) else _which(question)
+    axes = {axis for axis, _ in _poles_in(_WORD.findall(asked))}
+    if cant_say(text):
+        by_access = bool(axes & {"access", "running"}) and not _doesnt_know(text)
+        if by_access and verdict in (None, False):
+            return Accepted({"yes": False})
+        if verdict is None or verdict == "both" or not (_said_too(text) or by_access):
             return Unknown("You can't say.")
+    mixed = _MIXED.search(_YES_START.sub("", _UNSURE.sub(" ", text), count=1)) is not None
+    if mixed and verdict != "both":
+        verdict = _of_a_part(verdict, asked, text)
     if verdict is None:
-        if _MIXED.search(text):
-            return _which(question)
-        return None
+        return _which(question) if mixed or _MIXED.search(text) else None
     if verdict == "both":
         return _which(question)
-    if _MIXED.search(_YES_START.sub("", text, count=1)) and not _UNSURE.search(text):
-        return _which(question, bool(verdict))
+    if _NEGATED_QUESTION.search(asked) and _is_bare(text):
+        return _which(question)
     values: dict[str, bool] = {"yes": bool(verdict)}
-    if _UNSURE.search(text):
+    if _UNSURE.search(_NO_DOUBT.sub(" ", text)):
         values["sure"] = False
     return Accepted(dict(values))
+
+
+_BOTH: Final = re.compile(
+    r"\b(?:yes (?:and|or|&|/) no|yes ?/ ?no|y ?/ ?n|yeah,? no|no,? yeah|yes,? no|nope?,? yes|no and yes|both yes and no|yes nor no|y and n)\b"
+)
+_NO_DOUBT: Final = re.compile(
+    r"\b(?:no|without(?: a)?|beyond(?: a)?) doubt\b|\bmake sure\b|\bi'?m sure\b"
+)
+_IN_HAND: Final = re.compile(
+    r"^(?:have you (?:got|a|any)|do you have|have you|did you bring|you got|got|do you carry|is there an? .* (?:with you|on you|in your))"
+)
+_NOT_IN_HAND: Final = re.compile(
+    r"\b(?:left (?:it|mine|them|that|the|my)|forgot|haven'?t got|havent got|don'?t have|dont have|don'?t own|dont own|broke|broken|busted|lost|at home|in the (?:other )?(?:van|truck|shop|office)|back at|out for|loaned|lent|borrowed|need to get|wish i|never had|dead|stolen|on order|not with me|not on me|didn'?t bring|didnt bring|no such|ain'?t got|aint got)\b"
+)
+_NEGATED_QUESTION: Final = re.compile(
+    r"\b(?:no|not|isn'?t|aren'?t|doesn'?t|don'?t|never|without|hasn'?t|haven'?t)\b(?! longer)"
+)
+_ANY: Final = re.compile(r"\b(?:any|ever|anywhere|anything|at all|some)\b")
+_ALL: Final = re.compile(
+    r"\b(?:all|every|each|everywhere|always|both|entire|whole|fully|completely)\b"
+)
+
+
+def _of_a_part(verdict: bool | str | None, asked: str, text: str) -> bool | str | None:
+    """What holds for a part answers "any ... ?" with yes and "all ... ?" with no."""
+    part = re.search(
+        r"\b(?:only|one of them|one is|some of|part of|not all|not every|one side|last|it did|did once|except|in places|in spots|sometimes|most|mostly|half|occasionally|once|now and then)\b",
+        text,
+    )
+    if verdict is None and not part:
+        return "both"
+    if (
+        _ANY.search(asked)
+        and not _ALL.search(asked)
+        and verdict is not False
+        and verdict is not None
+    ):
+        return True
+    if _ALL.search(asked) and not _ANY.search(asked) and part and verdict is not True:
+        return (
+            False if re.search(r"\b(?:only|not all|not every|except|one side)\b", text) else "both"
+        )
+    return "both"
+
+
+def _is_bare(text: str) -> bool:
+    """Whether the text is a yes or no and nothing that says of what."""
+    return len(_WORD.findall(text)) <= 2
+
+
+_SLIPS: Final = {
+    "yse": "yes",
+    "eys": "yes",
+    "yez": "yes",
+    "yesd": "yes",
+    "yess": "yes",
+    "yws": "yes",
+    "ues": "yes",
+    "ofc": "of course",
+    "noep": "nope",
+    "npoe": "nope",
+    "nop": "nope",
+    "noo": "no",
+    "yp": "yep",
+    "ywp": "yep",
+    "yaeh": "yeah",
+    "yeha": "yeah",
+    "yhea": "yeah",
+    "yeh": "yeah",
+    "ys": "yes",
+    "ya'll": "yes",
+    "on": "on",
+    "dnt": "don't",
+    "noope": "nope",
+    "nawp": "nope",
+    "yuo": "you",
+    "froze": "frozen",
+    "def": "definitely",
+    "deff": "definitely",
+    "abs": "absolutely",
+    "obv": "obviously",
+    "obvs": "obviously",
+    "nuthin": "nothing",
+    "nuttin": "nothing",
+    "yessum": "yes",
+    "ye": "yes",
+    "knot": "not",
+    "its": "it's",
+    "yeees": "yes",
+    "yasss": "yes",
+    "definately": "definitely",
+    "absolutley": "absolutely",
+    "absolutly": "absolutely",
+    "deffinitely": "definitely",
+    "defiantly": "definitely",
+    "correctly": "correct",
+    "affirmitive": "affirmative",
+    "affirmativ": "affirmative",
+}
+
+
+def _respelt(text: str) -> str:
+    return _WORD_IN.sub(lambda m: _SLIPS.get(m[0], m[0]), text)
+
+
+_WORD_IN: Final = re.compile(r"[a-z]+(?:'[a-z]+)?")
 
 
 def _doesnt_know(text: str) -> bool:
@@ -312,6 +437,9 @@ def _verdict(text: str, question: str) -> bool | str | None:
         if direct is not None and content and lead_no and len(words) > 1:
             answers |= content
             continue
+        if direct is True and content and _SOFT.match(clause):
+            answers |= content
+            continue
         if direct is not None:
             plain.append(direct)
             answers.add(direct)
@@ -324,6 +452,11 @@ def _verdict(text: str, question: str) -> bool | str | None:
     if answers:
         return answers.pop()
     return None
+
+
+_SOFT: Final = re.compile(
+    r"(?:both|ok|okay|lots|plenty|right|a few|several|two|always|everywhere|all|every|positive|clearly|true|quite|looks|seems|appears|sounds|far)\b"
+)
 
 
 def _after_plain(clause: str) -> list[str]:
