@@ -15,7 +15,7 @@ def limits_used(verdict: Verdict) -> tuple[Line, ...]:
     for mode in verdict.modes.values():
         for finding in mode.findings:
             words = limits_words(finding, None, with_source=False)
-            name = told_of(finding.check).name or finding.check.replace("_", " ")
+            name = told_of(finding.check).name
             if words:
                 lines.setdefault((name, words, finding.source), Line(name, words, finding.source))
     return tuple(lines.values())

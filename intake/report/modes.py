@@ -89,7 +89,7 @@ def _reason(finding: Finding, job: Job) -> Reason:
 def _row(finding: Finding, job: Job) -> Row:
     told = told_of(finding.check)
     return Row(
-        what=f"{told.name or finding.check.replace('_', ' ')}, {finding_where(finding, job)}",
+        what=f"{told.name}, {finding_where(finding, job)}",
         figure=quantity(finding.figure, finding.unit, (finding.recommended, finding.maximum)),
         limits=limits_words(finding, job, with_source=False),
         status=finding.status.value if finding.votes else "note",

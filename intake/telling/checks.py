@@ -10,7 +10,7 @@ from enum import StrEnum
 from types import MappingProxyType
 from typing import Final
 
-from engine.verdict import FindingStatus
+from engine.verdict import Finding, FindingStatus
 
 __all__ = ["CHECKS", "Bound", "Told"]
 
@@ -27,32 +27,47 @@ class Told:
     """How one check is told.
 
     Attributes:
+        name: What the check is called in a table.
         says: The clause with {where} and {figure} put in; no full stop.
         bound: Whether its limit is a most or a least.
         fine: What it means when it is fine.
         tight: What it means when it is tight.
         over: What it means when it is over.
-        advice: What a recommended figure without a maximum is called.
-        name: What the check is called in a table.
+        other: What it means when it is tight on the side that has no limit of its own (too much
+            where the limits are leasts, too little where they are mosts).
+        soft: What its recommended figure is.
+        hard: What its limit is; the bound's own words if empty.
         area: Whether more area in proportion brings it back to its limit (speeds).
+        aside: Whether its note is an aside that a short telling leaves out.
     """
 
+    name: str
     says: str
     bound: Bound
     fine: str = ""
     tight: str = ""
     over: str = ""
-    advice: str = "advised"
-    name: str = ""
+    other: str = ""
+    soft: str = "recommended"
+    hard: str = ""
     area: bool = False
+    aside: bool = False
 
-    def meaning(self, status: FindingStatus) -> str:
-        """The sentence for a status."""
-        return {
-            FindingStatus.FINE: self.fine,
-            FindingStatus.TIGHT: self.tight,
-            FindingStatus.OVER: self.over,
-        }[status]
+    def meaning(self, finding: Finding) -> str:
+        """The sentence for a finding's status, and for the side it is on."""
+        match finding.status:
+            case FindingStatus.FINE:
+                return self.fine
+            case FindingStatus.OVER:
+                return self.over
+            case FindingStatus.TIGHT:
+                return self.tight if self._is_beyond(finding) else self.other or self.tight
+
+    def _is_beyond(self, finding: Finding) -> bool:
+        limit = finding.recommended
+        if limit is None:
+            return not self.other
+        return finding.figure < limit if self.bound is Bound.LEAST else finding.figure > limit
 
 
 _MOVES: Final = "Air in the {where} moves at {figure}"
@@ -60,7 +75,7 @@ _FACE: Final = "Air goes through the {where} at {figure} over its whole face"
 
 
 def _speed(fine: str, tight: str, over: str, says: str = _MOVES) -> Told:
-    return Told(says, Bound.MOST, fine, tight, over, name="air speed", area=True)
+    return Told("air speed", says, Bound.MOST, fine, tight, over, area=True, aside=says == _MOVES)
 
 
 _NARROW: Final = (
@@ -116,6 +131,74 @@ CHECKS: Final[Mapping[str, Told]] = MappingProxyType(
             "It may be heard in the room, and the filter loads up sooner.",
             "Loud, and the filter behind it takes much of what the blower can pull.",
             _FACE,
+        ),
+        "delivered_airflow": Told(
+            "air the blower gives",
+            "Through these ducts the blower gives {figure}",
+            Bound.LEAST,
+            "The equipment gets the air it needs.",
+            "A little short: the equipment works, with some of its capacity gone.",
+            "Too little: capacity is lost, a coil may freeze and a furnace may overheat.",
+            "More than it needs, and faster: louder, and a coil dries the air less.",
+            soft="close enough",
+        ),
+        "external_static": Told(
+            "external static pressure",
+            "Ducts, and whatever else is outside the tested box, ask {figure} of the blower",
+            Bound.MOST,
+            "The blower works within its rating.",
+            "Over the printed rating, which is a test point and not a wall: expect more noise and "
+            "power from the blower.",
+            "More than this blower is made for: what it moves there is nobody's promise.",
+            soft="the rating",
+            hard="the end",
+        ),
+        "temperature_rise": Told(
+            "temperature rise",
+            "At the air it will get, the burner heats it by {figure}",
+            Bound.MOST,
+            "Inside the range on the plate.",
+            "",
+            "Above the range on the plate: the limit switch cuts the burner and the heat exchanger "
+            "ages.",
+            "Below the range on the plate.",
+            hard="the top of the plate's range",
+        ),
+        "coil_window": Told(
+            "air over the coil",
+            "The coil gets {figure}",
+            Bound.LEAST,
+            "Inside what the coil works in.",
+            "Less than the coil's own range: it runs cold and gives less.",
+            "So little that the coil may freeze.",
+            "Above the coil's own range.",
+            soft="the low end of its range",
+        ),
+        "sensible_coverage": Told(
+            "sensible capacity",
+            "At the air it will get, the equipment meets {figure} of the sensible heat gain",
+            Bound.LEAST,
+            "It holds the temperature on a design day.",
+            "Slightly short on a design day.",
+            "Too little: it won't hold the temperature on a design day.",
+            soft="the whole load",
+        ),
+        "latent_coverage": Told(
+            "drying",
+            "In the low stage it takes out {figure} of the moisture gain",
+            Bound.LEAST,
+            "It keeps the house dry most of the time.",
+            "The house may stay damp while it runs in the low stage.",
+            "The house will stay damp.",
+            soft="wanted",
+        ),
+        "strip_minimum": Told(
+            "least air for the strips",
+            "The electric strips get {figure}",
+            Bound.LEAST,
+            "Enough for the kit.",
+            "",
+            "Too little: their safety switches cut them, and the elements burn out early.",
         ),
     }
 )

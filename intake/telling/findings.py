@@ -36,7 +36,7 @@ def told_of(check: str) -> Told:
     if found is not None:
         return found
     name = check.replace("_", " ")
-    return Told(says=f"The {name} of the {{where}} is {{figure}}", bound=Bound.MOST)
+    return Told(name, f"The {name} of the {{where}} is {{figure}}", Bound.MOST)
 
 
 def plain_source(source: str) -> str:
@@ -48,12 +48,13 @@ def plain_source(source: str) -> str:
     return _HELD.sub("", source).strip()
 
 
-def finding_sentence(finding: Finding, job: Job | None = None) -> str:
+def finding_sentence(finding: Finding, job: Job | None = None, *, brief: bool = False) -> str:
     """The finding in words: figure, limits and their source, and what it means.
 
     Args:
         finding: What a check found.
         job: Gives the material that the limits are of, and the names of pieces.
+        brief: Leave out a note that is an aside, for the chat.
 
     Returns:
         One to four sentences, ending with a full stop. Odds, turning point and arithmetic are told
@@ -64,8 +65,8 @@ def finding_sentence(finding: Finding, job: Job | None = None) -> str:
     head = told.says.format(figure=figure, where=finding_where(finding, job))
     limits = limits_words(finding, job)
     first = f"{head}{'; ' + limits if limits else ''}."
-    parts = [first, told.meaning(finding.status), _how_far(finding, told), _because(finding)]
-    parts.append(_sentence(finding.note))
+    note = "" if brief and told.aside else _sentence(finding.note)
+    parts = [first, told.meaning(finding), _how_far(finding, told), _because(finding), note]
     return " ".join(part for part in parts if part)
 
 
@@ -85,22 +86,25 @@ def _plain(key: str) -> str:
 def limits_words(finding: Finding, job: Job | None = None, *, with_source: bool = True) -> str:
     """The limits the figure is compared with, as a clause without a full stop; empty if none."""
     told = told_of(finding.check)
-    recommended, maximum = _finite(finding.recommended), _finite(finding.maximum)
+    recommended, maximum = (
+        _told_limit(one, told) for one in (finding.recommended, finding.maximum)
+    )
     source = f" ({plain_source(finding.source)})" if with_source and finding.source else ""
     of = _material(finding, job)
     low = "" if recommended is None else quantity(recommended, finding.unit, (finding.figure,))
     high = "" if maximum is None else quantity(maximum, finding.unit, (finding.figure,))
+    hard = told.hard or told.bound.value
     if low and high and low != high:
-        return f"{low} is recommended and {high} {told.bound.value}{of}{source}"
+        return f"{low} is {told.soft} and {high} {hard}{of}{source}"
     if high:
-        return f"{high} is {told.bound.value}{of}{source}"
-    if low:
-        return f"{low} is {told.advice}{of}{source}"
-    return ""
+        return f"{high} is {hard}{of}{source}"
+    return f"{low} is {told.soft}{of}{source}" if low else ""
 
 
-def _finite(limit: float | None) -> float | None:
-    return limit if limit is not None and isfinite(limit) else None
+def _told_limit(limit: float | None, told: Told) -> float | None:
+    if limit is None or not isfinite(limit):
+        return None
+    return None if told.bound is Bound.LEAST and limit <= 0.0 else limit
 
 
 def _material(finding: Finding, job: Job | None) -> str:
@@ -124,10 +128,13 @@ def _how_far(finding: Finding, told: Told) -> str:
     return ""
 
 
+_TAKES: Final = {"return": "return ducts", "supply": "supply ducts"}
+
+
 def _because(finding: Finding) -> str:
     if not finding.because:
         return ""
-    words = [one.replace("_", " ") for one in finding.because]
+    words = [_TAKES.get(one, one.replace("_", " ")) for one in finding.because]
     rest = f", then the {' and the '.join(words[1:])}" if len(words) > 1 else ""
     return f"What takes most of it: the {words[0]}{rest}."
 

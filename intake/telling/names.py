@@ -17,7 +17,7 @@ from engine.trade.fittings import FITTINGS
 from engine.trade.materials import MATERIALS, Material
 from engine.trade.measuring import MEASURED_WHERE, MeasuredWhere
 from engine.verdict import Harm, ModeStatus, Part
-from intake.telling.numbers import quantity
+from intake.telling.numbers import exactly, quantity
 
 __all__ = [
     "HARMS",
@@ -228,16 +228,16 @@ def wanted_words(key: str, job: Job | None = None) -> str:
 
 
 def number_words(fact: Fact, value: float) -> str:
-    """A number of a fact with its unit; shares as per cent, years without commas.
+    """A number of a fact with its unit as it was given; shares as per cent, years without commas.
 
     >>> number_words(fact_for("return.drops.0.width_in"), 14.0)
     '14 in.'
     """
     if fact.quantity is Quantity.SHARE:
-        return quantity(value, "share")
+        return exactly(value, "share")
     if fact.quantity in (Quantity.YEAR, Quantity.COUNT) and not fact.unit:
-        return f"{round(value)}"
-    return quantity(value, fact.unit)
+        return f"{value:.6g}"
+    return exactly(value, fact.unit)
 
 
 def value_words(key: str, value: Scalar) -> str:

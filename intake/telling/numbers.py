@@ -15,6 +15,7 @@ from engine.errors import EngineError
 __all__ = [
     "cfm",
     "count_of",
+    "exactly",
     "fpm",
     "hours",
     "in_how_many",
@@ -145,6 +146,22 @@ def _digits(value: float, step: float) -> str:
     text = f"{value:,.{places}f}"
     # Pressures keep their zeros (0.50 is how a gauge is read); sizes and tons do not.
     return text if step in _GAUGE_STEPS else text.rstrip("0").rstrip(".")
+
+
+def exactly(value: float, unit: str) -> str:
+    """A figure as it was given, to six digits, with its unit; nothing is rounded for reading.
+
+    >>> exactly(1083.0, "CFM"), exactly(0.3, "in. w.c."), exactly(13.3, "in")
+    ('1,083 CFM', '0.30 in. w.c.', '13.3 in.')
+    """
+    style = _style(unit)
+    if style is None:
+        return f"{value:,.6g} {unit}".rstrip()
+    text = f"{float(f'{value * style.factor:.6g}'):,.10f}".rstrip("0").rstrip(".")
+    whole, _, digits = text.partition(".")
+    if style.steps[0] == _GAUGE_STEPS[0]:
+        text = f"{whole}.{digits.ljust(2, '0')}"
+    return text + (style.singular if style.singular and text == "1" else style.after)
 
 
 def cfm(value: float, against: Iterable[float | None] = ()) -> str:

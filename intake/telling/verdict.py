@@ -195,7 +195,7 @@ def _worst(findings: Sequence[Finding], check: str) -> Finding | None:
 
 def _reason(finding: Finding, job: Job) -> str:
     parts = (
-        finding_sentence(finding, job),
+        finding_sentence(finding, job, brief=True),
         odds_sentence(finding),
         turns_sentence(finding, job),
     )
