@@ -7,11 +7,13 @@ from hypothesis import strategies as st
 from scipy.optimize import root
 
 from engine.errors import FactError, OutOfRangeError
+from engine.physics import network
 from engine.physics.branching import counted_branches, trunk_with_branches
 from engine.physics.friction import friction_inwc_per_100ft
 from engine.physics.network import (
     Network,
     Section,
+    UnsettledError,
     shortfall,
     split_airflow,
     split_at_pressure,
@@ -168,6 +170,28 @@ def test_a_larger_or_smoother_section_never_raises_the_plenum(
     fields["roughness_ft"] /= factor
     sections[index] = Section(**fields)
     assert split_airflow(Network.of(sections), 900.0).plenum_inwc <= before * (1.0 + 1e-9)
+
+
+@pytest.mark.parametrize("seed", range(6))
+def test_sharing_alone_comes_to_the_same_split(seed: int, monkeypatch: pytest.MonkeyPatch) -> None:
+    # the slower way that is kept for networks on which Newton's steps don't settle
+    tree = Network.of(_random_tree(np.random.default_rng(200 + seed)))
+    newton = split_airflow(tree, 900.0)
+    by_pressure = split_at_pressure(tree, newton.plenum_inwc)
+    monkeypatch.setattr(network, "_MOST_NEWTON", 0)
+    shared = split_airflow(tree, 900.0)
+    assert shared.outlet_cfm == pytest.approx(newton.outlet_cfm, rel=1e-7)
+    assert shared.plenum_inwc == pytest.approx(newton.plenum_inwc, rel=1e-7)
+    driven = split_at_pressure(tree, newton.plenum_inwc)
+    assert driven.airflow_cfm == pytest.approx(by_pressure.airflow_cfm, rel=1e-7)
+
+
+def test_a_split_that_does_not_settle_says_so(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(network, "_MOST_NEWTON", 0)
+    monkeypatch.setattr(network, "_MOST_SHARING", 1)
+    tree = Network.of([_branch("a"), _branch("b", None, 8.0, 10.0)])
+    with pytest.raises(UnsettledError, match="still moves"):
+        split_airflow(tree, 900.0)
 
 
 def test_equal_branches_get_equal_air() -> None:
