@@ -1,0 +1,221 @@
+"""A job put to every check, in every mode and at every blower setting it may use.
+
+`assess` is the cheap half of judging: it draws the house, runs the checks and picks the best
+setting of each mode. What is said of it, and what would change it, is `engine.judge`'s.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+from typing import Final
+
+import numpy as np
+
+from engine.arrays import Array
+from engine.checks.blower import blower
+from engine.checks.context import Context
+from engine.checks.equipment import coil_window, coverage, strip_minimum, temperature_rise
+from engine.checks.openings import return_openings, supply_registers
+from engine.checks.raw import Raw
+from engine.checks.velocity import velocities
+from engine.job.delivered import Delivered, delivered_by_kind, delivered_by_table
+from engine.job.job import BlowerSetting, Job
+from engine.job.lengths import lengths_of
+from engine.job.modes import Mode
+from engine.job.openings import filters_of, openings_of, registers_of
+from engine.job.sample import House, Mask, draw
+from engine.job.sections import ROLES, ducts_of
+from engine.job.system import System, system_of
+from engine.job.targets import Target, air_ratio, modes_of, target_of
+from engine.trade.limits import LIMITS, Limits, Role, velocity_limits
+from engine.trade.materials import Material
+from engine.verdict import Doubt
+
+__all__ = ["SAMPLES", "Assessment", "ModeAssessment", "assess"]
+
+SAMPLES: Final = 4096
+
+
+@dataclass(frozen=True, slots=True)
+class ModeAssessment:
+    """One mode, at its best setting.
+
+    Attributes:
+        mode: The mode.
+        target: What air it needs.
+        setting: The best setting's name; empty without a table.
+        raws: Every finding at that setting.
+        over: Samples in which some voting finding is over, (n,).
+        delivered: What the blower gives at that setting.
+        quiet_cfm: The most air these ducts carry within every largest speed, (n + 1,).
+        over_by_setting: Share of samples with something over, for every setting that is allowed.
+    """
+
+    mode: Mode
+    target: Target
+    setting: str
+    raws: tuple[Raw, ...]
+    over: Mask
+    delivered: Delivered
+    quiet_cfm: Array
+    over_by_setting: Mapping[str, float]
+
+    @property
+    def over_share(self) -> float:
+        """Share of samples in which the mode doesn't carry."""
+        return float(np.mean(self.over))
+
+
+@dataclass(frozen=True, slots=True)
+class Assessment:
+    """A job put to every check.
+
+    Attributes:
+        job: What is known.
+        house: The house as arrays; every quantity drawn is in `house.drawn`.
+        system: What the blower pushes against.
+        modes: In the order of `Mode`.
+        doubts: Contradictions among readings or with the sizes.
+        effective_samples: Effective number of samples.
+    """
+
+    job: Job
+    house: House
+    system: System
+    modes: Mapping[Mode, ModeAssessment]
+    doubts: tuple[Doubt, ...]
+    effective_samples: float
+
+
+def assess(
+    job: Job, *, samples: int = SAMPLES, seed: int = 0, limits: Limits = LIMITS
+) -> Assessment:
+    """Put a job to every check.
+
+    Args:
+        job: What is known.
+        samples: Possible houses drawn beside the central one.
+        seed: The same job, samples and seed give the same assessment.
+        limits: The office's figures.
+    """
+    house = draw(job, samples, seed)
+    targets = {mode: target_of(house, mode, limits) for mode in modes_of(job)}
+    reference = max(target.likely_cfm for target in targets.values())
+    system = system_of(house, reference, _cooling_cfm(targets))
+    common = _common(house, limits, system, targets)
+    modes = {mode: _assess_mode(context) for mode, context in common.items()}
+    return Assessment(job, house, system, modes, (), float(samples))
+
+
+def _cooling_cfm(targets: Mapping[Mode, Target]) -> Array | None:
+    """Airflow at which a coil's drop would be listed; None where nothing in the air is cooled."""
+    for mode in (Mode.COOLING_HIGH, Mode.HEAT_PUMP_HEATING, Mode.COOLING_LOW):
+        if mode in targets:
+            return targets[mode].airflow_cfm
+    return None
+
+
+def _common(
+    house: House, limits: Limits, system: System, targets: Mapping[Mode, Target]
+) -> dict[Mode, Context]:
+    ducts = tuple(duct for name in ROLES for duct in ducts_of(house, name))
+    openings, filters = openings_of(house), filters_of(house)
+    registers, lengths, ratio = registers_of(house), lengths_of(house), air_ratio(house)
+    return {
+        mode: Context(
+            house,
+            mode,
+            target,
+            limits,
+            ducts,
+            openings,
+            filters,
+            registers,
+            lengths,
+            system,
+            ratio,
+        )
+        for mode, target in targets.items()
+    }
+
+
+def _assess_mode(context: Context) -> ModeAssessment:
+    fixed = [*velocities(context), *return_openings(context), *supply_registers(context)]
+    fixed_over = _any_over(context, fixed)
+    best: tuple[tuple[float, float, float], Delivered, list[Raw], Mask] | None = None
+    shares: dict[str, float] = {}
+    for setting in _allowed(context):
+        delivered = _operating(context, setting)
+        here = replace(context, delivered=delivered)
+        raws = _at_setting(here, setting)
+        over = fixed_over | _any_over(context, raws)
+        shares[delivered.setting] = float(np.mean(over[1:]))
+        tight = float(np.mean([raw.tight_share for raw in raws if raw.votes] or [0.0]))
+        off = abs(float(np.log(delivered.airflow_cfm[0] / context.target.likely_cfm)))
+        rank = (shares[delivered.setting], tight, off)
+        if best is None or rank < best[0]:
+            best = (rank, delivered, raws, over)
+    assert best is not None  # without a table there is the one believed blower
+    _, delivered, raws, over = best
+    return ModeAssessment(
+        context.mode,
+        context.target,
+        delivered.setting,
+        (*fixed, *raws),
+        over[1:],
+        delivered,
+        _quiet_cfm(context),
+        shares,
+    )
+
+
+def _allowed(context: Context) -> tuple[BlowerSetting | None, ...]:
+    """Settings that the mode may use; None stands for a blower without a table."""
+    settings = tuple(
+        setting
+        for setting in context.job.blower
+        if not setting.modes or context.mode in setting.modes
+    )
+    return settings or (None,)
+
+
+def _operating(context: Context, setting: BlowerSetting | None) -> Delivered:
+    if setting is None:
+        return delivered_by_kind(
+            context.house, context.system, context.mode, context.target_cfm, context.ratio
+        )
+    return delivered_by_table(context.house, setting, context.system, context.mode, context.ratio)
+
+
+def _at_setting(context: Context, setting: BlowerSetting | None) -> list[Raw]:
+    return [
+        *blower(context, None if setting is None else setting.table),
+        *temperature_rise(context),
+        *coil_window(context),
+        *coverage(context),
+        *strip_minimum(context),
+    ]
+
+
+def _any_over(context: Context, raws: list[Raw]) -> Mask:
+    over = np.zeros(context.house.members, dtype=bool)
+    for raw in raws:
+        if raw.votes:
+            over |= raw.judged.over
+    return over
+
+
+def _quiet_cfm(context: Context) -> Array:
+    """The most air that stays within every largest speed, (n + 1,)."""
+    most = context.house.full(np.inf)
+    for duct in context.ducts:
+        rigid = velocity_limits(duct.role, Material.GALVANIZED, context.limits).maximum_fpm
+        flex = velocity_limits(duct.role, Material.FLEX, context.limits).maximum_fpm
+        speed = np.where(duct.flexible, flex, rigid)
+        most = np.minimum(most, speed * duct.total_area_ft2 / np.maximum(duct.share, 1e-3))
+    openings = context.openings
+    if openings is not None:
+        plain = velocity_limits(Role.RETURN_GRILLE, limits=context.limits).maximum_fpm
+        filtered = velocity_limits(Role.FILTER_GRILLE, limits=context.limits).maximum_fpm
+        speed = np.where(openings.filtered, filtered, plain)
+        most = np.minimum(most, speed * openings.area_ft2)
+    return most

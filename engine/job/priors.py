@@ -1,0 +1,100 @@
+"""What is believed of a house's ducts before anyone looks, given the size of its equipment.
+
+Widths, areas and counts here grow with tonnage, as in real stock. Ranges are low / likely / high,
+one house in ten outside at either end, common practice without a published source unless said.
+"""
+
+from dataclasses import dataclass
+from typing import Final
+
+import numpy as np
+
+from engine.arrays import Array
+from engine.job.modes import Mode
+from engine.job.sample import House, Mask
+
+__all__ = [
+    "BRANCH_DIAMETER_IN",
+    "DROP_IN2_PER_TON",
+    "FILTER_DROP_AT_300_FPM",
+    "FILTER_IN2_PER_TON",
+    "OPENING_IN2_PER_TON",
+    "RETURN_TRUNK_IN2_PER_TON",
+    "TRUNK_IN2_PER_TON",
+    "TWO_TRUNKS",
+    "Range",
+    "believed_tons",
+    "two_trunks",
+]
+
+
+@dataclass(frozen=True, slots=True)
+class Range:
+    """Low, likely and high of a starting range."""
+
+    low: float
+    likely: float
+    high: float
+
+
+TRUNK_IN2_PER_TON: Final = Range(38.0, 55.0, 78.0)
+"""All supply trunks together; 14x8, 20x8 and 24x10 at 2, 3 and 4 tons are 56, 53 and 60."""
+
+RETURN_TRUNK_IN2_PER_TON: Final = Range(36.0, 54.0, 76.0)
+"""12x8, 20x8 and 24x10 at 2, 3 and 4 tons are 48, 53 and 60."""
+
+DROP_IN2_PER_TON: Final = Range(45.0, 66.0, 95.0)
+"""14x8, 20x10 and 24x14 at 2, 3 and 4 tons are 56, 67 and 84."""
+
+OPENING_IN2_PER_TON: Final = Range(90.0, 160.0, 300.0)
+"""All return openings; one code table equals 286 to 333 (read at second hand)."""
+
+FILTER_IN2_PER_TON: Final = Range(110.0, 160.0, 230.0)
+"""16x25 to 20x25 at 3 tons is 133 to 167."""
+
+TWO_TRUNKS: Final = {"one": 0.65, "two": 0.35}
+"""One trunk from the plenum, or two leaving opposite sides."""
+
+TWO_TRUNKS_AREA_RATIO: Final = 1.15
+"""Two trunks together have somewhat more area than one would."""
+
+BRANCH_DIAMETER_IN: Final = Range(5.4, 6.0, 7.0)
+
+FILTER_DROP_AT_300_FPM: Final = {
+    1.0: Range(0.07, 0.13, 0.20),
+    2.0: Range(0.05, 0.10, 0.16),
+    4.0: Range(0.04, 0.07, 0.12),
+}
+"""Drop of a clean pleated filter at 300 fpm through its face, in wc, by depth in inches.
+
+A 20x25x1 at 1,200 CFM (346 fpm) comes to 0.16, the middle of what new filters take.
+"""
+
+
+def believed_tons(house: House) -> Array:
+    """Nominal cooling size, (n + 1,): as stated, else from the target, the old unit, or stock."""
+    if house.is_stated("equipment.cooling_tons"):
+        return house.number("equipment.cooling_tons")
+    target = house.stated_number(f"target.{Mode.COOLING_HIGH}_cfm")
+    if target is None:
+        target = house.stated_number(f"target.{Mode.HEAT_PUMP_HEATING}_cfm")
+    if target is not None:
+        per_ton = house.assumed(
+            "target per ton", 350.0, 400.0, 450.0, fact="equipment.cooling_tons"
+        )
+        return np.clip(target / per_ton, 1.0, 5.5)
+    if house.job.cooling_rows:
+        largest = max(row.total_btuh for row in house.job.cooling_rows)
+        return house.full(min(max(largest / 12000.0, 1.0), 5.5))
+    old = house.stated_number("old.cooling_tons")
+    if old is not None:
+        return house.assumed("equipment.cooling_tons", old - 0.25, old, old + 0.25)
+    return house.number("equipment.cooling_tons")
+
+
+def two_trunks(house: House) -> Mask:
+    """In which members two trunks leave the plenum where nobody spoke of trunks."""
+    stated = house.job.word("phone.trunk_directions")
+    if stated is not None:
+        return np.full(house.members, stated == "both")
+    return house.is_word("supply.trunks count", "two", prior=TWO_TRUNKS, fact="supply.trunks")

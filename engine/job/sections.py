@@ -1,0 +1,517 @@
+"""Sections of duct as they are believed to be: clear size, share of the air, material.
+
+`count` equal ducts stand in one section and carry `share` together. Sizes that were read over
+liner, wrap or jacket are brought to the clear inside here; where nobody said where the tape was
+held, the central house takes the size as it was told, and some samples hold that it was not.
+"""
+
+from dataclasses import dataclass, replace
+from typing import Final
+
+import numpy as np
+
+from engine.arrays import Array
+from engine.errors import FactError
+from engine.job.belief import How
+from engine.job.priors import (
+    BRANCH_DIAMETER_IN,
+    DROP_IN2_PER_TON,
+    RETURN_TRUNK_IN2_PER_TON,
+    TRUNK_IN2_PER_TON,
+    TWO_TRUNKS_AREA_RATIO,
+    Range,
+    believed_tons,
+    two_trunks,
+)
+from engine.job.sample import House, Mask
+from engine.physics.duct import Shape, area_ft2, equivalent_diameter_in
+from engine.trade.limits import Role
+from engine.trade.materials import MATERIALS, Material, is_flexible
+from engine.trade.measuring import MEASURED_WHERE, MeasuredWhere
+
+__all__ = ["ROLES", "Duct", "believed_round", "ducts_of", "usual_return_trunk", "usual_trunk"]
+
+ROLES: Final = {
+    "supply.trunks": Role.SUPPLY_TRUNK,
+    "supply.branches": Role.SUPPLY_BRANCH,
+    "return.drops": Role.RETURN_DROP,
+    "return.trunks": Role.RETURN_TRUNK,
+    "return.branches": Role.RETURN_BRANCH,
+}
+
+_WORDS: Final = {
+    "supply.trunks": "supply trunk",
+    "supply.branches": "supply branch",
+    "return.drops": "return drop",
+    "return.trunks": "return trunk",
+    "return.branches": "return branch",
+}
+
+_SMALLEST_IN: Final = 1.5
+"""Clear size below which a section would be no duct; samples are held above it."""
+
+_OVER_WRAP_CHANCE: Final = {How.MEASURED: 0.08, How.PHOTO: 0.12, How.PHONE: 0.15}
+_JACKET_CHANCE: Final = {How.MEASURED: 0.15, How.PHOTO: 0.30, How.PHONE: 0.50, How.GUESSED: 0.50}
+_LINED_UNSAID_CHANCE: Final = {How.MEASURED: 0.08, How.PHOTO: 0.10, How.PHONE: 0.12}
+_READ_OUTSIDE_CHANCE: Final = 0.85
+# Source of these four: common practice, no published source; field shares of liner and wrap.
+
+
+@dataclass(frozen=True, slots=True)
+class Duct:
+    """One section over the central house and the samples; every array is (n + 1,).
+
+    Attributes:
+        key: Its key in the job ("supply.trunks.0"), also where nobody stated it.
+        role: What it does.
+        where: What to call it.
+        stated: Whether somebody stated that it is there.
+        shape: Cross-section.
+        width_in: Clear width; None for round.
+        height_in: Clear height; None for round.
+        diameter_in: Clear diameter; None otherwise.
+        area_ft2: Clear area of one duct.
+        equivalent_in: Equivalent diameter of one duct.
+        count: Equal ducts in it.
+        share: Share of all the air that the section carries.
+        material: Of the central house.
+        flexible: Where the limits of flexible duct apply.
+        roughness_ft: Roughness.
+        slack: Share of its length that flex is short of being stretched; 0 for rigid duct.
+        parent: Key of the section it hangs on; empty for the plenum.
+        rests_on: Keys that its size, share and material come from.
+    """
+
+    key: str
+    role: Role
+    where: str
+    stated: bool
+    shape: Shape
+    width_in: Array | None
+    height_in: Array | None
+    diameter_in: Array | None
+    area_ft2: Array
+    equivalent_in: Array
+    count: Array
+    share: Array
+    material: Material
+    flexible: Mask
+    roughness_ft: Array
+    slack: Array
+    parent: str
+    rests_on: tuple[str, ...]
+
+    @property
+    def list_name(self) -> str:
+        """The list it stands in."""
+        return self.key.rsplit(".", 1)[0]
+
+    @property
+    def size_keys(self) -> tuple[str, ...]:
+        """Keys of its dimensions."""
+        if self.shape is Shape.ROUND:
+            return (f"{self.key}.diameter_in",)
+        return (f"{self.key}.width_in", f"{self.key}.height_in")
+
+    @property
+    def total_area_ft2(self) -> Array:
+        """Clear area of all its ducts."""
+        return self.area_ft2 * self.count
+
+
+def ducts_of(house: House, name: str) -> tuple[Duct, ...]:
+    """The sections of a list: as stated, or what is believed where nobody spoke of it.
+
+    Args:
+        house: The house.
+        name: A list of sections of the catalogue.
+
+    Returns:
+        Sections in their order with shares filled in; empty where the list was stated to be empty,
+        and for branches and return trunks nobody spoke of.
+    """
+    stated = house.job.length(name)
+    if stated is None:
+        if name == "supply.trunks":
+            return (usual_trunk(house),)
+        if name == "return.drops":
+            return (_usual(house, name, DROP_IN2_PER_TON, house.full(1.0), house.full(1.0)),)
+        return ()
+    entries = [_stated_duct(house, name, key) for key in house.job.entries(name)]
+    return _with_shares(house, name, entries)
+
+
+def usual_trunk(house: House) -> Duct:
+    """One trunk of the one or two that are believed to leave the plenum."""
+    two = two_trunks(house)
+    share = np.where(two, 0.5, 1.0)
+    size = np.where(two, 0.5 * TWO_TRUNKS_AREA_RATIO, 1.0)
+    found = _usual(house, "supply.trunks", TRUNK_IN2_PER_TON, share, size)
+    return replace(found, rests_on=(*found.rests_on, "supply.trunks"))
+
+
+def usual_return_trunk(house: House) -> Duct:
+    """The return trunk that is believed to be there where nobody spoke of one."""
+    one = house.full(1.0)
+    return _usual(house, "return.trunks", RETURN_TRUNK_IN2_PER_TON, one, one)
+
+
+def believed_round(
+    house: House, name: str, diameter: Array, count: Array, flexible: Mask, slack: Array
+) -> Duct:
+    """Round ducts nobody spoke of, all of a list together, carrying all the air."""
+    stretched, metal = MATERIALS[Material.FLEX], MATERIALS[Material.GALVANIZED]
+    roughness = np.where(flexible, stretched.roughness_likely_ft, metal.roughness_likely_ft)
+    return Duct(
+        key=f"{name}.0",
+        role=ROLES[name],
+        where=_WORDS[name],
+        stated=False,
+        shape=Shape.ROUND,
+        width_in=None,
+        height_in=None,
+        diameter_in=diameter,
+        area_ft2=np.asarray(area_ft2(Shape.ROUND, diameter_in=diameter)),
+        equivalent_in=diameter,
+        count=count,
+        share=house.full(1.0),
+        material=Material.GALVANIZED,
+        flexible=flexible,
+        roughness_ft=roughness,
+        slack=slack,
+        parent="",
+        rests_on=(name,),
+    )
+
+
+def _usual(house: House, name: str, per_ton: Range, share: Array, size: Array) -> Duct:
+    key = f"{name}.0"
+    tons = believed_tons(house) * size
+    height = house.assumed(f"{key} usual height", 8.0, 8.0, 10.0, fact=name)
+    area_in2 = tons * house.assumed(
+        f"{key} in2 per ton", per_ton.low, per_ton.likely, per_ton.high, fact=name
+    )
+    width = np.maximum(area_in2 / height, 5.0)
+    return _duct(
+        house,
+        key,
+        name,
+        Shape.RECT,
+        (width, height, None),
+        stated=False,
+        share=share,
+        rests_on=(name,),
+    )
+
+
+def _stated_duct(house: House, name: str, key: str) -> Duct:
+    shape = _shape(house, key)
+    rests = [f"{key}.shape"] if f"{key}.shape" in house.job.beliefs else []
+    material = _material(house, key, shape)
+    width = height = diameter = None
+    if shape is Shape.ROUND:
+        diameter = _clear(house, key, "diameter_in", material)
+        rests.append(f"{key}.diameter_in")
+    else:
+        width = _clear(house, key, "width_in", material)
+        height = _clear(house, key, "height_in", material)
+        rests += [f"{key}.width_in", f"{key}.height_in"]
+    for name_of in ("count", "liner_in", "measured_where", "material"):
+        if f"{key}.{name_of}" in house.job.beliefs:
+            rests.append(f"{key}.{name_of}")
+    share = house.stated_number(f"{key}.share_fraction")
+    if share is not None:
+        rests.append(f"{key}.share_fraction")
+    return _duct(
+        house,
+        key,
+        name,
+        shape,
+        (width, height, diameter),
+        stated=True,
+        share=house.full(np.nan) if share is None else share,
+        rests_on=tuple(rests),
+        material=material,
+    )
+
+
+def _duct(
+    house: House,
+    key: str,
+    name: str,
+    shape: Shape,
+    size: tuple[Array | None, Array | None, Array | None],
+    *,
+    stated: bool,
+    share: Array,
+    rests_on: tuple[str, ...],
+    material: Material = Material.GALVANIZED,
+) -> Duct:
+    width, height, diameter = size
+    row = MATERIALS[material]
+    count = house.stated_number(f"{key}.count") if stated else None
+    role = ROLES[name]
+    if role is Role.SUPPLY_BRANCH and house.job.word(f"{key}.is_riser") == "yes":
+        role = Role.RISER
+    flexible = np.full(house.members, is_flexible(material))
+    slack = house.full(0.0)
+    if is_flexible(material):
+        slack = np.maximum(house.number(f"{key}.slack_fraction"), 0.0)
+    return Duct(
+        key=key,
+        role=role,
+        where=_where(house, key, name),
+        stated=stated,
+        shape=shape,
+        width_in=width,
+        height_in=height,
+        diameter_in=diameter,
+        area_ft2=np.asarray(area_ft2(shape, width, height, diameter)),
+        equivalent_in=np.asarray(equivalent_diameter_in(shape, width, height, diameter)),
+        count=house.full(1.0) if count is None else count,
+        share=share,
+        material=material,
+        flexible=flexible,
+        roughness_ft=house.assumed(
+            f"{key} roughness",
+            row.roughness_low_ft,
+            row.roughness_likely_ft,
+            row.roughness_high_ft,
+        ).clip(1e-5, 0.02),
+        slack=slack,
+        parent=_parent(house, key),
+        rests_on=rests_on,
+    )
+
+
+def _shape(house: House, key: str) -> Shape:
+    told = house.job.word(f"{key}.shape")
+    if told is not None:
+        return Shape(told)
+    has_sides = f"{key}.width_in" in house.job.beliefs or f"{key}.height_in" in house.job.beliefs
+    if f"{key}.diameter_in" in house.job.beliefs and not has_sides:
+        return Shape.ROUND
+    return Shape.ROUND if key.startswith("supply.branches") and not has_sides else Shape.RECT
+
+
+def _material(house: House, key: str, shape: Shape) -> Material:
+    told = house.job.word(f"{key}.material")
+    if told is not None:
+        return Material(told)
+    if shape is not Shape.ROUND and (house.job.number(f"{key}.liner_in") or 0.0) > 0.0:
+        return Material.LINED_METAL
+    return Material.GALVANIZED
+
+
+def _clear(house: House, key: str, side: str, material: Material) -> Array:
+    """A dimension brought to the clear inside, or believed where nobody stated it."""
+    told = house.stated_number(f"{key}.{side}")
+    if told is None:
+        return _believed_side(house, key, side)
+    liner = house.stated_number(f"{key}.liner_in")
+    where = house.job.word(f"{key}.measured_where")
+    if where is not None:
+        clear = _known_place(house, key, told, MeasuredWhere(where), liner)
+    else:
+        clear = _unsaid_place(house, key, side, told, material, liner)
+    if clear[0] <= 0.0:
+        raise FactError(
+            f"{key}.{side}", f"leaves no clear width: {told[0]:g} in less what is on it"
+        )
+    return np.maximum(clear, _SMALLEST_IN)
+
+
+def _known_place(
+    house: House, key: str, told: Array, where: MeasuredWhere, liner: Array | None
+) -> Array:
+    place = MEASURED_WHERE[where]
+    clear = told
+    if place.bias_high_in > 0.0:
+        clear = clear - house.assumed(
+            f"{key} excess",
+            place.bias_low_in,
+            place.bias_in,
+            place.bias_high_in,
+            fact=f"{key}.measured_where",
+        )
+    if place.takes_liner:
+        thickness = (
+            _believed_liner(house, key)
+            if liner is None and (where is MeasuredWhere.OUTSIDE_OF_LINER)
+            else liner
+        )
+        if thickness is not None:
+            clear = clear - 2.0 * thickness
+    return clear
+
+
+def _unsaid_place(
+    house: House, key: str, side: str, told: Array, material: Material, liner: Array | None
+) -> Array:
+    how = house.job.beliefs[f"{key}.{side}"].how
+    doubted = how not in (How.DOCUMENT, How.PLATE)
+    central = told
+    if liner is not None:  # a duct told with its liner is told by its outside
+        outside = told - 2.0 * liner
+        if not doubted:
+            return outside
+        read_outside = house.happens(
+            f"{key} read outside its liner",
+            _READ_OUTSIDE_CHANCE,
+            in_central=True,
+            fact=f"{key}.measured_where",
+        )
+        return np.where(read_outside, outside, told)
+    if not doubted:
+        return central
+    if is_flexible(material):
+        chance = _JACKET_CHANCE.get(how, 0.5)
+        place = MEASURED_WHERE[MeasuredWhere.FLEX_JACKET]
+        excess = house.assumed(
+            f"{key} excess",
+            place.bias_low_in,
+            place.bias_in,
+            place.bias_high_in,
+            fact=f"{key}.measured_where",
+        )
+        jacket = house.happens(f"{key} over jacket", chance, fact=f"{key}.measured_where") & (
+            told - excess >= 3.0
+        )
+        return np.where(jacket, told - excess, told)
+    if material in (Material.LINED_METAL, Material.DUCT_BOARD):
+        lined = house.happens(f"{key} read outside its liner", 0.5, fact=f"{key}.measured_where")
+        return np.where(lined, told - 2.0 * _believed_liner(house, key), told)
+    if material is Material.GALVANIZED and side != "diameter_in":
+        wrap = MEASURED_WHERE[MeasuredWhere.OVER_WRAP]
+        excess = house.assumed(
+            f"{key} excess",
+            wrap.bias_low_in,
+            wrap.bias_in,
+            wrap.bias_high_in,
+            fact=f"{key}.measured_where",
+        )
+        over_wrap = house.happens(
+            f"{key} over wrap", _OVER_WRAP_CHANCE.get(how, 0.15), fact=f"{key}.measured_where"
+        )
+        clear = np.where(over_wrap, told - excess, told)
+        if f"{key}.material" not in house.job.beliefs:
+            lined = house.happens(
+                f"{key} has liner", _LINED_UNSAID_CHANCE.get(how, 0.12), fact=f"{key}.material"
+            )
+            clear = np.where(lined & ~over_wrap, told - 2.0 * _believed_liner(house, key), clear)
+        return clear
+    return central
+
+
+def _believed_liner(house: House, key: str) -> Array:
+    return house.assumed(f"{key}.liner_in", 0.5, 1.0, 1.0)
+
+
+def _believed_side(house: House, key: str, side: str) -> Array:
+    name = key.rsplit(".", 1)[0]
+    if name == "supply.branches":
+        r = BRANCH_DIAMETER_IN
+        return house.assumed(f"{key}.{side}", r.low, r.likely, r.high)
+    per_ton = {
+        "supply.trunks": TRUNK_IN2_PER_TON,
+        "return.drops": DROP_IN2_PER_TON,
+        "return.trunks": RETURN_TRUNK_IN2_PER_TON,
+        "return.branches": RETURN_TRUNK_IN2_PER_TON,
+    }[name]
+    among = max(house.job.length(name) or 1, 1)
+    tons = believed_tons(house) / among
+    low, likely, high = (
+        np.maximum(a * tons, 30.0) for a in (per_ton.low, per_ton.likely, per_ton.high)
+    )
+    if side == "diameter_in":
+        low, likely, high = (np.sqrt(4.0 * a / np.pi) for a in (low, likely, high))
+        return house.assumed(f"{key}.{side}", low, likely, high)
+    other = house.job.number(f"{key}.{'height_in' if side == 'width_in' else 'width_in'}")
+    if side == "height_in" and other is None:
+        return house.assumed(f"{key}.{side}", 8.0, 8.0, 10.0)
+    across = 8.0 if other is None else other
+    return house.assumed(f"{key}.{side}", low / across, likely / across, high / across)
+
+
+def _where(house: House, key: str, name: str) -> str:
+    told = house.job.word(f"{key}.name")
+    if told:
+        return told
+    index = int(key.rsplit(".", 1)[1])
+    alone = (house.job.length(name) or 1) == 1
+    return _WORDS[name] if alone else f"{_WORDS[name]} {index + 1}"
+
+
+def _parent(house: House, key: str) -> str:
+    """Key of the section that `from` names: by key, by name, or by its usual words."""
+    told = house.job.word(f"{key}.from")
+    if told is None or told.strip().lower() in ("", "plenum", "none"):
+        return ""
+    wanted = told.strip().lower()
+    for name in ROLES:
+        for other in house.job.entries(name):
+            if other != key and wanted in (other, _where(house, other, name).lower()):
+                return other
+    raise FactError(f"{key}.from", f"names no section: {told!r}; say a section's name or its key")
+
+
+def _with_shares(house: House, name: str, ducts: list[Duct]) -> tuple[Duct, ...]:
+    """Shares nobody stated: what is left of the whole, by area, among those without."""
+    if name == "supply.branches":
+        return tuple(_with_branch_share(house, duct, ducts) for duct in ducts)
+    left = house.full(1.0)
+    waiting_area = house.full(0.0)
+    for duct in ducts:
+        if duct.parent:
+            continue
+        if np.isnan(duct.share).any():
+            waiting_area = waiting_area + duct.total_area_ft2
+        else:
+            left = left - duct.share
+    left = np.maximum(left, 0.05)
+    found: list[Duct] = []
+    shares: dict[str, Array] = {}
+    alone = sum(not duct.parent and bool(np.isnan(duct.share).any()) for duct in ducts) == 1
+    for duct in ducts:
+        share = duct.share
+        rests = duct.rests_on
+        if np.isnan(share).any():
+            rests = (*rests, f"{duct.key}.share_fraction") if not alone or duct.parent else rests
+            if duct.parent:
+                above = shares.get(duct.parent, house.full(1.0))
+                share = above * house.assumed(
+                    f"{duct.key} part of its trunk",
+                    0.35,
+                    0.55,
+                    0.75,
+                    fact=f"{duct.key}.share_fraction",
+                )
+            else:
+                share = left * duct.total_area_ft2 / waiting_area
+                if not alone:
+                    share = share * house.assumed(
+                        f"{duct.key} uneven", 0.9, 1.0, 1.1, fact=f"{duct.key}.share_fraction"
+                    )
+        shares[duct.key] = share
+        found.append(replace(duct, share=np.minimum(share, 1.0), rests_on=rests))
+    return tuple(found)
+
+
+def _with_branch_share(house: House, duct: Duct, ducts: list[Duct]) -> Duct:
+    if not np.isnan(duct.share).any():
+        return duct
+    told = sum((d.count for d in ducts), start=house.full(0.0))
+    registers = house.stated_number("house.supply_registers_count")
+    total = np.maximum(told, registers) if registers is not None else told
+    if registers is None and told[0] < 4.0:  # a house has more branches than that
+        tons = believed_tons(house)
+        total = np.maximum(
+            told,
+            tons
+            * house.assumed(
+                "supply.branches per ton", 2.6, 3.7, 5.2, fact="house.supply_registers_count"
+            ),
+        )
+    uneven = house.assumed(f"{duct.key} uneven", 0.75, 1.0, 1.3, fact=f"{duct.key}.share_fraction")
+    share = np.minimum(duct.count / total * uneven, 1.0)
+    return replace(duct, share=share, rests_on=(*duct.rests_on, f"{duct.key}.share_fraction"))
