@@ -36,6 +36,11 @@ class BookingCard:
     told: str
     lines: tuple[CardLine, ...]
 
+    @property
+    def outcome(self) -> str:
+        """The outcome's own word, for programs."""
+        return self.booking.outcome.value
+
 
 def booking_card(booking: Booking) -> BookingCard:
     """The card of a booking, every field that says something under its label."""

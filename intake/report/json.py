@@ -5,7 +5,8 @@ from typing import Any
 
 from engine.job.job import Job
 from engine.verdict import Finding, ModeVerdict, Remedy, RemedySet, Spread, Verdict
-from intake.report.booking_card import BookingCard
+from intake.interview.booking import Booking
+from intake.report.booking_card import OUTCOMES
 from intake.report.content import Content
 from intake.report.schema import (
     AssumedOut,
@@ -28,7 +29,7 @@ from intake.report.schema import (
 from intake.telling.findings import finding_sentence
 from intake.telling.verdict import headline, status_sentence
 
-__all__ = ["report_json", "verdict_mapping", "verdict_out"]
+__all__ = ["booking_mapping", "report_json", "verdict_mapping", "verdict_out"]
 
 
 def report_json(content: Content) -> str:
@@ -46,7 +47,7 @@ def report_json(content: Content) -> str:
             for one in content.answers
         ),
         typed=tuple(TypedOut(question=one.question, text=one.text) for one in content.typed),
-        booking=_booking(content.booking),
+        booking=None if content.booking is None else _booking(content.booking.booking),
         defers=content.defers,
     )
     return out.model_dump_json(indent=2) + "\n"
@@ -206,13 +207,16 @@ def _hours(effort: tuple[float, float]) -> tuple[float, float]:
     return float(effort[0]), float(effort[1])
 
 
-def _booking(card: BookingCard | None) -> BookingOut | None:
-    if card is None:
-        return None
-    booking = card.booking
+def booking_mapping(booking: Booking) -> dict[str, Any]:
+    """The booking alone as plain JSON values, for the JSON-lines mode."""
+    mapping: dict[str, Any] = _booking(booking).model_dump(mode="json")
+    return mapping
+
+
+def _booking(booking: Booking) -> BookingOut:
     return BookingOut(
         outcome=booking.outcome.value,
-        told=card.told,
+        told=OUTCOMES[booking.outcome],
         minutes=booking.minutes,
         decided=booking.decided,
         for_caller=booking.for_caller,
