@@ -44,6 +44,7 @@ NETWORK_WORDS = (
     "Network is unreachable",
     "Read timed out",
     "ProxyError",
+    "(from versions: none)",  # what pip says last if no index answered
 )
 
 
@@ -224,8 +225,9 @@ def _why_not_installed() -> str:
             "Trunk Talk can't fetch the packages it needs: connect to the network and start it "
             f"again (only the first start needs it; details in {LOG})."
         )
-    errors = [line for line in said.splitlines() if line.startswith("ERROR:")]
-    reason = errors[-1][len("ERROR:") :].strip() if errors else "pip gave no reason"
+    lines = [line.strip(" ╰─>│×") for line in said.splitlines() if line.strip()]
+    errors = [line for line in lines if line.lower().startswith("error:")]
+    reason = errors[-1][len("error:") :].strip() if errors else "pip gave no reason"
     return f"Trunk Talk's packages can't be installed: {reason} (details in {LOG})."
 
 
