@@ -9,7 +9,7 @@ from typing import Final
 
 from engine.errors import FactError
 from engine.job.belief import Belief, Between, How, Known, OneOf, Scalar
-from engine.job.facts import Fact, Quantity, fact_for
+from engine.job.facts import Fact, Quantity, catalogue, fact_for, pattern_of
 from engine.job.job import Job
 from engine.job.modes import Mode
 from engine.physics.blower_table import MotorKind
@@ -30,6 +30,7 @@ __all__ = [
     "mode_words",
     "number_words",
     "place_words",
+    "thing_words",
     "value_words",
     "wanted_words",
 ]
@@ -109,6 +110,13 @@ _LISTS: Final = MappingProxyType(
         "filters": ("filter", "the filter's size, thickness and place"),
         "path.fittings": ("fitting", "the fittings on the longest run"),
         "readings": ("reading", "pressure readings with the airflow they were taken at"),
+    }
+)
+_SHORT_WHOLE: Final = MappingProxyType(
+    {
+        "equipment.blower_tables": "the new blower's table",
+        "old.blower_tables": "the present blower's table",
+        "equipment.cooling_rows": "the maker's cooling table",
     }
 )
 _WHOLE: Final = MappingProxyType(
@@ -227,6 +235,17 @@ def wanted_words(key: str, job: Job | None = None) -> str:
     return phrase if starts_alone else f"the {phrase}"
 
 
+def thing_words(key: str, job: Job | None = None) -> str:
+    """What is assumed, in front of a colon: a fact, or a whole list or table by its short name.
+
+    >>> thing_words("return.trunks"), thing_words("new.coil_drop_inwc")
+    ('return trunk', 'pressure drop of the new coil, wet')
+    """
+    if key in _LISTS:
+        return _LISTS[key][0]
+    return _SHORT_WHOLE.get(key) or fact_words(key, job)
+
+
 def number_words(fact: Fact, value: float) -> str:
     """A number of a fact with its unit as it was given; shares as per cent, years without commas.
 
@@ -248,6 +267,9 @@ def value_words(key: str, value: Scalar) -> str:
     """
     if not isinstance(value, str):
         return number_words(fact_for(key), float(value))
+    fact = catalogue().get(pattern_of(key))
+    if fact is None or (fact.choices and value not in fact.choices):
+        return _plainly(value)
     field = key.rsplit(".", 1)[-1]
     if field == "material" and value in set(Material):
         return MATERIALS[Material(value)].words
@@ -257,9 +279,13 @@ def value_words(key: str, value: Scalar) -> str:
         return FITTINGS[value].words
     if field == "mode" and value in set(Mode):
         return MODES[Mode(value)]
-    if fact_for(key).quantity is Quantity.TEXT:
-        return value
-    return _WORDS.get(value, value.replace("_", " "))
+    return value if fact.quantity is Quantity.TEXT else _plainly(value)
+
+
+def _plainly(text: str) -> str:
+    """Words with the engine's own names in them put into trade words."""
+    told = " ".join(_WORDS.get(word, word) for word in text.split(" "))
+    return told.replace("_", " ")
 
 
 def belief_words(key: str, belief: Belief) -> str:

@@ -18,7 +18,7 @@ from engine.verdict import (
     Verdict,
 )
 from intake.telling.findings import finding_sentence, odds_sentence, turns_sentence
-from intake.telling.names import STATUSES, fact_words, mode_words, value_words, wanted_words
+from intake.telling.names import STATUSES, mode_words, thing_words, value_words, wanted_words
 from intake.telling.numbers import cfm, hours, in_how_many, quantity, spread, sure, tons
 
 __all__ = [
@@ -41,6 +41,9 @@ DEFERS: Final = (
 )
 """What every verdict ends with."""
 
+_BECAUSE: Final = "Because: "
+_CLOSEST: Final = "Closest to its limit: "
+_REASON_STARTS: Final = (_BECAUSE, _CLOSEST)
 _MOST_REASONS: Final = 3
 _MOST_ASSUMED: Final = 3
 _MOST_WANTED: Final = 3
@@ -67,8 +70,7 @@ def verdict_lines(verdict: Verdict, job: Job) -> list[str]:
     if not verdict.modes:
         return [headline(verdict), *_wanted_lines(verdict, job)]
     lines = [headline(verdict)]
-    for mode in sorted(verdict.modes.values(), key=lambda one: _ORDER.index(one.status)):
-        lines += mode_lines(mode, job)
+    lines += _modes_lines(verdict, job)
     lines += _capacity_lines(verdict, job)
     lines += changes_sentences(verdict)
     lines += _assumed_line(verdict.assumed, job)
@@ -76,6 +78,22 @@ def verdict_lines(verdict: Verdict, job: Job) -> list[str]:
     lines += [_stop(f"The readings don't agree: {one.words}") for one in verdict.doubts]
     lines += [_stop(f"Not answered: {one}") for one in verdict.refused]
     return [*lines, DEFERS]
+
+
+def _modes_lines(verdict: Verdict, job: Job) -> list[str]:
+    """Every mode, the worst first; reasons told of one are not told again of the next."""
+    lines: list[str] = []
+    told: dict[tuple[str, ...], str] = {}
+    for mode in sorted(verdict.modes.values(), key=lambda one: _ORDER.index(one.status)):
+        head, *rest = mode_lines(mode, job)
+        reasons = tuple(line for line in rest if line.startswith(_REASON_STARTS))
+        if reasons and reasons in told:
+            others = [line for line in rest if line not in reasons]
+            lines += [head, f"For the same reasons as {told[reasons]}.", *others]
+        else:
+            told[reasons] = mode_words(mode.mode)
+            lines += [head, *rest]
+    return lines
 
 
 def headline(verdict: Verdict) -> str:
@@ -162,9 +180,9 @@ def mode_lines(mode: ModeVerdict, job: Job) -> list[str]:
     lines = [status_sentence(mode, job)]
     reasons = deciding(mode)
     if mode.status is ModeStatus.CARRIES and reasons:
-        lines.append(f"Closest to its limit: {_reason(reasons[0], job)}")
+        lines.append(f"{_CLOSEST}{_reason(reasons[0], job)}")
     else:
-        lines += [f"Because: {_reason(one, job)}" for one in reasons[:_MOST_REASONS]]
+        lines += [f"{_BECAUSE}{_reason(one, job)}" for one in reasons[:_MOST_REASONS]]
     if delivered := delivered_sentence(mode):
         lines.append(delivered)
     return lines
@@ -283,7 +301,7 @@ def assumption_words(assumption: Assumption, job: Job | None = None) -> str:
     >>> assumption_words(Assumption("new.coil_drop_inwc", "", 0.15, 0.25, 0.38, "in. w.c.", "", 1))
     'pressure drop of the new coil, wet: 0.25 in. w.c. (0.15 to 0.38)'
     """
-    name = fact_words(assumption.key, job)
+    name = thing_words(assumption.key, job)
     if isinstance(assumption.likely, str):
         return f"{name}: {value_words(assumption.key, assumption.likely)}"
     unit = assumption.unit or ("share" if assumption.key.endswith("_fraction") else "")
@@ -295,8 +313,9 @@ def assumption_words(assumption: Assumption, job: Job | None = None) -> str:
 def _assumed_line(assumed: Sequence[Assumption], job: Job) -> list[str]:
     if not assumed:
         return []
-    told = "; ".join(assumption_words(one, job) for one in assumed[:_MOST_ASSUMED])
-    left = len(assumed) - _MOST_ASSUMED
+    first = [one for one in assumed[:_MOST_ASSUMED] if one.weight > 0.0] or assumed[:1]
+    told = "; ".join(assumption_words(one, job) for one in first)
+    left = len(assumed) - len(first)
     more = f"; and {left} more, in the report" if left > 0 else ""
     return [f"Assumed, what moves the verdict most first: {told}{more}."]
 

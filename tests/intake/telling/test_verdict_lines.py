@@ -47,6 +47,13 @@ def test_reasons_are_at_most_three_with_their_turning_points():
     assert len([line for line in told if line.startswith("Because:")]) == 3
 
 
+def test_the_same_reasons_are_told_once():
+    modes = {one: a_mode(mode=one) for one in (Mode.COOLING_HIGH, Mode.HEAT_PUMP_HEATING)}
+    lines = verdict_lines(Verdict(modes=modes), a_job())
+    assert len([line for line in lines if line.startswith("Because:")]) == 1
+    assert "For the same reasons as full cooling." in lines
+
+
 def test_changes_tell_what_each_buys_and_the_effort():
     lines = verdict_lines(a_verdict(), a_job())
     head = next(i for i, line in enumerate(lines) if line.startswith("To make heat pump heating"))
@@ -81,6 +88,19 @@ def test_what_was_assumed_keeps_its_order_and_counts_the_rest():
     )  # fmt: skip
     assert line.index("new coil") < line.index("new filter") < line.index("return grille")
     assert line.endswith("and 1 more, in the report.")
+
+
+def test_what_moves_nothing_is_left_to_the_report():
+    idle = Assumption("return.trunks", "", None, "as in a usual house", None, "", "", 0.0)
+    weighty = Assumption(
+        "equipment.blower_tables", "", None, "a usual blower of the kind ecm_variable", None,
+        "", "", 0.3,
+    )  # fmt: skip
+    lines = verdict_lines(a_verdict(assumed=(weighty, idle)), a_job())
+    assert (
+        "Assumed, what moves the verdict most first: the new blower's table: a usual blower of "
+        "the kind constant-airflow ECM; and 1 more, in the report."
+    ) in lines
 
 
 def test_doubts_refusals_and_what_to_collect_are_told():
