@@ -7,6 +7,7 @@ gets a sentence instead of a syntax error.
 import contextlib
 import hashlib
 import os
+import re
 import sqlite3
 import subprocess
 import sys
@@ -46,6 +47,8 @@ NETWORK_WORDS = (
     "ProxyError",
     "(from versions: none)",  # what pip says last if no index answered
 )
+REASON = re.compile(r"^[ │]*\w*error: +(?!Exception:)(\S.*)$", re.IGNORECASE | re.MULTILINE)
+"""A line of pip's, or of what it called, that says what went wrong."""
 
 
 class SetupError(Exception):
@@ -225,9 +228,8 @@ def _why_not_installed() -> str:
             "Trunk Talk can't fetch the packages it needs: connect to the network and start it "
             f"again (only the first start needs it; details in {LOG})."
         )
-    lines = [line.strip(" ╰─>│×") for line in said.splitlines() if line.strip()]
-    errors = [line for line in lines if line.lower().startswith("error:")]
-    reason = errors[-1][len("error:") :].strip() if errors else "pip gave no reason"
+    told = REASON.findall(said)
+    reason = told[-1].strip().rstrip(".") if told else "pip gave no reason"
     return f"Trunk Talk's packages can't be installed: {reason} (details in {LOG})."
 
 
