@@ -53,6 +53,7 @@ class Answered(_Event):
         old_blower: The same for the present blower.
         cooling_rows: Performance rows it states; None if it says nothing of them.
         volunteered: It answered another question than the open one.
+        settles: Other questions that need not be put after it.
     """
 
     type: Literal["answered"] = "answered"
@@ -65,6 +66,7 @@ class Answered(_Event):
     old_blower: tuple[BlowerSetting, ...] | None = None
     cooling_rows: tuple[CoolingRow, ...] | None = None
     volunteered: bool = False
+    settles: tuple[str, ...] = ()
 
 
 class Unsaid(_Event):
@@ -74,7 +76,7 @@ class Unsaid(_Event):
         question: Key in the question bank.
         text: What was typed, cleaned.
         closes: A place that can't be reached today ("attic or crawl"); empty if none.
-        lacks: A tool that is not at hand ("gauge"); empty if none.
+        lacks: Fact of a tool that is not at hand ("site.has_gauge"); empty if none.
     """
 
     type: Literal["unsaid"] = "unsaid"

@@ -1,0 +1,243 @@
+"""Requests to the program in the middle of an interview: why, back, undo, show, correct ..."""
+
+import re
+from collections.abc import Callable, Mapping
+from typing import Final
+
+from intake.interview.events import Answered, AskedBack, Finished, Reopened, Undone, Unsaid
+from intake.interview.listening import listen, plain_choices
+from intake.interview.planner import question_of
+from intake.interview.question import Question
+from intake.interview.taking import named_by, take
+from intake.interview.talk import Talk, say
+from intake.interview.told import sentence, told
+from intake.interview.turns import Manner, Say
+from intake.reading.result import Accepted, AskBack, Command, CommandName
+
+__all__ = ["COMMANDS", "correct", "known_lines", "obey"]
+
+COMMANDS: Final[tuple[tuple[str, str], ...]] = (
+    ("don't know", "leaves a range in place of the answer"),
+    ("skip", "leaves the question out"),
+    ("why, where, how", "tell about the question"),
+    ("what's typical", "tells what is usual"),
+    ("back", "asks the question before again"),
+    ("undo", "takes the last answer back"),
+    ("sorry, 17 not 11", "corrects the last answer; name another to correct that"),
+    ("show", "lists what I have and what I'd say now"),
+    ("finish", "ends with what can be said now"),
+    ("quit", "stops; everything is kept"),
+)
+"""What a person may type at any time, and what it does."""
+
+
+def obey(talk: Talk, command: Command, question: Question | None, text: str) -> list[Say] | None:
+    """Do what is asked; the lines said, or None if the command makes no sense here."""
+    if command.name is CommandName.CORRECT:
+        return correct(talk, command, text)
+    return _DEEDS[command.name](talk, question, text)
+
+
+def _about(
+    part: Callable[[Question], str],
+) -> Callable[[Talk, Question | None, str], list[Say]]:
+    def tell(talk: Talk, question: Question | None, text: str) -> list[Say]:
+        if question is None:
+            return _help(talk, question, text)
+        return [say(Manner.HELP, part(question))]
+
+    return tell
+
+
+def _help(talk: Talk, question: Question | None, text: str) -> list[Say]:
+    lines: list[Say] = []
+    if question is not None:
+        lines += [
+            say(Manner.HELP, f"Why: {question.why}"),
+            say(Manner.HELP, f"How: {question.how}"),
+        ]
+        choices = plain_choices(question)
+        if choices:
+            shown = ", ".join(choice.replace("_", " ") for choice in choices)
+            lines.append(say(Manner.HELP, f"Choices: {shown}."))
+    shown = "; ".join(f"{words}: {does}" for words, does in COMMANDS)
+    return [*lines, say(Manner.HELP, f"Any time: {shown}.")]
+
+
+def _skip(talk: Talk, question: Question | None, text: str) -> list[Say]:
+    if question is None:
+        return _nothing_open()
+    talk.happened(Unsaid(question=question.key, text=text))
+    return [say(Manner.NOTE, "Skipped.")]
+
+
+def _nothing_open() -> list[Say]:
+    return [say(Manner.NOTE, "No question is open.")]
+
+
+def _back(talk: Talk, question: Question | None, text: str) -> list[Say]:
+    asked = [event.question for event in talk.state.standing if not _aside(event)]
+    if talk.state.reopened in asked:
+        asked = asked[: asked.index(talk.state.reopened)]
+    asked = [key for key in asked if question_of(key) is not None]
+    if not asked:
+        return [say(Manner.NOTE, "This is the first question.")]
+    talk.happened(Reopened(question=asked[-1]))
+    return [say(Manner.NOTE, "One back; what was said stands until you answer anew.")]
+
+
+def _aside(event: Answered | Unsaid) -> bool:
+    return isinstance(event, Answered) and event.volunteered
+
+
+def _undo(talk: Talk, question: Question | None, text: str) -> list[Say]:
+    if not talk.state.standing:
+        return [say(Manner.NOTE, "There is nothing to take back.")]
+    last = talk.state.standing[-1]
+    asked = question_of(last.question)
+    label = asked.label if asked is not None else last.question
+    talk.happened(Undone())
+    return [say(Manner.ECHO, f"Taken back: {label}, “{last.text}”.")]
+
+
+def known_lines(talk: Talk) -> list[str]:
+    """What stands, one answer a line, in normal form."""
+    lines: list[str] = []
+    shown: set[str] = set()
+    for event in reversed(talk.state.standing):
+        asked = question_of(event.question)
+        if asked is None or event.question in shown:
+            continue
+        shown.add(event.question)
+        if isinstance(event, Unsaid):
+            if event.question in talk.state.unsaid:
+                lines.append(f"{asked.label}: not known")
+            continue
+        words = told(event.beliefs, event.lengths, event.blower, event.cooling_rows)
+        lines.append(f"{asked.label}: {words or event.text}")
+    return lines[::-1]
+
+
+def _show(talk: Talk, question: Question | None, text: str) -> list[Say]:
+    lines = known_lines(talk)
+    if not lines:
+        return [say(Manner.NOTE, "Nothing is known yet.")]
+    return [say(Manner.NOTE, line) for line in lines]
+
+
+def _quit(talk: Talk, question: Question | None, text: str) -> list[Say]:
+    talk.left = True
+    return [say(Manner.NOTE, "Everything said is kept; come back to it any time.")]
+
+
+def _finish(talk: Talk, question: Question | None, text: str) -> list[Say]:
+    if not talk.state.finished:
+        talk.happened(Finished())
+    return []
+
+
+def _repeat(talk: Talk, question: Question | None, text: str) -> list[Say]:
+    return [] if question is not None else _nothing_open()
+
+
+_DEEDS: Final[Mapping[CommandName, Callable[[Talk, Question | None, str], list[Say]]]] = {
+    CommandName.SKIP: _skip,
+    CommandName.BACK: _back,
+    CommandName.UNDO: _undo,
+    CommandName.WHY: _about(lambda q: q.why),
+    CommandName.WHERE: _about(lambda q: q.where),
+    CommandName.HOW: _about(lambda q: f"{q.how} Where: {q.where}"),
+    CommandName.TYPICAL: _about(lambda q: f"Usual: {q.typical} Yours may differ; measure it."),
+    CommandName.HELP: _help,
+    CommandName.REPEAT: _repeat,
+    CommandName.SHOW: _show,
+    CommandName.QUIT: _quit,
+    CommandName.FINISH: _finish,
+}
+
+
+_X_NOT_Y: Final = re.compile(r"(?P<new>\S+),? (?:not|instead of) (?P<old>\S+?)[.!,]*(?:\s.*)?$")
+
+
+def correct(talk: Talk, command: Command, text: str) -> list[Say] | None:
+    """Rewrite the last answer, or the one that the correction names.
+
+    Returns:
+        The lines said; None if it names and holds nothing that could be corrected.
+    """
+    last = talk.state.last_answer
+    if command.fact_words == "swap":
+        return _swap(talk, last, text)
+    target = named_by(talk, command.fact_words) if command.fact_words else None
+    if target is None and last is not None:
+        target = question_of(last.question)
+    if target is None:
+        return None
+    if not command.value_text:
+        talk.happened(Reopened(question=target.key))
+        return [say(Manner.NOTE, "Then once more:")]
+    earlier = talk.state.answer_to(target.key)
+    for candidate in _rewritten(command, earlier, text):
+        found = listen(target, candidate, talk.state.job)
+        if isinstance(found, Accepted):
+            return _retake(talk, target, found, candidate)
+    found = listen(target, command.value_text, talk.state.job)
+    talk.happened(Reopened(question=target.key))
+    if isinstance(found, AskBack):
+        _ask_back(talk, target, found, command.value_text)
+        return [say(Manner.ASK_BACK, found.why)]
+    return [say(Manner.ASK_BACK, f"I can't put “{command.value_text}” there. Once more:")]
+
+
+def _ask_back(talk: Talk, target: Question, found: AskBack, text: str) -> None:
+    readings = tuple(dict(values) for values in found.readings)
+    talk.happened(
+        AskedBack(
+            question=target.key,
+            text=text,
+            why=found.why,
+            kind=found.kind.value,
+            readings=readings,  # type: ignore[arg-type]
+        )
+    )
+
+
+def _rewritten(command: Command, earlier: Answered | None, text: str) -> list[str]:
+    """The new value as it was typed, and the earlier text with the old value replaced."""
+    value = command.value_text or ""
+    found = [value]
+    swap = _X_NOT_Y.search(text)
+    if swap and earlier is not None:
+        old = re.compile(rf"(?<![\d.]){re.escape(swap['old'])}(?![\d.])")
+        if old.search(earlier.text) and earlier.text.strip() != swap["old"]:
+            found.insert(0, old.sub(swap["new"], earlier.text, count=1))
+    return found
+
+
+def _retake(talk: Talk, target: Question, found: Accepted, text: str) -> list[Say]:
+    said = take(talk, target, found, text)
+    if isinstance(said, str):
+        talk.happened(Reopened(question=target.key))
+        return [say(Manner.ASK_BACK, said)]
+    return [say(Manner.NOTE, "Corrected."), *said]
+
+
+def _swap(talk: Talk, last: Answered | None, text: str) -> list[Say] | None:
+    """The other way round: width and height, or return and supply, change places."""
+    if last is None:
+        return None
+    pairs = (("width_in", "height_in"), ("after_filter_inwc", "before_coil_inwc"),
+             ("before_filter_inwc", "after_coil_inwc"), ("return_degf", "supply_degf"))  # fmt: skip
+    beliefs = {}
+    for one, two in pairs:
+        for key, belief in last.beliefs.items():
+            head, _, name = key.rpartition(".")
+            other = {one: two, two: one}.get(name)
+            if other is not None and f"{head}.{other}" in last.beliefs:
+                beliefs[f"{head}.{other}"] = belief
+    if not beliefs:
+        return None
+    talk.happened(Answered(question=last.question, text=text, beliefs=beliefs, volunteered=True))
+    asked = question_of(last.question)
+    label = asked.label if asked is not None else last.question
+    return [say(Manner.ECHO, sentence(f"{label}, the other way round: {told(beliefs)}"))]

@@ -1,0 +1,130 @@
+"""Red flags in anything that is typed: stop, ask once, or go on."""
+
+import re
+from typing import Final
+
+from intake.interview.events import FlagRaised, FlagSettled
+from intake.interview.talk import Talk, say
+from intake.interview.turns import Ask, Manner, Say, Voice
+from intake.reading.clean import normalise
+from intake.reading.manner import cant_say
+from intake.reading.read import read
+from intake.reading.red_flags import RedFlagKind, RedFlagState, look
+from intake.reading.result import Accepted
+
+__all__ = ["DOUBT_KEY", "STOPPED_HINT", "answer_doubt", "doubt_ask", "stand_still", "watch"]
+
+DOUBT_KEY: Final = "red_flag"
+UNNAMED: Final = RedFlagKind.ODD_SMELL.value
+"""What a bare "yes" to the safety question is held to be, until somebody says what it is."""
+STOPPED_HINT: Final = (
+    'The questions are stopped. When it is safe again, type "it\'s safe now" to go on.'
+)
+_SAFE_AGAIN: Final = re.compile(
+    r"(?:(?:ok|okay|yes|alright|all right|good news|update|now)[,. ]+)*(?:it'?s |it is |everything'?s |everything is |we'?re |we are |all(?:'s| is)? )?"
+    r"(?:all |now )?(?:safe|clear|resume|continue|go on|carry on|resolved|fixed|false alarm|sorted|cleared)"
+    r"(?: (?:now|again|to (?:continue|go on|resume)|out|it))*[.! ]*"
+)
+
+
+def watch(talk: Talk, line: str) -> list[Say] | None:
+    """Look at a line for danger; None if it may be read as an answer."""
+    flag = look(line)
+    if flag is None or flag.state is RedFlagState.NEGATED:
+        return None
+    if flag.stops:
+        talk.happened(FlagRaised(kind=flag.kind.value, state="present", text=line))
+        return alarm(talk, flag.kind)
+    if flag.state is RedFlagState.PRESENT:
+        return None
+    talk.happened(FlagRaised(kind=flag.kind.value, state="unclear", text=line))
+    return [say(Manner.ALARM, _doubt_words(flag.kind.value))]
+
+
+def told_only(talk: Talk, line: str) -> list[Say]:
+    """What is said about a sign that stops nothing (a weak battery's chirp)."""
+    flag = look(line)
+    if flag is None or flag.state is not RedFlagState.PRESENT or flag.stops:
+        return []
+    return [say(Manner.CAUTION, words) for words in _response(talk, flag.kind)]
+
+
+def raise_unnamed(talk: Talk, line: str) -> list[Say]:
+    """A bare yes to the safety look: stop, and say what covers all of it."""
+    talk.happened(FlagRaised(kind=UNNAMED, state="present", text=line))
+    return [
+        say(
+            Manner.ALARM,
+            "Stop. An alarm sounding or a smell of gas: everybody out now, touch no"
+            " switch, call 911 from outside. Burning: off at the thermostat, off at the breaker if"
+            " it is safe to reach. Water near wires: touch nothing, stay out of it.",
+        ),
+        say(Manner.ALARM, STOPPED_HINT + " Tell me which it is and I'll say what to do."),
+    ]
+
+
+def alarm(talk: Talk, kind: RedFlagKind) -> list[Say]:
+    """The standard response, in order."""
+    lines = [say(Manner.ALARM, words) for words in _response(talk, kind)]
+    return [*lines, say(Manner.ALARM, STOPPED_HINT)]
+
+
+def _response(talk: Talk, kind: RedFlagKind) -> tuple[str, ...]:
+    # Imported here: the responses are needed only in danger.
+    from intake.telling.responses import response
+
+    return response(kind, talk.state.voice or Voice.TECHNICIAN)
+
+
+def _doubt_words(kind: str) -> str:
+    from intake.telling.responses import RESPONSES  # needed only in danger
+
+    return RESPONSES[RedFlagKind(kind)].question
+
+
+def doubt_ask(kind: str, number: int) -> Ask:
+    """The open question while a red flag is unclear."""
+    return Ask(DOUBT_KEY, "yes_no", "", ("yes", "no"), _doubt_words(kind), number)
+
+
+def answer_doubt(talk: Talk, line: str) -> list[Say]:
+    """The answer to "is that happening right now?"; whatever is no plain no counts as yes."""
+    kind = talk.state.doubt
+    flag = look(line)
+    if flag is not None and flag.stops:
+        talk.happened(FlagSettled(kind=flag.kind.value, present=True, text=line))
+        return alarm(talk, flag.kind)
+    question = _doubt_words(kind)
+    found = read("yes_no", line, question=question)
+    denied = flag is not None and flag.state is RedFlagState.NEGATED
+    if denied or (isinstance(found, Accepted) and found.values.get("yes") is False) or _past(line):
+        talk.happened(FlagSettled(kind=kind, present=False, text=line))
+        return [say(Manner.ECHO, "Not happening now: going on.")]
+    if isinstance(found, Accepted) or cant_say(normalise(line)) or talk.state.doubts > 1:
+        talk.happened(FlagSettled(kind=kind, present=True, text=line))
+        return alarm(talk, RedFlagKind(kind))
+    talk.happened(FlagRaised(kind=kind, state="unclear", text=line))
+    return [say(Manner.ALARM, f"Yes or no, please: {question}")]
+
+
+def _past(line: str) -> bool:
+    return bool(
+        re.search(
+            r"\b(?:last (?:week|month|year|winter|summer|time)|years? ago|months? ago|weeks? ago|not now|not anymore|not any more|used to|long gone|was fixed|got fixed|fixed)\b",
+            line.lower(),
+        )
+    )
+
+
+def stand_still(talk: Talk, line: str) -> list[Say]:
+    """A line typed while the script is stopped."""
+    text = normalise(line)
+    flag = look(line)
+    if flag is not None and flag.stops and flag.kind.value != talk.state.stopped:
+        talk.happened(FlagRaised(kind=flag.kind.value, state="present", text=line))
+        return alarm(talk, flag.kind)
+    if _SAFE_AGAIN.fullmatch(text):
+        talk.happened(FlagSettled(kind=talk.state.stopped, present=False, text=line))
+        return [say(Manner.ECHO, "Safe again: going on where we were.")]
+    lines = alarm(talk, RedFlagKind(talk.state.stopped))
+    return [lines[0], lines[-1]] if len(lines) > 1 else lines

@@ -1,0 +1,323 @@
+"""What one typed line does: danger first, then requests, then the answer it may be."""
+
+from collections.abc import Mapping
+from typing import Final
+
+from intake.interview import danger
+from intake.interview.commands import obey
+from intake.interview.events import AskedBack, Unsaid
+from intake.interview.listening import Heard, Nothing, Same, listen, picked, plain_choices
+from intake.interview.planner import question_of
+from intake.interview.question import Question
+from intake.interview.taking import (
+    confirm,
+    elsewhere,
+    give_up,
+    named_by,
+    take,
+    take_nothing,
+    take_same,
+)
+from intake.interview.talk import Talk, say
+from intake.interview.turns import Manner, Say, Voice
+from intake.reading.clean import normalise
+from intake.reading.echo import echo
+from intake.reading.read import read
+from intake.reading.result import (
+    Accepted,
+    AskBack,
+    AskKind,
+    Command,
+    CommandName,
+    Previous,
+    Rejected,
+    Unknown,
+    Value,
+)
+
+__all__ = ["heard", "open_phone_keys"]
+
+_MISREADS_BEFORE_CHOICES: Final = 2
+_MISREADS_BEFORE_SKIP: Final = 3
+_CONFIRMS: Final = frozenset(
+    ["yes", "y", "yep", "yup", "yeah", "correct", "right", "same", "confirmed", "confirm", "ok", "okay", "exactly"]
+) | {"that's right", "thats right", "same as that", "the same", "as they said", "same thing"}
+
+
+def heard(talk: Talk, line: str) -> list[Say]:
+    """What is said to a line, without the question that follows it."""
+    state = talk.state
+    if state.stopped:
+        return _while_stopped(talk, line)
+    if state.doubt:
+        return _settle_doubt(talk, line)
+    flagged = danger.watch(talk, line)
+    if flagged is not None:
+        return flagged
+    told_first = danger.told_only(talk, line)
+    return told_first + _answer(talk, line)
+
+
+def _while_stopped(talk: Talk, line: str) -> list[Say]:
+    found = read("text", line)
+    if isinstance(found, Command) and found.name is CommandName.QUIT:
+        return obey(talk, found, None, line) or []
+    return danger.stand_still(talk, line)
+
+
+def _settle_doubt(talk: Talk, line: str) -> list[Say]:
+    kept = talk.state.doubt_text
+    said = danger.answer_doubt(talk, line)
+    question = talk.question
+    if talk.state.doubt or talk.state.stopped or question is None:
+        return said
+    found = listen(question, kept, talk.state.job)
+    if isinstance(found, Accepted) and question.field != "yes_no":
+        taken = take(talk, question, found, kept)
+        if not isinstance(taken, str):
+            return said + taken
+    return said
+
+
+def _answer(talk: Talk, line: str) -> list[Say]:
+    question = talk.question
+    if question is None:
+        return _after_the_end(talk, line)
+    found = listen(question, line, talk.state.job, _previous(talk))
+    if isinstance(found, Command):
+        return _obeyed(talk, found, question, line)
+    open_ask = talk.state.asked_back
+    if open_ask is not None and open_ask.question == question.key:
+        settled = _settled(talk, question, open_ask, found, line)
+        if settled is not None:
+            return settled
+    phone_keys = open_phone_keys(talk, question)
+    if phone_keys and normalise(line).strip(".! ") in _CONFIRMS:
+        return confirm(talk, question, line, phone_keys)
+    if not _own_answer(question, found) or _names_another(talk, question, line):
+        other = elsewhere(talk, question, line)
+        if other is not None:
+            return _taken_elsewhere(talk, question, other, line)
+    return _react(talk, question, found, line)
+
+
+def _own_answer(question: Question, found: Heard) -> bool:
+    return isinstance(found, Accepted | Nothing | Same | Unknown)
+
+
+def _names_another(talk: Talk, question: Question, line: str) -> bool:
+    """Whether the line opens with another question's topic ("return drop is 14x20")."""
+    named = elsewhere(talk, None, line)
+    own = any(line.lower().lstrip("the ").startswith(topic) for topic in question.topics)
+    return named is not None and named[0].key != question.key and not own
+
+
+def _previous(talk: Talk) -> Previous | None:
+    last = talk.state.last_answer
+    if last is None:
+        return None
+    asked = question_of(last.question)
+    return Previous(asked.field if asked is not None else "text", last.text)
+
+
+def _obeyed(talk: Talk, command: Command, question: Question, line: str) -> list[Say]:
+    said = obey(talk, command, question, line)
+    if said is not None:
+        return said
+    return _misread(talk, question, "There is nothing to correct yet.", line)
+
+
+def _react(talk: Talk, question: Question, found: Heard, line: str) -> list[Say]:
+    match found:
+        case Accepted():
+            return _accepted(talk, question, found, line)
+        case Nothing():
+            return take_nothing(talk, question, line)
+        case Same():
+            same = take_same(talk, question, line)
+            if same is not None:
+                return same
+            return _misread(talk, question, "Same as what? A figure, please.", line)
+        case AskBack():
+            return _asked_back(talk, question, found, line)
+        case Unknown():
+            return give_up(talk, question, line)
+        case Rejected(why=why):
+            return _misread(talk, question, why, line)
+        case Command():
+            return _obeyed(talk, found, question, line)
+
+
+def _accepted(talk: Talk, question: Question, found: Accepted, line: str) -> list[Say]:
+    if question.key in ("safety", "d_safety") and found.values.get("yes") is True:
+        return danger.raise_unnamed(talk, line)
+    loose = _which_of_two(question, found)
+    if loose is not None:
+        return _asked_back(talk, question, loose, line)
+    said = take(talk, question, found, line)
+    return _misread(talk, question, said, line) if isinstance(said, str) else said
+
+
+def _which_of_two(question: Question, found: Accepted) -> AskBack | None:
+    """One pressure where two were asked for: which one is it?"""
+    if question.key != "static_split" or "inwc" not in found.values:
+        return None
+    figure = found.values["inwc"]
+    return AskBack(
+        f"Is {echo('static_pressure', {'inwc': figure})} the return before the filter, or the"
+        " supply after the coil?",
+        ({"return_inwc": figure}, {"supply_inwc": figure}),
+        AskKind.TWO_READINGS,
+    )
+
+
+def _asked_back(talk: Talk, question: Question, found: AskBack, line: str) -> list[Say]:
+    readings: tuple[Mapping[str, Value], ...] = found.readings
+    if talk.state.misread >= _MISREADS_BEFORE_SKIP - 1 and not readings:
+        return _misread(talk, question, found.why, line)
+    talk.happened(
+        AskedBack(
+            question=question.key,
+            text=line,
+            why=found.why,
+            kind=found.kind.value,
+            readings=tuple(dict(values) for values in readings),  # type: ignore[arg-type]
+        )
+    )
+    says = [say(Manner.ASK_BACK, found.why)]
+    if len(readings) > 1:
+        shown = [echo(question.field, values) for values in readings]
+        says.append(say(Manner.ASK_BACK, "  ".join(f"{n}) {w}" for n, w in enumerate(shown, 1))))
+    return says
+
+
+def _settled(
+    talk: Talk, question: Question, open_ask: AskedBack, fresh: Heard, line: str
+) -> list[Say] | None:
+    """An answer to an ask-back: a pick, the missing half, or None for an answer of its own."""
+    values = picked(open_ask, fresh, line)
+    if values is not None:
+        place = values.get("place")
+        found = Accepted(
+            {k: v for k, v in values.items() if k != "place"},
+            place=str(place) if place is not None else None,
+        )
+        return _accepted(talk, question, found, f"{open_ask.text} ({line})")
+    if open_ask.kind == "rejected":
+        return _numbered(talk, question, fresh, line)
+    if isinstance(fresh, Accepted) and open_ask.kind != AskKind.MISSING_PART.value:
+        return None
+    for joined in _joined(open_ask.text, line):
+        whole = listen(question, joined, talk.state.job)
+        if isinstance(whole, Accepted) and _holds(whole, fresh):
+            return _accepted(talk, question, whole, joined)
+    return None
+
+
+def _holds(whole: Accepted, fresh: Heard) -> bool:
+    """Whether the joined line keeps everything that the new line says alone."""
+    if not isinstance(fresh, Accepted):
+        return True
+    return all(whole.values.get(name) == value for name, value in fresh.values.items())
+
+
+_BLANKS: Final = ("something", "unknown", "don't know", "dont know", "not sure", "???", "??", "?")
+
+
+def _joined(earlier: str, line: str) -> list[str]:
+    low = earlier.lower()
+    found = [
+        earlier[: low.index(blank)] + line + earlier[low.index(blank) + len(blank) :]
+        for blank in _BLANKS
+        if blank in low
+    ]
+    bare = earlier.rstrip(" xX*.,?")
+    return [*found[:1], f"{earlier} {line}", f"{bare} x {line}", f"{line} {earlier}"]
+
+
+def _misread(talk: Talk, question: Question, why: str, line: str) -> list[Say]:
+    """Say what would be understood; the second time offer numbers, the third time go on."""
+    times = talk.state.misread + 1
+    if times >= _MISREADS_BEFORE_SKIP:
+        talk.happened(Unsaid(question=question.key, text=line))
+        return [
+            say(
+                Manner.NOTE,
+                "I can't read that either, so I'll work with a range; \"back\" returns to it.",
+            )
+        ]
+    talk.happened(AskedBack(question=question.key, text=line, why=why, kind=_REJECTED))
+    says = [say(Manner.ASK_BACK, why)]
+    if times >= _MISREADS_BEFORE_CHOICES:
+        says.append(say(Manner.ASK_BACK, _choices(question)))
+    return says
+
+
+_REJECTED: Final = "rejected"
+_WAYS_ON: Final = ("don't know, go on", "where to look", "how to get it")
+
+
+def _choices(question: Question) -> str:
+    offered = [choice.replace("_", " ") for choice in plain_choices(question)] or [*_WAYS_ON]
+    return "Pick a number: " + "  ".join(f"{n}) {words}" for n, words in enumerate(offered, 1))
+
+
+def _numbered(talk: Talk, question: Question, fresh: Heard, line: str) -> list[Say] | None:
+    """A number picked from the choices offered after a second misreading."""
+    if talk.state.misread < _MISREADS_BEFORE_CHOICES or isinstance(fresh, Accepted):
+        return None
+    text = normalise(line).strip("#.) ")
+    if plain_choices(question):
+        if text.isdigit() and 1 <= int(text) <= len(plain_choices(question)):
+            key = plain_choices(question)[int(text) - 1]
+            again = listen(question, key.replace("_", " "), talk.state.job)
+            if isinstance(again, Accepted):
+                return _accepted(talk, question, again, key.replace("_", " "))
+        return None
+    return {
+        "1": lambda: give_up(talk, question, line),
+        "2": lambda: [say(Manner.HELP, question.where)],
+        "3": lambda: [say(Manner.HELP, question.how)],
+    }.get(text, lambda: None)()
+
+
+def _taken_elsewhere(
+    talk: Talk, question: Question, other: tuple[Question, Accepted], line: str
+) -> list[Say]:
+    target, found = other
+    said = take(talk, target, found, line, volunteered=True)
+    if isinstance(said, str):
+        return _misread(talk, question, said, line)
+    return said
+
+
+def _after_the_end(talk: Talk, line: str) -> list[Say]:
+    """Nothing is open: requests and corrections still work, and facts that are named."""
+    found = read("text", line, previous=_previous(talk))
+    if isinstance(found, Command):
+        said = obey(talk, found, None, line)
+        if said is not None:
+            return said
+    other = elsewhere(talk, None, line)
+    if other is not None:
+        said_or_why = take(talk, other[0], other[1], line, volunteered=True)
+        if isinstance(said_or_why, str):
+            return [say(Manner.ASK_BACK, said_or_why)]
+        return said_or_why
+    named = named_by(talk, line)
+    hint = f' about {named.label.lower()}, e.g. "sorry, ..."' if named is not None else ""
+    return [
+        say(
+            Manner.NOTE,
+            f"All is asked. You can still correct an answer{hint}, undo, show, or quit.",
+        )
+    ]
+
+
+def open_phone_keys(talk: Talk, question: Question) -> tuple[str, ...]:
+    """Facts that the open question would confirm: said on the phone, not yet seen on site."""
+    if talk.state.voice is not Voice.TECHNICIAN or not question.confirm or not question.section:
+        return ()
+    prefix = f"{question.section}."
+    keys = [key for key in talk.state.job.beliefs if key.startswith(prefix)]
+    return tuple(key for key in keys if not talk.context.firmly(key))

@@ -1,0 +1,246 @@
+"""One typed line as an answer to one question: the readers, and what only a conversation knows.
+
+"None", "same", two trunks of two sizes, the missing half of an answer: what those mean hangs on
+the question and on what was said before.
+"""
+
+import re
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Final
+
+from engine.job.facts import fact_for
+from engine.job.job import Job
+from intake.interview.events import AskedBack
+from intake.interview.own_reading import OWN_FIELDS, read_own
+from intake.interview.question import Question
+from intake.reading.clean import normalise
+from intake.reading.manner import sureness
+from intake.reading.read import read
+from intake.reading.result import (
+    Accepted,
+    AskBack,
+    AskKind,
+    Command,
+    Previous,
+    Reading,
+    Rejected,
+    Unknown,
+    Value,
+    Values,
+)
+
+__all__ = ["Nothing", "Same", "listen", "picked", "plain_choices"]
+
+
+@dataclass(frozen=True, slots=True)
+class Nothing:
+    """The person says that there is none of what was asked for."""
+
+
+@dataclass(frozen=True, slots=True)
+class Same:
+    """The person says that it is the same as what was said before."""
+
+
+Heard = Reading | Nothing | Same
+
+_NONE: Final = re.compile(
+    r"(?:there (?:is|are) )?(?:no|none|nope|nah|nothing|zero|0|not any|isn'?t (?:one|any)|aren'?t any"
+    r"|there (?:isn'?t|aren'?t)(?: one| any)?|it doesn'?t|doesn'?t|it does not|none at all"
+    r"|(?:it )?only heats|heat(?:ing)? only|single|one stage|single[- ]stage|one size"
+    r"|(?:stays the |all the )?same(?: size)?(?: all the way)?"
+    r"|no (?:return )?(?:drop|strips?|heat strips?|cooling|a/?c|reduction|changes?|fittings|low fire|step ?downs?)"
+    r"|without|it doesn'?t (?:have|get|change).*)[.! ]*"
+)
+_SAME: Final = re.compile(
+    r"(?:the |it'?s the |its the |about the )?(?:same|ditto|identical|as (?:in |for )?cooling|as before)(?: (?:as|in|for) .{1,40}| one| thing| airflow)?[.! ]*"
+)
+_NUMBERED: Final = re.compile(
+    r"(?:option |number |no\.? |#|the )?([1-9])(?:st|nd|rd|th)?(?: one)?[).]?"
+)
+_ORDINAL: Final = re.compile(
+    r"(?:the )?(first|second|third|fourth|last|former|latter)(?: one)?[.! ]*"
+)
+_ORDINALS: Final = {
+    "first": 0,
+    "former": 0,
+    "second": 1,
+    "third": 2,
+    "fourth": 3,
+    "last": -1,
+    "latter": -1,
+}
+_YES: Final = re.compile(
+    r"(?:yes|yep|yup|yeah|y|right|correct|that'?s (?:it|right)|exactly|sure|ok|okay)[.! ]*"
+)
+
+_BOUNDED: Final = frozenset(
+    ["airflow", "static_pressure", "length", "elevation", "capacity", "efficiency", "count", "year", "area"]
+)
+_PASTED: Final = frozenset(("blower_table", "cooling_rows"))
+
+
+def plain_choices(question: Question) -> tuple[str, ...]:
+    """The choices without the words that also mean them."""
+    return tuple(entry.partition("=")[0] for entry in question.choices)
+
+
+def listen(question: Question, text: str, job: Job, previous: Previous | None = None) -> Heard:
+    """What a line says in answer to a question.
+
+    Args:
+        question: The open question.
+        text: The line, cleaned; a pasted table keeps its lines.
+        job: What is known.
+        previous: The last stored answer, against which a correction is read.
+    """
+    line = normalise(text)
+    if question.none and _NONE.fullmatch(line) and not (question.same and _SAME.fullmatch(line)):
+        return Nothing()
+    if question.same and _SAME.fullmatch(line):
+        return Same()
+    exact = _exact_choice(question, line)
+    if exact is not None:
+        return exact
+    if question.field in OWN_FIELDS:
+        return _own(question, text, previous)
+    low, high = _bounds(question)
+    found = read(
+        question.field,
+        text,
+        question=question.words,
+        choices=question.choices,
+        previous=previous,
+        low=low,
+        high=high,
+    )
+    if question.field in _PASTED and not isinstance(found, Accepted):
+        return _around_a_paste(text, found, previous)
+    if question.section == "supply.trunks" and isinstance(found, AskBack):
+        return _several_trunks(found, job)
+    if question.field == "static_pressure" and isinstance(found, AskBack | Rejected):
+        return _drop_at(question, line) or found
+    return found
+
+
+def _exact_choice(question: Question, line: str) -> Accepted | None:
+    """A choice typed as it is; no request to the program hides in it."""
+    if question.field not in ("choice", "coil_state"):
+        return None
+    for entry in question.choices:
+        key, _, words = entry.partition("=")
+        if line in (key, key.replace("_", " "), *words.split("|")):
+            return Accepted({"choice": key})
+    return None
+
+
+def _own(question: Question, text: str, previous: Previous | None) -> Reading:
+    plain = read("text", text, previous=previous)
+    if isinstance(plain, Command):
+        return plain
+    found = read_own(question.field, text, question.choices)
+    if isinstance(found, Accepted):
+        return Accepted(found.values, sureness(normalise(text)), found.place, found.others)
+    if found is not None:
+        return found
+    if isinstance(plain, Unknown):
+        return plain
+    if not text.strip():
+        return Rejected(f"Nothing was typed. {_wanted(question)}")
+    return Rejected(f"I can't read that as an answer. {_wanted(question)}")
+
+
+def _wanted(question: Question) -> str:
+    choices = [key.replace("_", " ") for key in plain_choices(question)]
+    if choices:
+        return f"I'd understand {', '.join(choices[:-1])} or {choices[-1]}."
+    return {
+        "equipment": 'I\'d understand "3 ton two-stage heat pump" or "furnace with 2.5 tons".',
+        "thickness": 'I\'d understand inches, like "1" or "half inch".',
+    }.get(question.field, question.how)
+
+
+def _bounds(question: Question) -> tuple[float | None, float | None]:
+    if question.field == "count" and question.section == "supply.trunks":
+        return 1.0, 6.0
+    if question.field not in _BOUNDED or not question.fills:
+        return None, None
+    fact = fact_for(question.fills[0][1])
+    return fact.low, fact.high
+
+
+def _around_a_paste(text: str, found: Reading, previous: Previous | None) -> Reading:
+    """A line where a table was hoped for: a request, "don't know", or no table at all."""
+    plain = read("text", text, previous=previous)
+    return plain if isinstance(plain, Command | Unknown) else found
+
+
+def _several_trunks(found: AskBack, job: Job) -> Reading:
+    """Two trunks may be of two sizes; one size holds for all that were counted."""
+    count = job.number("supply.trunks.0.count") or 1.0
+    sizes = [dict(values) for values in found.readings if "shape" in values]
+    if found.kind is not AskKind.TWO_VALUES or count < 2:
+        return found
+    if len(sizes) == 1:
+        return Accepted({**sizes[0], "count": int(count)})
+    if len(sizes) == int(count):
+        rows: list[Value] = [*sizes]
+        return Accepted({"ducts": rows})
+    return found
+
+
+_AT: Final = re.compile(r"(?P<drop>.+?)\s*(?:@|\bat\b|\bfor\b|,)\s*(?P<at>[\d,. ]+(?:k|cfm)?.*)")
+
+
+def _drop_at(question: Question, line: str) -> Accepted | None:
+    """A drop and the airflow it is listed at: ".25 at 1200"."""
+    if question.key not in ("coil_drop", "filter_drop"):
+        return None
+    match = _AT.fullmatch(line)
+    if match is None:
+        return None
+    drop = read("static_pressure", match["drop"])
+    at = read("airflow", match["at"])
+    if isinstance(drop, Accepted) and isinstance(at, Accepted) and "inwc" in drop.values:
+        return Accepted({**drop.values, **at.values}, sureness(line))
+    return None
+
+
+def picked(open_ask: AskedBack, fresh: Heard, text: str) -> Values | None:
+    """The reading that a person picks of those offered, or None.
+
+    A number that is itself one of the values offered means that value; otherwise "1" and "the
+    first" pick by place, and "yes" picks the only one.
+    """
+    readings: tuple[Mapping[str, Value], ...] = tuple(open_ask.readings)  # type: ignore[arg-type]
+    if not readings:
+        return None
+    line = normalise(text)
+    if isinstance(fresh, Accepted):
+        same = [values for values in readings if _agrees(values, fresh.values)]
+        if len(same) == 1:
+            return {**same[0], **fresh.values}
+    if _YES.fullmatch(line):
+        return readings[0] if len(readings) == 1 else None
+    numbered, ordinal = _NUMBERED.fullmatch(line), _ORDINAL.fullmatch(line)
+    if numbered:
+        place = int(numbered[1]) - 1
+    elif ordinal:
+        place = _ORDINALS[ordinal[1]]
+    else:
+        return None
+    if place >= len(readings):
+        return None
+    return readings[place]
+
+
+def _agrees(offered: Values, said: Values) -> bool:
+    shared = [name for name in said if name in offered]
+    return bool(shared) and all(_alike(offered[name], said[name]) for name in shared)
+
+
+def _alike(one: Value, two: Value) -> bool:
+    if isinstance(one, int | float) and isinstance(two, int | float):
+        return abs(float(one) - float(two)) <= 0.005 * max(abs(float(one)), 1e-9)
+    return one == two

@@ -1,0 +1,302 @@
+"""Answers that state entries of a list: ducts, filters, openings, fittings, blower tables."""
+
+from collections.abc import Callable, Mapping
+from typing import Final
+
+from engine.job.belief import Belief, Between, How, Known
+from engine.job.job import BlowerSetting, CoolingRow, Job
+from engine.physics.blower_table import BlowerTable
+from intake.interview.beliefs import Facts, Knowing, belief_of, how_known, range_of
+from intake.interview.question import Question
+from intake.reading.result import Accepted, Value, Values
+
+__all__ = ["NO_FACTS", "list_facts", "measured_where"]
+
+NO_FACTS: Final = Facts()
+_SIZES: Final = ("shape", "width_in", "height_in", "diameter_in")
+_LINED: Final = ("lined_metal", "duct_board")
+
+_PLACES: Final[Mapping[str, str]] = {
+    "bare": "bare_metal",
+    "inside": "inside",
+    "liner": "inside",
+    "over wrap": "over_wrap",
+    "slots": "hole",
+    "frame": "frame",
+    "core": "flex_core",
+    "jacket": "flex_jacket",
+}
+"""Where a tape was held as `reading` says it, and as the engine does."""
+
+
+def measured_where(place: str | None, material: str | None) -> str | None:
+    """The engine's word for where a size was read; None if it was not said.
+
+    "Outside" is the bare metal of a plain duct and the outside of a lined one.
+    """
+    if place == "outside":
+        return "outside_of_liner" if material in _LINED else "bare_metal"
+    return _PLACES.get(place or "")
+
+
+def list_facts(question: Question, reading: Accepted, knowing: Knowing, job: Job) -> Facts:
+    """What a reading states about the list that the question fills.
+
+    Raises:
+        FactError: A value that no house has.
+    """
+    return _TAKERS[question.section](question, reading, knowing, job)
+
+
+def _size(key: str, values: Values, knowing: Knowing) -> dict[str, Belief]:
+    return {
+        f"{key}.{name}": belief_of(f"{key}.{name}", values[name], knowing)
+        for name in (*_SIZES, "material", "length_ft")
+        if name in values and values[name] != "unknown"
+    }
+
+
+def _resized(key: str, values: Values) -> tuple[str, ...]:
+    """The sizes of an earlier answer that this one replaces."""
+    return tuple(f"{key}.{name}" for name in _SIZES) if "shape" in values else ()
+
+
+def _where(key: str, reading: Accepted, values: Values, job: Job) -> dict[str, Belief]:
+    material = values.get("material") or job.word(f"{key}.material")
+    said = measured_where(reading.place, str(material) if material else None)
+    if said is None:
+        return {}
+    return {f"{key}.measured_where": Known(said, How.MEASURED)}
+
+
+def _duct(question: Question, reading: Accepted, knowing: Knowing, job: Job) -> Facts:
+    """One size of duct; several equal ones are one entry with a count."""
+    key = f"{question.section}.0"
+    values = reading.values
+    beliefs = _size(key, values, knowing) | _where(key, reading, values, job)
+    count = values.get("count")
+    settles: tuple[str, ...] = ()
+    if isinstance(count, int | float):
+        beliefs[f"{key}.count"] = belief_of(f"{key}.count", float(count), knowing)
+        settles = _COUNTED.get(question.section, ())
+    return Facts(beliefs, {}, _resized(key, values), settles)
+
+
+_COUNTED: Final[Mapping[str, tuple[str, ...]]] = {
+    "supply.trunks": ("trunk_count",),
+    "supply.branches": ("branch_count",),
+}
+"""Questions that a count given with the size settles."""
+
+
+def _trunks(question: Question, reading: Accepted, knowing: Knowing, job: Job) -> Facts:
+    sizes = reading.values.get("ducts")
+    if question.key == "trunk_count":
+        return _trunk_count(reading, knowing)
+    if not isinstance(sizes, list):
+        return _duct(question, reading, knowing, job)
+    beliefs: dict[str, Belief] = {}
+    forget: list[str] = ["supply.trunks"]
+    for index, size in enumerate(sizes):
+        if isinstance(size, dict):
+            key = f"supply.trunks.{index}"
+            beliefs |= _size(key, size, knowing) | _where(key, reading, size, job)
+            beliefs[f"{key}.count"] = Known(1.0, How.MEASURED)
+    return Facts(beliefs, {"supply.trunks": len(sizes)}, tuple(forget), ("trunk_count",))
+
+
+def _trunk_count(reading: Accepted, knowing: Knowing) -> Facts:
+    key = "supply.trunks.0.count"
+    count = reading.values.get("count")
+    low, high = reading.values.get("count_low"), reading.values.get("count_high")
+    if isinstance(low, int | float) and isinstance(high, int | float):
+        return Facts({key: range_of(key, float(low), float(high), knowing)})
+    if isinstance(count, int | float) and count >= 1:
+        return Facts({key: belief_of(key, float(count), knowing)})
+    return NO_FACTS
+
+
+def _tall(question: Question, reading: Accepted, knowing: Knowing, job: Job) -> Facts:
+    """Not really taller than wide: the two sides change places."""
+    wide, tall = job.stated("supply.trunks.0.width_in"), job.stated("supply.trunks.0.height_in")
+    if reading.values.get("yes") is False and wide is not None and tall is not None:
+        return Facts(
+            {"supply.trunks.0.width_in": tall, "supply.trunks.0.height_in": wide},
+            settles=(question.key,),
+        )
+    return Facts(settles=(question.key,))
+
+
+_STEP_SETTLED: Final = "step_down_found"
+
+
+def _step_index(job: Job) -> int:
+    for entry in job.entries("supply.trunks"):
+        if job.is_known(f"{entry}.from"):
+            return int(entry.rsplit(".", 1)[1])
+    return max(1, job.length("supply.trunks") or 1)
+
+
+def _step(question: Question, reading: Accepted, knowing: Knowing, job: Job) -> Facts:
+    """A smaller piece further on: a section that hangs on the first trunk."""
+    key = f"supply.trunks.{_step_index(job)}"
+    values = dict(reading.values)
+    beliefs = _size(key, values, knowing) | _where(key, reading, values, job)
+    for name in ("material", "measured_where", "liner_in", "count"):
+        of_trunk = job.stated(f"supply.trunks.0.{name}")
+        if of_trunk is not None:
+            beliefs.setdefault(f"{key}.{name}", of_trunk)
+    beliefs[f"{key}.from"] = Known("supply.trunks.0", How.MEASURED)
+    return Facts(beliefs, {}, _resized(key, values), (_STEP_SETTLED,))
+
+
+def _step_share(question: Question, reading: Accepted, knowing: Knowing, job: Job) -> Facts:
+    key = f"supply.trunks.{_step_index(job)}.share_fraction"
+    values = reading.values
+    low, high = values.get("percent_low"), values.get("percent_high")
+    if isinstance(low, int | float) and isinstance(high, int | float):
+        return Facts({key: range_of(key, low / 100.0, high / 100.0, knowing)})
+    percent = values.get("percent")
+    if not isinstance(percent, int | float):
+        return NO_FACTS
+    return Facts({key: Known(percent / 100.0, how_known(key, knowing), knowing.hedged)})
+
+
+def _entries(values: Values, name: str) -> list[Mapping[str, Value]]:
+    rows = values.get(name)
+    if isinstance(rows, list):
+        return [row for row in rows if isinstance(row, dict)]
+    return [values]
+
+
+def _filters(question: Question, reading: Accepted, knowing: Knowing, job: Job) -> Facts:
+    beliefs: dict[str, Belief] = {}
+    for index, row in enumerate(_entries(reading.values, "filters")):
+        for name in ("width_in", "height_in", "depth_in", "merv", "count"):
+            value = row.get(name)
+            if isinstance(value, int | float):
+                key = f"filters.{index}.{name}"
+                beliefs[key] = belief_of(key, float(value), knowing)
+    forget = tuple(f"filters.0.{name}" for name in ("width_in", "height_in", "depth_in", "count"))
+    return Facts(beliefs, {}, forget if beliefs else ())
+
+
+def _thickness(question: Question, reading: Accepted, knowing: Knowing, job: Job) -> Facts:
+    """A filter's depth, or the liner of a trunk or drop."""
+    key = question.facts[0]
+    value = reading.values.get("in")
+    if not isinstance(value, int | float):
+        return NO_FACTS
+    return Facts({key: belief_of(key, float(value), knowing)})
+
+
+def _openings(question: Question, reading: Accepted, knowing: Knowing, job: Job) -> Facts:
+    """Every opening in one answer; what was said of the tape before is kept."""
+    values = reading.values
+    said = measured_where(reading.place, None)
+    kept = job.stated("return.grilles.0.measured_where")
+    where = Known(said, How.MEASURED) if said in ("hole", "frame", "inside") else kept
+    if question.key == "openings_where":
+        if where is None:
+            return NO_FACTS
+        return Facts({f"{entry}.measured_where": where for entry in job.entries("return.grilles")})
+    rows = _entries(values, "grilles")
+    beliefs: dict[str, Belief] = {}
+    for index, row in enumerate(rows):
+        key = f"return.grilles.{index}"
+        for name in ("width_in", "height_in", "count"):
+            value = row.get(name)
+            if isinstance(value, int | float):
+                beliefs[f"{key}.{name}"] = belief_of(f"{key}.{name}", float(value), knowing)
+        if where is not None:
+            beliefs[f"{key}.measured_where"] = where
+    return Facts(beliefs, {"return.grilles": len(rows)}, ("return.grilles",))
+
+
+def _fittings(question: Question, reading: Accepted, knowing: Knowing, job: Job) -> Facts:
+    rows = [row for row in _entries(reading.values, "fittings") if "kind" in row]
+    beliefs: dict[str, Belief] = {}
+    for index, row in enumerate(rows):
+        key = f"path.fittings.{index}"
+        for name in ("kind", "side", "count", "equivalent_ft"):
+            value = row.get(name)
+            if isinstance(value, str | int | float) and not isinstance(value, bool):
+                said = float(value) if isinstance(value, int | float) else value
+                beliefs[f"{key}.{name}"] = belief_of(f"{key}.{name}", said, knowing)
+    if not rows:
+        return NO_FACTS
+    return Facts(beliefs, {"path.fittings": len(rows)}, ("path.fittings",))
+
+
+_SLACK: Final[Mapping[str, tuple[float, float, float]]] = {
+    "tight": (0.0, 0.03, 0.06),
+    "a_little_slack": (0.05, 0.10, 0.16),
+    "bunched": (0.15, 0.28, 0.40),
+}
+"""Slack seen by eye, as a share of the full length: low, likely, high.
+
+Source: 0 to 4 % pulled tight, 4 to 8 % careful, 15 % relaxed, 30 % bunched (reference figures,
+judgement); eyes are good to about 8 points and call too little (common practice).
+"""
+
+
+def _slack(question: Question, reading: Accepted, knowing: Knowing, job: Job) -> Facts:
+    key = question.facts[0]
+    share = _SLACK.get(str(reading.values.get("choice")))
+    if share is None:
+        return NO_FACTS
+    return Facts({key: Between(*share, how_known(key, knowing))})
+
+
+def _tools(question: Question, reading: Accepted, knowing: Knowing, job: Job) -> Facts:
+    beliefs: dict[str, Belief] = {}
+    for name, said in (("has", "yes"), ("lacks", "no")):
+        tools = reading.values.get(name)
+        for tool in tools if isinstance(tools, list) else ():
+            beliefs[f"site.has_{tool}"] = Known(said, How.MEASURED)
+    return Facts(beliefs)
+
+
+def _blower(question: Question, reading: Accepted, knowing: Knowing, job: Job) -> Facts:
+    settings: list[BlowerSetting] = []
+    for number, table in enumerate(_entries(reading.values, "blower_tables"), start=1):
+        rows = [row for row in _entries(table, "rows") if "static_inwc" in row]
+        pairs = [(_number(row["static_inwc"]), _number(row["airflow_cfm"])) for row in rows]
+        if pairs:
+            name = str(table.get("setting") or f"setting {number}")
+            settings.append(BlowerSetting(BlowerTable.from_rows(name, pairs)))
+    cooling = [
+        CoolingRow(
+            str(row.get("stage") or "high"),
+            _number(row["airflow_cfm"]),
+            _number(row["total_btuh"]),
+            _number(row["sensible_btuh"]),
+        )
+        for row in _entries(reading.values, "cooling_rows")
+        if "sensible_btuh" in row
+    ]
+    return Facts(blower=tuple(settings) or None, cooling_rows=tuple(cooling) or None)
+
+
+def _number(value: Value) -> float:
+    return float(value) if isinstance(value, int | float | str) else float("nan")
+
+
+_Taker = Callable[[Question, Accepted, Knowing, Job], Facts]
+_TAKERS: Final[Mapping[str, _Taker]] = {
+    "supply.trunks": _trunks,
+    "supply.trunks.tall": _tall,
+    "supply.trunks.step": _step,
+    "supply.trunks.step_share": _step_share,
+    "supply.branches": _duct,
+    "supply.branches.slack": _slack,
+    "return.drops": _duct,
+    "filters": _filters,
+    "filters.depth": _thickness,
+    "liner": _thickness,
+    "return.grilles": _openings,
+    "path.fittings": _fittings,
+    "tools": _tools,
+    "blower": _blower,
+}
+"""Each list and how an answer to it is taken."""

@@ -1,0 +1,315 @@
+"""Answers that only this interview asks for: equipment, tools, skins, tapes, thickness, states.
+
+Each reader takes normalised text and gives what `intake.reading` gives; None if it holds nothing
+of the kind.
+"""
+
+import re
+from collections.abc import Callable, Mapping
+from typing import Final
+
+from intake.reading.clean import normalise
+from intake.reading.result import (
+    Accepted,
+    AskBack,
+    AskKind,
+    Reading,
+    Rejected,
+    Value,
+    Volunteered,
+)
+from intake.reading.scan import Item, scan
+
+__all__ = ["OWN_FIELDS", "read_own"]
+
+_KINDS: Final[tuple[tuple[str, re.Pattern[str]], ...]] = tuple(
+    (kind, re.compile(pattern))
+    for kind, pattern in (
+        ("dual_fuel", r"\b(?:dual|duel|jewel)[- ]?fuel\b|\bhybrid\b"),
+        (
+            "packaged",
+            r"\bpack(?:aged?|ed)(?: units?)?\b|\broof ?top\b|\ball[- ]in[- ]one\b|\brtu\b",
+        ),
+        ("heat_pump", r"\bheat ?(?:pumps?|bump|pmup|pum)\b|\bhp\b|\breverse cycle\b"),
+        ("air_handler", r"\b(?:h?air ?handlers?|ahu|fan ?coil|electric furnace)\b"),
+        (
+            "furnace",
+            r"\bfurn\w{1,5}\b|\bgas (?:heat|unit)\b|\b(?:80|9\d) ?(?:%|percent|plus)|\boil heat\b",
+        ),
+    )
+)
+_WRONG_JOB: Final = re.compile(r"\bboiler\b|\b(?:mini[- ]?split|ductless)s?\b|\bradiators?\b")
+_STAGES: Final[tuple[tuple[str, re.Pattern[str]], ...]] = (
+    ("variable", re.compile(r"\bvariable\b|\binverter\b|\bmodulating\b|\bmulti[- ]?(?:stage|speed)\b")),
+    ("two", re.compile(r"\b(?:2|two|to|too|dual)[- ]?(?:stages?|staged|speed)\b|\bhi(?:gh)?[-/ ]lo(?:w)?\b")),
+    ("single", re.compile(r"\b(?:1|one|single)[- ]?(?:stages?|staged|speed)\b")),
+)  # fmt: skip
+_COOLING_ONLY: Final = re.compile(r"\b(?:a/?c|air con\w*|straight cool\w*|condenser|cooling)\b")
+_INPUT_BTUH: Final = (25_000.0, 200_000.0)
+_TONS: Final = (1.0, 5.5)
+_MODEL_TONS: Final = {
+    "018": 1.5,
+    "024": 2.0,
+    "030": 2.5,
+    "036": 3.0,
+    "042": 3.5,
+    "048": 4.0,
+    "060": 5.0,
+}
+
+
+def _equipment(text: str, choices: tuple[str, ...]) -> Reading | None:
+    wrong = _WRONG_JOB.search(text)
+    if wrong:
+        return Rejected(
+            f"A {wrong[0]} moves no air through these ducts, so there is nothing to judge here."
+            " What goes in that blows air: furnace, heat pump, air handler?"
+        )
+    kind = _kind(text)
+    values: dict[str, Value] = {}
+    if kind:
+        values["kind"] = kind
+    for stages, pattern in _STAGES:
+        if pattern.search(text):
+            values["stages"] = stages
+            break
+    others = _figures(text, values)
+    if isinstance(others, AskBack):
+        return others
+    if not values and _COOLING_ONLY.search(text):
+        return AskBack(
+            "Cooling it is. What moves the air: a furnace, an air handler, or a packaged unit?",
+            ({"kind": "furnace"}, {"kind": "air_handler"}, {"kind": "packaged"}),
+            AskKind.MISSING_PART,
+        )
+    if not values and not others:
+        return None
+    return Accepted(values, others=others)
+
+
+def _kind(text: str) -> str:
+    found = [kind for kind, pattern in _KINDS if pattern.search(text)]
+    if "heat_pump" in found and "furnace" in found:
+        return "dual_fuel"
+    return found[0] if found else ""
+
+
+def _figures(text: str, values: dict[str, Value]) -> tuple[Volunteered, ...] | AskBack:
+    """Tons into `values`; airflow and heat as answers to other questions."""
+    heat: dict[str, Value] = {}
+    others: list[Volunteered] = []
+    tons: list[float] = []
+    for item in scan(text, "capacity").numbers:
+        value = _btuh(item)
+        if item.unit == "cfm":
+            others.append(Volunteered("airflow", {"cfm": item.value}, text))
+        elif item.unit == "ton":
+            tons.append(item.value)
+        elif item.text in _MODEL_TONS:
+            tons.append(_MODEL_TONS[item.text])
+        elif item.unit in ("pct", "afue") and 55 <= item.value <= 99:
+            heat["efficiency"] = item.value / 100.0
+        elif value is not None and _INPUT_BTUH[0] <= value <= _INPUT_BTUH[1]:
+            heat.setdefault("input_btuh", value)
+    distinct = sorted(set(tons))
+    if len(distinct) > 1:
+        return AskBack(
+            f"Is it {distinct[0]:g} or {distinct[-1]:g} tons?",
+            tuple({**values, "tons": size} for size in distinct),
+            AskKind.TWO_VALUES,
+        )
+    if distinct:
+        if not _TONS[0] <= distinct[0] <= _TONS[1]:
+            return AskBack(
+                f"{distinct[0]:g} tons is outside what a house has, 1 to 5.5. How many tons?",
+                (),
+                AskKind.IMPLAUSIBLE,
+            )
+        values["tons"] = distinct[0]
+    if heat:
+        others.append(Volunteered("capacity", heat, text))
+    return tuple(others)
+
+
+def _btuh(item: Item) -> float | None:
+    if item.unit == "btuh" or (not item.unit and item.value >= _INPUT_BTUH[0]):
+        return item.value
+    if item.unit == "kbtuh":
+        return item.value * 1000.0
+    return None
+
+
+_TOOLS: Final[tuple[tuple[str, re.Pattern[str]], ...]] = (
+    ("tape", re.compile(r"\btapes?\b|\bmeasur\w*\b|\bruler\b|\blaser\b")),
+    ("gauge", re.compile(r"\bga(?:u|)g(?:e|es|d)\b|\bguage\b|\bmano\w*\b|\bstatic (?:kit|tips?)\b|\bmeters?\b")),
+    ("probes", re.compile(r"\bprob(?:e|es)\b|\bthermo\w*\b|\btemp\w*\b")),
+    ("flow_plate", re.compile(r"\bflow ?(?:plate|hood)s?\b|\bhood\b|\bplate\b|\banemo\w*\b")),
+)  # fmt: skip
+_EVERYTHING: Final = re.compile(
+    r"\b(?:everything|all(?: of (?:it|them|those|that|the above))?|the lot|the works|all four|yes|yep|yup|yeah|full (?:kit|bag))\b"
+)
+_NOTHING: Final = re.compile(
+    r"^(?:no|none|nope|nothing|empty|nada|zip|none of (?:them|it|those)|just me)\b"
+)
+_WITHOUT: Final = re.compile(
+    r"\b(?:no|not|without|but|except|minus|don'?t have|forgot|broken|left)\b"
+)
+_HAS_AGAIN: Final = re.compile(r"^(?:but )?(?:just|only|i have|got|have)\b")
+
+
+def _tools(text: str, choices: tuple[str, ...]) -> Reading | None:
+    has: set[str] = set()
+    lacks: set[str] = set()
+    for clause in re.split(r"[,;.]| but | and (?=no )|(?<! )\band\b(?= i )", text):
+        part = clause.strip()
+        denied = bool(_WITHOUT.search(part)) and not _HAS_AGAIN.search(part)
+        for tool, pattern in _TOOLS:
+            if pattern.search(part):
+                (lacks if denied else has).add(tool)
+        if _EVERYTHING.search(part):
+            has |= {tool for tool, _ in _TOOLS}
+    has -= lacks
+    names = [tool for tool, _ in _TOOLS]
+    if not has and not lacks:
+        if not _NOTHING.search(text):
+            return None
+        lacks = set(names)
+    elif has:
+        lacks = set(names) - has
+    states: list[Value] = [tool for tool in names if tool in has]
+    without: list[Value] = [tool for tool in names if tool in lacks]
+    return Accepted({"has": states, "lacks": without})
+
+
+_SKINS: Final[tuple[tuple[str, str, str | None, re.Pattern[str]], ...]] = (
+    ("lined", "lined_metal", None, re.compile(r"\blin(?:ed|er|ing)\b|\binside\b|\binternal\w*|\bfuzzy\b")),
+    ("duct_board", "duct_board", None, re.compile(r"\bboard\b|\bductboard\b|\bfib(?:er|re) ?board\b|\bduck ?board\b")),
+    ("flex", "flex", None, re.compile(r"\bfl(?:e|a)x\w*\b|\bhoses?\b|\baccordion\b|\bslinky\b")),
+    ("panned", "panned_joist", None, re.compile(r"\bpan(?:ned|ning)?\b|\bjoists?\b|\bbays?\b")),
+    ("stud", "stud_bay", None, re.compile(r"\bstuds?\b|\bcavity\b")),
+    ("wrapped", "galvanized", None, re.compile(r"\bw?rap(?:ped)?\b|\boutside\b|\bblanket\b|\binsulated\b")),
+    ("bare", "galvanized", "bare", re.compile(r"\bbare\b|\bmetal\b|\btin\b|\bgal\w*\b|\bsteel\b|\brings?\b|\bnone\b|\bunlined\b|\bspiral\b")),
+)  # fmt: skip
+_UNLINED: Final = re.compile(
+    r"\b(?:un-?lined|not lined|no lin\w+|no insulation|nothing (?:in|out)side)\b"
+)
+
+
+def _skin(text: str, choices: tuple[str, ...]) -> Reading | None:
+    if _UNLINED.search(text) and not re.search(r"\bwrap", text):
+        return Accepted({"material": "galvanized"}, place="bare")
+    found = [row for row in _SKINS if row[3].search(text)]
+    if not found:
+        return None
+    if len(found) > 1 and found[-1][0] == "bare":
+        found = found[:-1]
+    names = [row[0] for row in found]
+    if names in (["lined", "wrapped"],) and re.search(r"\bboth\b|\band\b", text):
+        return Accepted({"material": "lined_metal"}, place="over wrap")
+    if len(found) > 1:
+        said = " or ".join(name.replace("_", " ") for name in names)
+        return AskBack(
+            f"Which one: {said}?",
+            tuple({"material": row[1], "skin": row[0]} for row in found),
+            AskKind.TWO_READINGS,
+        )
+    return Accepted({"material": found[0][1]}, place=found[0][2])
+
+
+_TAPED: Final[Mapping[str, tuple[tuple[str, str], ...]]] = {
+    "outside": (
+        ("over wrap", r"\bw?rap\w*\b|\bover\b(?! the (?:metal|top))|\binsulation\b|\bblanket\b"),
+        ("inside", r"\binside\b|\bclear\b|\binner\b|\binternal\w*\b|\bin\b|\bliner to liner\b"),
+        ("outside", r"\boutside\b|\bouter\b|\bout\b|\bmetal\b|\bboard\b|\bbare\b|\bexternal\w*\b"),
+    ),
+    "hole": (
+        ("slots", r"\bslot\w*\b|\bholes?\b|\bopenings?\b|\binside\b|\bthroat\b|\bneck\b|\blouver\w*\b"),
+        ("frame", r"\bframes?\b|\bedges?\b|\bfaces?\b|\boutside\b|\bouter\b|\bwhole\b|\boverall\b|\bflange\b|\btrim\b"),
+    ),
+    "core": (
+        ("jacket", r"\bjacket\b|\bouter\b|\boutside\b|\binsulation\b|\bover\b|\bwrap\b"),
+        ("core", r"\bcore\b|\binner\b|\binside\b|\bcollar\b|\bprint\w*\b"),
+    ),
+}  # fmt: skip
+
+
+def _measured_where(text: str, choices: tuple[str, ...]) -> Reading | None:
+    rows = _TAPED.get(choices[0] if choices else "", ())
+    found = [place for place, pattern in rows if re.search(pattern, text)]
+    if not found:
+        return None
+    if len(found) > 1 and not (found[0] == "over wrap" and found[1:] == ["outside"]):
+        return AskBack(
+            f"Which one: {' or '.join(found)}?",
+            tuple({"place": place} for place in found),
+            AskKind.TWO_READINGS,
+        )
+    return Accepted({}, place=found[0])
+
+
+_PER_UNIT_IN: Final = {"": 1.0, "in": 1.0, "mm": 1 / 25.4, "cm": 1 / 2.54}
+
+
+def _thickness(text: str, choices: tuple[str, ...]) -> Reading | None:
+    numbers = [n for n in scan(text, "duct").numbers if n.unit in _PER_UNIT_IN]
+    if not numbers:
+        return Accepted({"in": 1.0}) if re.search(r"\ban? inch\b", text) else None
+    sizes = sorted({round(n.value * _PER_UNIT_IN[n.unit], 3) for n in numbers})
+    if len(sizes) > 1:
+        return AskBack(
+            f"Which thickness: {' or '.join(f'{s:g}' for s in sizes)} in.?",
+            tuple({"in": size} for size in sizes),
+            AskKind.TWO_VALUES,
+        )
+    return Accepted({"in": sizes[0]})
+
+
+_PARTS: Final[tuple[tuple[str, re.Pattern[str]], ...]] = (
+    ("coil", re.compile(r"\bcoil\b|\bevap\w*\b|\ba-?coil\b")),
+    ("blower_wheel", re.compile(r"\bwheel\b|\bblower\b|\bfan\b|\bcage\b")),
+    ("filter", re.compile(r"\bfilters?\b")),
+)
+_STATES: Final[tuple[tuple[str, re.Pattern[str]], ...]] = (
+    ("plugged", re.compile(r"\bplug\w*\b|\bpacked\b|\bcaked\b|\bfilthy\b|\bclog\w*\b|\bmatted\b|\bvery dirty\b|\breally dirty\b|\bnasty\b|\bterrible\b|\bblocked\b")),
+    ("some_dirt", re.compile(r"\bsome\b|\bdirty?\b|\bdust\w*\b|\bfilm\b|\bfair\b|\bmedium\b|\ba (?:bit|little)\b|\bmeh\b|\bso-?so\b|\bnot (?:too )?(?:bad|clean|great)\b|\blight\w*\b|\bok(?:ay)?\b")),
+    ("clean", re.compile(r"\bclean\w*\b|\bgood\b|\bnew\b|\bspotless\b|\bfine\b|\bperfect\b|\bshiny\b")),
+)  # fmt: skip
+
+
+def _conditions(text: str, choices: tuple[str, ...]) -> Reading | None:
+    values: dict[str, Value] = {}
+    waiting: list[str] = []
+    for clause in re.split(r"[,;.]|\bbut\b|\band\b", text):
+        parts = [part for part, pattern in _PARTS if pattern.search(clause)]
+        state = next((s for s, pattern in _STATES if pattern.search(clause)), "")
+        if parts and not state:
+            waiting += parts
+        elif state:
+            for part in [*waiting, *parts] or [p for p, _ in _PARTS if p not in values]:
+                values[part] = state
+            waiting = []
+    if re.search(r"\bno coil\b", text):
+        values["coil"] = "none"
+    return Accepted(values) if values else None
+
+
+_Reader = Callable[[str, tuple[str, ...]], Reading | None]
+_READERS: Final[Mapping[str, _Reader]] = {
+    "equipment": _equipment,
+    "tools": _tools,
+    "skin": _skin,
+    "measured_where": _measured_where,
+    "thickness": _thickness,
+    "conditions": _conditions,
+}
+OWN_FIELDS: Final = frozenset(_READERS)
+"""Fields that are read here."""
+
+
+def read_own(field: str, text: str, choices: tuple[str, ...]) -> Reading | None:
+    """Read an answer to one of `OWN_FIELDS`; None if the text holds nothing of it.
+
+    >>> read_own("equipment", "two-stage 3 ton heat pump", ()).values
+    {'kind': 'heat_pump', 'stages': 'two', 'tons': 3.0}
+    """
+    return _READERS[field](normalise(text), choices)

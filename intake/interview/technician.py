@@ -1,0 +1,26 @@
+"""The technician's bank: every question in the order in which it is put."""
+
+from typing import Final
+
+from intake.interview.question import Question
+from intake.interview.technician_desk import AT_THE_DESK, THE_GATES
+from intake.interview.technician_ducts import (
+    ALONG_THE_DUCTS,
+    AT_THE_EQUIPMENT,
+    THE_HOUSE,
+    THE_LOADS,
+)
+from intake.interview.technician_readings import THE_READINGS
+
+__all__ = ["TECHNICIAN"]
+
+TECHNICIAN: Final[tuple[Question, ...]] = (
+    *AT_THE_DESK,
+    *THE_GATES,
+    *AT_THE_EQUIPMENT,
+    *THE_READINGS,
+    *ALONG_THE_DUCTS,
+    *THE_HOUSE,
+    *THE_LOADS,
+)
+"""Safety, what goes in, gates, equipment, readings, ducts, house, and loads if they matter."""
