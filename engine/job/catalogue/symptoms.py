@@ -46,6 +46,8 @@ ROWS: Final[tuple[Fact, ...]] = (
            ("like_for_like", "cooling_only", "heating_only", "bigger", "furnace_to_heat_pump",
            "first_cooling"),
            DESK, (HP,)),
+    word("phone.trouble", "How often it froze up, shut itself down or broke before.",
+           ("never", "once", "repeated"), DESK, (HP,)),
     word("phone.photos", "Whether the caller will send photos.", YES_NO, DESK, (HP,)),
     word("phone.trunk_directions", "Whether ducts leave the unit one way or both.",
            ("one", "both"), DESK, (HP,)),
