@@ -22,8 +22,12 @@ __all__ = ["Conversation"]
 _VOICE_KEY = "voice"
 _VOICE_WORDS = "Are you in the house, or on the phone with a caller? (1 house, 2 phone)"
 _VOICES = {
-    Voice.TECHNICIAN: frozenset(["1", "technician", "tech", "house", "in", "on-site", "site", "inside", "here", "t"]),
-    Voice.DISPATCHER: frozenset(["2", "dispatcher", "dispatch", "phone", "call", "caller", "office", "desk", "d"]),
+    Voice.TECHNICIAN: frozenset(
+        ["1", "technician", "tech", "house", "in", "on-site", "site", "inside", "here", "t"]
+    ),
+    Voice.DISPATCHER: frozenset(
+        ["2", "dispatcher", "dispatch", "phone", "call", "caller", "office", "desk", "d"]
+    ),
 }
 
 
@@ -72,6 +76,11 @@ class Conversation:
     def ended(self) -> bool:
         """Whether the verdict or card was given, or the person said goodbye."""
         return self._talk.state.finished or self._talk.left
+
+    @property
+    def left(self) -> bool:
+        """Whether the person said goodbye; after the verdict alone more may be asked."""
+        return self._talk.left
 
     @property
     def stopped(self) -> bool:
