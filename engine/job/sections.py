@@ -13,6 +13,7 @@ import numpy as np
 from engine.arrays import Array
 from engine.errors import FactError
 from engine.job.belief import How
+from engine.job.job import Job
 from engine.job.priors import (
     BRANCH_DIAMETER_IN,
     DROP_IN2_PER_TON,
@@ -260,7 +261,7 @@ def _duct(
     return Duct(
         key=key,
         role=role,
-        where=_where(house, key, name),
+        where=where_of(house.job, key),
         stated=stated,
         shape=shape,
         width_in=width,
@@ -279,7 +280,7 @@ def _duct(
             row.roughness_high_ft,
         ).clip(1e-5, 0.02),
         slack=slack,
-        parent=_parent(house, key),
+        parent=parent_of(house.job, key),
         rests_on=rests_on,
     )
 
@@ -433,24 +434,41 @@ def _believed_side(house: House, key: str, side: str) -> Array:
     return house.assumed(f"{key}.{side}", low / across, likely / across, high / across)
 
 
-def _where(house: House, key: str, name: str) -> str:
-    told = house.job.word(f"{key}.name")
+def where_of(job: Job, key: str) -> str:
+    """What to call a section: the name somebody gave it, else its usual words."""
+    told = job.word(f"{key}.name")
     if told:
         return told
-    index = int(key.rsplit(".", 1)[1])
-    alone = (house.job.length(name) or 1) == 1
-    return _WORDS[name] if alone else f"{_WORDS[name]} {index + 1}"
+    name, _, index = key.rpartition(".")
+    alone = (job.length(name) or 1) == 1
+    return _WORDS[name] if alone else f"{_WORDS[name]} {int(index) + 1}"
 
 
-def _parent(house: House, key: str) -> str:
-    """Key of the section that `from` names: by key, by name, or by its usual words."""
-    told = house.job.word(f"{key}.from")
+def parent_of(job: Job, key: str) -> str:
+    """Key of the section that a section's `from` names; empty for the plenum.
+
+    Raises:
+        FactError: `from` names no section, by key, by name or by its usual words; or one that in
+            turn hangs on this section.
+    """
+    parent = _named_section(job, key)
+    above, steps = parent, 0
+    while above:
+        steps += 1
+        if above == key or steps > 100:
+            raise FactError(f"{key}.from", "hangs on itself; say what it really comes from")
+        above = _named_section(job, above)
+    return parent
+
+
+def _named_section(job: Job, key: str) -> str:
+    told = job.word(f"{key}.from")
     if told is None or told.strip().lower() in ("", "plenum", "none"):
         return ""
     wanted = told.strip().lower()
     for name in ROLES:
-        for other in house.job.entries(name):
-            if other != key and wanted in (other, _where(house, other, name).lower()):
+        for other in job.entries(name):
+            if other != key and wanted in (other, where_of(job, other).lower()):
                 return other
     raise FactError(f"{key}.from", f"names no section: {told!r}; say a section's name or its key")
 
