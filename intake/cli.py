@@ -157,11 +157,11 @@ def read(
 @click.option("--out", type=click.Path(dir_okay=False, path_type=Path), metavar="FILE")
 def demo(out: Path | None) -> None:
     """Show one invented house, start to end."""
-    from intake.commands.told import told, write_text
+    from intake.commands.told import told
     from intake.demo import run_demo
 
     with told():
-        write_text(run_demo(), out)
+        run_demo(out, click.echo)
 
 
 def _speak_utf8() -> None:

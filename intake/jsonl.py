@@ -27,7 +27,7 @@ class _NotTakenError(Exception):
 
 
 def run_jsonl(talk: Talk, stdin: TextIO, stdout: TextIO, around: Around, snapshot: Snapshot) -> int:
-    """Hold the conversation until it ends or its input does.
+    """Hold the conversation until a goodbye or the end of the input.
 
     Args:
         talk: The conversation.
@@ -43,7 +43,7 @@ def run_jsonl(talk: Talk, stdin: TextIO, stdout: TextIO, around: Around, snapsho
         StoreError: From the conversation's record: the last answer could not be kept.
     """
     _write(stdout, _turn(talk, talk.opening(), snapshot))
-    while not talk.ended:
+    while not talk.left:
         line = stdin.readline()
         if not line:
             break
@@ -58,7 +58,8 @@ def run_jsonl(talk: Talk, stdin: TextIO, stdout: TextIO, around: Around, snapsho
             _write(stdout, _saved(around))
         else:
             _write(stdout, _turn(talk, talk.hear(typed), snapshot))
-    _write(stdout, {"say": [], "ask": None, "ended": True, "kept": around.farewell()})
+    last = {"say": [], "ask": _ask(talk.pending), "ended": talk.ended, "kept": around.farewell()}
+    _write(stdout, last)
     return 0
 
 

@@ -26,7 +26,11 @@ class Talk(Protocol):
 
     @property
     def ended(self) -> bool:
-        """Whether nothing more is heard."""
+        """Whether the verdict or the card was given, or the person said goodbye."""
+
+    @property
+    def left(self) -> bool:
+        """Whether the person said goodbye; after a verdict more may be asked."""
 
     def opening(self) -> list[Say]:
         """What is said first."""

@@ -29,7 +29,7 @@ INTERRUPTED = 130
 
 
 def run_plain(talk: Talk, stdin: TextIO, stdout: TextIO, around: Around) -> int:
-    """Hold the conversation until it ends or its input does.
+    """Hold the conversation until the person says goodbye or the input ends.
 
     Args:
         talk: The conversation.
@@ -56,12 +56,12 @@ def run_plain(talk: Talk, stdin: TextIO, stdout: TextIO, around: Around) -> int:
 
 
 def _exchange(talk: Talk, stdin: TextIO, mouth: "_PlainMouth", around: Around) -> None:
-    while not talk.ended:
+    while not talk.left:
         mouth.prompt()
         typed = _one_line(stdin)
         if typed is None:
             mouth.line("End of input.")
-            mouth.line(f"If stopped now: {visible(talk.standing())}")
+            mouth.line(talk.standing())
             return
         if not typed.strip():
             mouth.repeat(talk)

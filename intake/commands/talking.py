@@ -114,19 +114,14 @@ class _Desk:
 
     def snapshot(self) -> Mapping[str, object]:
         """The verdict and the booking as they stand, for JSON."""
-        from intake.report.booking_card import booking_card
-        from intake.report.json import verdict_mapping
+        from intake.report.json import booking_mapping, verdict_mapping
 
         verdict, booking = self._talk.verdict(), self._talk.booking()
         told: dict[str, object] = {
             "verdict": None if verdict is None else verdict_mapping(verdict, self._talk.job)
         }
         if booking is not None:
-            card = booking_card(booking)
-            told["booking"] = {
-                "outcome": card.outcome,
-                "lines": {line.name: line.texts for line in card.lines},
-            }
+            told["booking"] = booking_mapping(booking)
         return told
 
 

@@ -33,7 +33,7 @@ KEYS_IN_WORDS: Final = (
     "quit. Up and Down bring back what you typed, PageUp and PageDown scroll."
 )
 WORKING: Final = "Working ..."
-STANDING: Final = "If stopped now: "
+OVER: Final = "You can still ask, correct or undo. Ctrl+S (or save) saves the report; Ctrl+Q (or quit) leaves."
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,6 +69,7 @@ class ChatScreen(Screen[Left]):
         says: list[Say]
         ask: Ask | None
         ended: bool
+        left: bool
 
     @dataclass
     class Stood(Message):
@@ -94,6 +95,7 @@ class ChatScreen(Screen[Left]):
         self._turn = 0
         self._busy = False
         self._leaving = False
+        self._ended = False
         self._faults: list[str] = []
 
     def compose(self) -> ComposeResult:
@@ -162,13 +164,16 @@ class ChatScreen(Screen[Left]):
                 says = self._talk.opening()
             else:
                 says = self._talk.hear(typed)
-            self.post_message(self.Heard(says, self._talk.pending, self._talk.ended))
+            self.post_message(self._heard(says))
             if turn == self._turn:
                 self.post_message(self.Stood(turn, self._talk.standing()))
         except Exception as error:  # told to the person, kept for the end, the chat lives on
             self.post_message(self.Failed(error))
         finally:
             self.post_message(self.Free())
+
+    def _heard(self, says: list[Say]) -> Heard:
+        return self.Heard(says, self._talk.pending, self._talk.ended, self._talk.left)
 
     def _saved(self) -> str:
         try:
@@ -180,13 +185,16 @@ class ChatScreen(Screen[Left]):
     def _show_heard(self, event: Heard) -> None:
         self._show(say for say in event.says if say.speaker is not Speaker.PERSON)
         self.query_one(AnswerBox).placeholder = visible(_hint(event.ask))
-        if event.ended:
+        if event.left:
             self.leave()
+        elif event.ended and not self._ended:
+            self._note(OVER)
+        self._ended = event.ended
 
     @on(Stood)
     def _show_standing(self, event: Stood) -> None:
         if event.turn == self._turn:
-            self._stand(STANDING + visible(event.standing))
+            self._stand(visible(event.standing))
 
     @on(Failed)
     def _show_failure(self, event: Failed) -> None:
@@ -203,7 +211,7 @@ class ChatScreen(Screen[Left]):
                 "skip; what was answered before is kept.",
             )
         ])  # fmt: skip
-        self._stand(STANDING + "can't tell, because of a fault of this program")
+        self._stand("Where it stands can't be told, because of a fault of this program.")
 
     @on(Free)
     def _go_on(self) -> None:

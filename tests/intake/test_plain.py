@@ -33,7 +33,7 @@ def test_a_piped_talk_reads_as_a_whole() -> None:
         "Read: I read no",
         "Question: How much air will it need?",
         "End of input.",
-        "If stopped now: can't say yet",
+        "If stopped now: can't say yet.",
         "Kept as job 7; go on with --job 7.",
     ]
 
@@ -53,6 +53,13 @@ def test_quit_ends_it_and_later_lines_are_not_heard() -> None:
     lines = talk_over("20x8\nquit\nno\n", talk)
     assert talk.heard == ["20x8"]
     assert lines[-2:] == ["Note: Goodbye.", "Kept as job 7; go on with --job 7."]
+
+
+def test_after_the_last_answer_more_can_be_asked() -> None:
+    talk = ScriptedTalk()
+    lines = talk_over("20x8\nno\n1200\nundo\n", talk)
+    assert "Verdict: Nothing is left to ask." in lines
+    assert talk.heard == ["20x8", "no"]
 
 
 def test_at_a_keyboard_what_was_typed_is_not_said_again() -> None:

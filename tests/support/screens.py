@@ -47,7 +47,7 @@ def drive(
     async def run() -> None:
         async with app.run_test(size=size) as pilot:
             await until(lambda: bool(app.screen.query(Exchange)), pilot)
-            await until(lambda: standing(app).startswith("If stopped"), pilot)
+            await until(lambda: standing(app) not in ("", "Working ..."), pilot)
             await steps(pilot)
 
     asyncio.run(run())

@@ -22,18 +22,22 @@ class ScriptedTalk:
     def __init__(
         self,
         *,
-        standing: Callable[[], str] = lambda: "can't say yet",
+        standing: Callable[[], str] = lambda: "If stopped now: can't say yet.",
         record: Callable[[str], None] = lambda text: None,
         heard: Sequence[str] = (),
     ) -> None:
         self.heard = list(heard)
-        self.ended = False
+        self.left = False
         self._standing, self._record = standing, record
+
+    @property
+    def ended(self) -> bool:
+        return self.left or len(self.heard) == len(QUESTIONS)
 
     @property
     def pending(self) -> Ask | None:
         left = QUESTIONS[len(self.heard) :]
-        return left[0] if left and not self.ended else None
+        return left[0] if left and not self.left else None
 
     def opening(self) -> list[Say]:
         first = "Welcome back." if self.heard else "Good day."
@@ -42,7 +46,7 @@ class ScriptedTalk:
     def hear(self, text: str) -> list[Say]:
         said = Say(Speaker.PERSON, Manner.TYPED, text)
         if text == "quit":
-            self.ended = True
+            self.left = True
             return [said, tool(Manner.NOTE, "Goodbye.")]
         if text == "help":
             return [said, tool(Manner.HELP, "Type what you see."), *self._question()]

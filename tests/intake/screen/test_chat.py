@@ -14,7 +14,7 @@ from intake.interview.turns import Manner, Say
 from intake.keeping.errors import StoreError
 from intake.screen.answer import AnswerBox, joined
 from intake.screen.app import ChatApp
-from intake.screen.chat import Left
+from intake.screen.chat import OVER, Left
 from intake.screen.exchange import LONGEST, WORDS, Exchange
 
 SIZES = [(40, 12), (80, 24)]
@@ -161,6 +161,21 @@ def test_leaving_by_key_or_word_leaves_without_a_problem(keys: list[str]) -> Non
     assert drive(app, steps) == Left()
 
 
+def test_after_the_last_answer_the_chat_stays_and_says_what_can_still_be_done() -> None:
+    talk = ScriptedTalk()
+    app = ChatApp(talk, around())
+
+    async def steps(pilot: Pilot[Left]) -> None:
+        for answer in ("20x8", "no", "1200"):
+            await pilot.press(*answer, "enter")
+        await until(lambda: OVER in lines(app), pilot)
+        await pilot.press(*"undo", "enter")
+        await until(lambda: "Taken back." in lines(app), pilot)
+
+    assert drive(app, steps) is None
+    assert talk.heard == ["20x8", "no"]
+
+
 def test_a_talk_that_was_left_goes_on_where_it_was() -> None:
     talk = ScriptedTalk()
 
@@ -220,7 +235,7 @@ def test_a_fault_while_weighing_is_told_and_the_chat_lives_on() -> None:
         fault = next(faults, None)
         if fault:
             raise fault
-        return "fine so far"
+        return "If stopped now: fine so far"
 
     talk = ScriptedTalk(standing=stands)
     app = ChatApp(talk, around())
