@@ -26,12 +26,12 @@ from engine.job.evidence_airflow import (
     airflow_from_traverse,
     airflow_told,
 )
+from engine.job.evidence_dirt import Dirt
 from engine.job.evidence_doubts import doubts_of
 from engine.job.evidence_fit import Draws, Fit, best_fit, posterior_draws
 from engine.job.evidence_model import (
     DUCT_PARTS,
     PARTS,
-    Dirt,
     Model,
     PartPrior,
     PressurePrior,
@@ -45,6 +45,7 @@ from engine.job.evidence_readings import (
     total_external_inwc,
     with_plain_signs,
 )
+from engine.job.evidence_told import dirt_of, readings_of
 from engine.trade.exponents import PressurePart
 from engine.verdict import Doubt
 
@@ -70,8 +71,10 @@ __all__ = [
     "airflow_from_strip_heat",
     "airflow_from_traverse",
     "airflow_told",
+    "dirt_of",
     "matching_draws",
     "posterior",
+    "readings_of",
     "tapped",
     "total_external_inwc",
     "with_plain_signs",

@@ -18,6 +18,7 @@ from engine.job.evidence_readings import (
     tapped,
     with_plain_signs,
 )
+from engine.trade.exponents import PressurePart
 from engine.verdict import Doubt
 
 __all__ = ["MISFIT_SHARE", "doubts_of"]
@@ -29,11 +30,14 @@ Source: this project's choice; the readings aren't quite normal, so that about o
 two hundred is doubted.
 """
 
-_REPAIRED_SHARE: Final = 0.02
+_REPAIRED_SHARE: Final = 0.005
 _COSTS: Final[Mapping[str, float]] = MappingProxyType(
     {"": 7.0, "sign": 3.0, "ports_swapped": 3.0, "pascal": 3.5, "decimal_point": 5.0}
 )
 """How unusual each explanation is: twice the logarithm of its odds, this project's choice."""
+
+_PART_COST: Final = 5.0
+"""The same for a house whose part is far from what its sizes say: crushed, shut, dirty, leaking."""
 
 _LOOSE: Final = 4.0
 _MOST_DOUBTS: Final = 3
@@ -50,11 +54,13 @@ class _Guess:
     chi_square: float
     degrees: int
     u: Array
+    part: PressurePart | None = None
 
     @property
     def score(self) -> float:
         """Misfit left, less what that many readings would miss by anyway, and what it costs."""
-        return self.chi_square - self.degrees + _COSTS[self.slip]
+        cost = _PART_COST if self.part else _COSTS[self.slip]
+        return self.chi_square - self.degrees + cost
 
     @property
     def repairs(self) -> bool:
@@ -78,12 +84,11 @@ def doubts_of(model: Model, fit: Fit) -> tuple[tuple[Doubt, ...], tuple[str, ...
     left_out: tuple[str, ...] = ()
     while fit.share_above < MISFIT_SHARE and len(doubts) < _MOST_DOUBTS:
         odd = _without_one(model, fit)
-        if not odd:
-            break
         worst = min(odd, key=lambda guess: guess.score)
-        best = min([*_slips(model, odd), worst], key=lambda guess: guess.score)
+        guesses = [*_slips(model, odd), *_odd_houses(model, odd, fit), worst]
+        best = min(guesses, key=lambda guess: guess.score)
         doubts.append(_told(best, model, fit.chi_square))
-        if not best.slip and _quarrel(model) >= MISFIT_SHARE:
+        if best.part or (not best.slip and _quarrel(model) >= MISFIT_SHARE):
             break
         left_out = (*left_out, *best.keys)
         model = model.with_observations([o for o in model.observations if o.key not in left_out])
@@ -93,7 +98,7 @@ def doubts_of(model: Model, fit: Fit) -> tuple[tuple[Doubt, ...], tuple[str, ...
 
 def _quarrel(model: Model) -> float:
     """Share of sound houses whose readings quarrel more, however odd the geometry."""
-    loose = best_fit(model, looseness=_LOOSE)
+    loose = best_fit(model, looseness=dict.fromkeys(model.latents.names, _LOOSE))
     return chi_square_share_above(loose.chi_square, loose.degrees)
 
 
@@ -104,6 +109,45 @@ def _without_one(model: Model, whole: Fit) -> list[_Guess]:
         fit = best_fit(model.with_observations(rest), whole.u)
         found.append(_Guess((seen.key,), "", fit.chi_square, fit.degrees, fit.u))
     return found
+
+
+_SEEN_AT: Final[Mapping[PressurePart, tuple[Tap, ...]]] = MappingProxyType(
+    {
+        PressurePart.RETURN_DUCT: (
+            Tap.BEFORE_FILTER,
+            Tap.RETURN,
+            Tap.AFTER_FILTER,
+            Tap.TOTAL_EXTERNAL,
+        ),
+        PressurePart.FILTER: (Tap.FILTER_DROP, Tap.AFTER_FILTER, Tap.RETURN, Tap.TOTAL_EXTERNAL),
+        PressurePart.COIL: (Tap.COIL_DROP, Tap.BEFORE_COIL, Tap.SUPPLY, Tap.TOTAL_EXTERNAL),
+        PressurePart.SUPPLY_DUCT: (
+            Tap.AFTER_COIL,
+            Tap.SUPPLY,
+            Tap.BEFORE_COIL,
+            Tap.TOTAL_EXTERNAL,
+        ),
+    }
+)
+"""Where each part shows, most plainly first."""
+
+
+def _odd_houses(model: Model, odd: Sequence[_Guess], whole: Fit) -> Iterator[_Guess]:
+    """Every part that would explain all readings if it were far from what is believed of it."""
+    live = {o.key for o in model.observations}
+    for part in model.prior.parts:
+        keys = [
+            key
+            for tap in _SEEN_AT[part]
+            for reading in model.readings
+            if (key := f"{reading.key}.{tap}_inwc") in live
+        ]
+        if not keys:
+            continue
+        fit = best_fit(model, whole.u, {f"drop.{part}": _LOOSE})
+        guess = _Guess((keys[0],), "", fit.chi_square, fit.degrees, fit.u, part)
+        if guess.repairs:
+            yield guess
 
 
 def _slips(model: Model, odd: Sequence[_Guess]) -> Iterator[_Guess]:

@@ -3,9 +3,10 @@
 Works on independent standard normals: the prior is their own bell, the readings bend it.
 """
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from math import erfc, exp, log, pi, sqrt
+from types import MappingProxyType
 from typing import Final
 
 import numpy as np
@@ -15,9 +16,12 @@ from engine.job.evidence_model import Model
 
 __all__ = ["Draws", "Fit", "best_fit", "chi_square_share_above", "posterior_draws"]
 
+NOTHING_LOOSE: Final[Mapping[str, float]] = MappingProxyType({})
+"""Every unknown as wide as it is believed to be."""
+
 _STEP: Final = 0.05
 _MOST_STEPS: Final = 40
-_SETTLED: Final = 1e-4
+_SETTLED: Final = 1e-3
 _FURTHEST: Final = 6.5
 
 
@@ -79,24 +83,28 @@ def chi_square_share_above(chi_square: float, degrees: int) -> float:
     return min(total, 1.0)
 
 
-def best_fit(model: Model, start: Array | None = None, looseness: float = 1.0) -> Fit:
+def best_fit(
+    model: Model, start: Array | None = None, looseness: Mapping[str, float] = NOTHING_LOOSE
+) -> Fit:
     """The most probable house, by damped Gauss-Newton steps.
 
     Args:
         model: Its unknowns and readings.
         start: Unknowns to start from, (d,); the prior's middle if None.
-        looseness: How many times wider than believed every unknown is taken to be, 1 to 10: with
-            a wide prior only the readings' quarrel among themselves is left.
+        looseness: How many times wider than believed an unknown is taken to be, 1 to 10, by
+            name: with all of them wide, only the readings' quarrel among themselves is left.
     """
-    require_within("looseness", looseness, 1.0, 10.0)
     size = len(model.latents.names)
-    hold = 1.0 / looseness**2
+    hold = np.ones(size)
+    for name, times in looseness.items():
+        require_within("looseness", times, 1.0, 10.0)
+        hold[model.latents.names.index(name)] = 1.0 / times**2
     u = np.zeros(size) if start is None else np.asarray(start, dtype=np.float64).copy()
     cost = float(_cost(model, u[np.newaxis], hold)[0])
     damping = 0.0
     for _ in range(_MOST_STEPS):
         residual, slope = _slopes(model, u)
-        normal = hold * np.eye(size) + slope.T @ slope
+        normal = np.diag(hold) + slope.T @ slope
         downhill = -(hold * u + slope.T @ residual)
         moved = False
         for _ in range(12):
@@ -112,16 +120,16 @@ def best_fit(model: Model, start: Array | None = None, looseness: float = 1.0) -
             break
         gained = cost - tried_cost
         u, cost, damping = tried, tried_cost, damping / 6.0 if damping > 0.05 else 0.0
-        if gained < _SETTLED and float(np.abs(step).max()) < 0.02:
+        if gained < _SETTLED:
             break
     _, slope = _slopes(model, u)
-    normal = hold * np.eye(size) + slope.T @ slope
+    normal = np.diag(hold) + slope.T @ slope
     return Fit(u, np.linalg.inv(normal), 2.0 * cost, len(model.observations))
 
 
-def _cost(model: Model, u: Array, hold: float = 1.0) -> Array:
+def _cost(model: Model, u: Array, hold: Array | float = 1.0) -> Array:
     missed = np.sum(model.residuals(u) ** 2, axis=1)
-    return np.asarray(0.5 * (missed + hold * np.sum(u**2, axis=1)))
+    return np.asarray(0.5 * (missed + np.sum(hold * u**2, axis=1)))
 
 
 def _slopes(model: Model, u: Array) -> tuple[Array, Array]:

@@ -13,12 +13,12 @@ import numpy as np
 from engine.arrays import Array, require_within
 from engine.errors import FactError
 from engine.job.evidence_airflow import AirflowRead, airflow_from_blower_table
+from engine.job.evidence_dirt import DIRTY_WORDS, Dirt, dirt_marginal
 from engine.job.evidence_latents import (
     Latents,
     Marginal,
     correlations,
     marginal_of_draws,
-    marginal_of_mixture,
     marginal_of_spread,
 )
 from engine.job.evidence_readings import (
@@ -30,13 +30,12 @@ from engine.job.evidence_readings import (
     with_plain_signs,
 )
 from engine.physics.blower_table import TablePlace
-from engine.trade.allowances import DIRT, WET_OVER_DRY_COIL
+from engine.trade.allowances import WET_OVER_DRY_COIL
 from engine.trade.exponents import PressurePart
 
 __all__ = [
     "DUCT_PARTS",
     "PARTS",
-    "Dirt",
     "Model",
     "Observation",
     "PartPrior",
@@ -82,16 +81,6 @@ class PartPrior:
             raise FactError("part", "drop and exponent both have shape (n,)")
         require_within("drop_inwc", self.drop_inwc, 1e-6, 50.0)
         require_within("exponent", self.exponent, 0.5, 3.0)
-
-
-@dataclass(frozen=True, slots=True)
-class Dirt:
-    """Condition words of the present system as the catalogue has them; None if not looked at."""
-
-    coil: str | None = None
-    blower_wheel: str | None = None
-    filter: str | None = None
-    second_heat_exchanger: str | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -269,14 +258,11 @@ def _is_only_a_bound(
     )
 
 
-_DIRTY_WORDS: Final = ("some_dirt", "plugged")
-
-
 def _is_stated_dirty(part: PressurePart, prior: PressurePrior, reading: Reading) -> bool:
     if part is PressurePart.COIL:
-        return prior.dirt.coil in _DIRTY_WORDS and not reading.no_coil
+        return prior.dirt.coil in DIRTY_WORDS and not reading.no_coil
     if reading.filter_state is None:
-        return prior.dirt.filter in _DIRTY_WORDS
+        return prior.dirt.filter in DIRTY_WORDS
     return reading.filter_state is FilterState.DIRTY
 
 
@@ -415,48 +401,13 @@ def _latents(prior: PressurePrior, readings: Sequence[Reading]) -> Latents:
     return Latents.of(marginals, full)
 
 
-_COIL_DIRT: Final = {"clean": (1.0, 1.03, 1.15), "plugged": (1.5, 2.2, 3.0)}
-_FILTER_DIRT: Final = {"clean": (1.0, 1.02, 1.1), "plugged": (1.6, 2.6, 4.5)}
-_WHEEL: Final = {"clean": (0.93, 0.98, 1.0), "plugged": (0.6, 0.75, 0.9)}
-_LOOKED_AT_SHARES: Final = {
-    "coil": (("clean", 0.75), ("some_dirt", 0.2), ("plugged", 0.05)),
-    "wheel": (("clean", 0.5), ("some_dirt", 0.35), ("plugged", 0.15)),
-    "filter": (("clean", 0.5), ("some_dirt", 0.4), ("plugged", 0.1)),
-}
-
-
-def _dirt_marginal(of: str, word: str | None) -> Marginal:
-    """Logarithm of what dirt multiplies, by the word for it; a mixture where nobody looked."""
-    if word in ("none", "clean"):
-        return _one_dirt(of, "clean")
-    if word in _DIRTY_WORDS:
-        return _one_dirt(of, word)
-    if word is not None:
-        raise FactError(f"condition.{of}", f"is clean, some_dirt, plugged or none, not {word!r}")
-    return marginal_of_mixture([(w, _one_dirt(of, word)) for word, w in _LOOKED_AT_SHARES[of]])
-
-
-def _one_dirt(of: str, word: str) -> Marginal:
-    if word == "some_dirt":
-        name = "wheel_airflow" if of == "wheel" else f"{of}_drop"
-        spread = (DIRT[name].low, DIRT[name].likely, DIRT[name].high)
-    else:
-        spread = {"coil": _COIL_DIRT, "filter": _FILTER_DIRT, "wheel": _WHEEL}[of][word]
-    low, likely, high = (log(factor) for factor in spread)
-    straight = marginal_of_spread(low, likely, high)
-    # dirt never lowers a drop, nor raises a wheel's airflow
-    z = np.linspace(-7.0, 7.0, 57)
-    free = straight.at(z)
-    return Marginal(z, np.minimum(free, 0.0) if of == "wheel" else np.maximum(free, 0.0))
-
-
 def _conditions(prior: PressurePrior, readings: Sequence[Reading]) -> dict[str, Marginal]:
     found: dict[str, Marginal] = {}
     dirt = prior.dirt
-    inside = dirt.second_heat_exchanger in _DIRTY_WORDS
-    found["wheel"] = _dirt_marginal("wheel", "plugged" if inside else dirt.blower_wheel)
+    inside = dirt.second_heat_exchanger in DIRTY_WORDS
+    found["wheel"] = dirt_marginal("wheel", "plugged" if inside else dirt.blower_wheel)
     if PressurePart.COIL in prior.parts and any(not r.no_coil for r in readings):
-        found["coil_dirt"] = _dirt_marginal("coil", dirt.coil)
+        found["coil_dirt"] = dirt_marginal("coil", dirt.coil)
         if any(not r.coil_is_wet and not r.no_coil for r in readings):
             wet = WET_OVER_DRY_COIL
             found["wet_over_dry"] = marginal_of_spread(log(wet.low), log(wet.likely), log(wet.high))
@@ -467,7 +418,7 @@ def _conditions(prior: PressurePrior, readings: Sequence[Reading]) -> dict[str, 
             said = dirt.filter
             if reading.filter_state is FilterState.CLEAN:
                 said = "clean"
-            elif reading.filter_state is FilterState.DIRTY and said not in _DIRTY_WORDS:
+            elif reading.filter_state is FilterState.DIRTY and said not in DIRTY_WORDS:
                 said = "some_dirt"
-            found[_filter_dirt_name(reading)] = _dirt_marginal("filter", said)
+            found[_filter_dirt_name(reading)] = dirt_marginal("filter", said)
     return {name: found[name] for name in sorted(found)}
