@@ -14,10 +14,15 @@ from engine.arrays import Array
 from engine.checks.blower import blower
 from engine.checks.context import Context
 from engine.checks.equipment import coil_window, coverage, strip_minimum, temperature_rise
+from engine.checks.longest_run import longest_run
 from engine.checks.openings import return_openings, supply_registers
+from engine.checks.parts import aspect_ratios, coil_drop, filter_drop, filter_face
 from engine.checks.raw import Raw
+from engine.checks.readings import readings
 from engine.checks.velocity import velocities
+from engine.floor import has_reading_with_airflow
 from engine.job.delivered import Delivered, delivered_by_kind, delivered_by_table
+from engine.job.found import Evidence, evidence_of, has_readings, with_evidence
 from engine.job.job import BlowerSetting, Job
 from engine.job.lengths import lengths_of
 from engine.job.modes import Mode
@@ -76,6 +81,7 @@ class Assessment:
         modes: In the order of `Mode`.
         doubts: Contradictions among readings or with the sizes.
         effective_samples: Effective number of samples.
+        evidence: What readings said of the ducts; None without any.
     """
 
     job: Job
@@ -84,10 +90,16 @@ class Assessment:
     modes: Mapping[Mode, ModeAssessment]
     doubts: tuple[Doubt, ...]
     effective_samples: float
+    evidence: Evidence | None = None
 
 
 def assess(
-    job: Job, *, samples: int = SAMPLES, seed: int = 0, limits: Limits = LIMITS
+    job: Job,
+    *,
+    samples: int = SAMPLES,
+    seed: int = 0,
+    limits: Limits = LIMITS,
+    evidence: Evidence | None = None,
 ) -> Assessment:
     """Put a job to every check.
 
@@ -96,14 +108,23 @@ def assess(
         samples: Possible houses drawn beside the central one.
         seed: The same job, samples and seed give the same assessment.
         limits: The office's figures.
+        evidence: What readings said of the house this job is an edit of; None reads the job's own.
     """
     house = draw(job, samples, seed)
     targets = {mode: target_of(house, mode, limits) for mode in modes_of(job)}
     reference = max(target.likely_cfm for target in targets.values())
     system = system_of(house, reference, _cooling_cfm(targets))
+    if evidence is None and has_readings(job):
+        evidence = evidence_of(house, system)
+    doubts: tuple[Doubt, ...] = ()
+    effective = float(samples)
+    if evidence is not None:
+        system = with_evidence(house, system, evidence)
+        doubts = evidence.posterior.doubts
+        effective = min(effective, evidence.posterior.effective_samples)
     common = _common(house, limits, system, targets)
     modes = {mode: _assess_mode(context) for mode, context in common.items()}
-    return Assessment(job, house, system, modes, (), float(samples))
+    return Assessment(job, house, system, modes, doubts, effective, evidence)
 
 
 def _cooling_cfm(targets: Mapping[Mode, Target]) -> Array | None:
@@ -139,7 +160,16 @@ def _common(
 
 
 def _assess_mode(context: Context) -> ModeAssessment:
-    fixed = [*velocities(context), *return_openings(context), *supply_registers(context)]
+    fixed = [
+        *velocities(context),
+        *return_openings(context),
+        *supply_registers(context),
+        *filter_drop(context),
+        *filter_face(context),
+        *coil_drop(context),
+        *aspect_ratios(context),
+        *readings(context),
+    ]
     fixed_over = _any_over(context, fixed)
     best: tuple[tuple[float, float, float], Delivered, list[Raw], Mask] | None = None
     shares: dict[str, float] = {}
@@ -193,6 +223,7 @@ def _at_setting(context: Context, setting: BlowerSetting | None) -> list[Raw]:
         *coil_window(context),
         *coverage(context),
         *strip_minimum(context),
+        *longest_run(context, setting, has_reading=has_reading_with_airflow(context.job)),
     ]
 
 

@@ -6,7 +6,7 @@ from engine.job.job import Job
 from engine.job.modes import Mode
 from engine.job.targets import Target
 
-__all__ = ["can_collect", "unmet_floor"]
+__all__ = ["can_collect", "has_reading_with_airflow", "unmet_floor"]
 
 
 def unmet_floor(job: Job, mode: Mode, target: Target) -> tuple[str, ...]:
@@ -26,7 +26,7 @@ def unmet_floor(job: Job, mode: Mode, target: Target) -> tuple[str, ...]:
     if not (at_grille and not missing_filters and job.length("return.grilles") is None):
         missing += _sizes(job, "return.grilles", tuple(job.entries("return.grilles")))
     missing += missing_filters
-    if not (_has_table(job, mode) or _has_reading(job) or _holds_to_a_limit(job)):
+    if not (_has_table(job, mode) or has_reading_with_airflow(job) or _holds_to_a_limit(job)):
         missing.append("equipment.blower_tables")
     return tuple(missing)
 
@@ -67,7 +67,8 @@ def _has_table(job: Job, mode: Mode) -> bool:
     return any(not setting.modes or mode in setting.modes for setting in job.blower)
 
 
-def _has_reading(job: Job) -> bool:
+def has_reading_with_airflow(job: Job) -> bool:
+    """Whether a pressure was read at an airflow that was stated with it."""
     return any(
         job.is_known(f"{key}.airflow_cfm")
         and any(other.startswith(f"{key}.") and other.endswith("_inwc") for other in job.beliefs)

@@ -25,7 +25,16 @@ from engine.physics.friction import friction_inwc_per_100ft
 from engine.trade.allowances import WET_OVER_DRY_COIL
 from engine.trade.exponents import EXPONENTS, PressurePart
 
-__all__ = ["PARTS", "PartDrop", "System", "is_coil_inside", "is_filter_inside", "system_of"]
+__all__ = [
+    "PARTS",
+    "PartDrop",
+    "System",
+    "exponent_of",
+    "is_coil_inside",
+    "is_filter_inside",
+    "present_filter_inwc",
+    "system_of",
+]
 
 PARTS: Final = (
     PressurePart.RETURN_DUCT,
@@ -81,7 +90,7 @@ class System:
     def drop_inwc(self, part: PressurePart, airflow_cfm: Floats, mode: Mode) -> Array:
         """Drop of one part at an airflow, (n + 1,), whether or not it is inside the rating."""
         found = self.parts[part]
-        drop = found.drop_inwc * (airflow_cfm / self.reference_cfm) ** found.exponent
+        drop: Array = found.drop_inwc * (airflow_cfm / self.reference_cfm) ** found.exponent
         if part is PressurePart.COIL and not mode.is_cooling:
             drop = drop / self.wet_over_dry
         return drop
@@ -102,7 +111,7 @@ class System:
     def external_inwc(self, airflow_cfm: Floats, mode: Mode) -> Array:
         """Total external static that this path takes at an airflow, (n + 1,)."""
         drops, exponents = self.external(mode)
-        return np.sum(drops * (airflow_cfm / self.reference_cfm) ** exponents, axis=0)
+        return np.asarray(np.sum(drops * (airflow_cfm / self.reference_cfm) ** exponents, axis=0))
 
     def rests_on(self) -> tuple[str, ...]:
         """Keys of everything outside the rating."""
@@ -215,15 +224,33 @@ def _filter(house: House, reference_cfm: float, ratio: Array) -> PartDrop | None
     if "new.filter_drop_inwc" in house.job.beliefs:
         drop, keys, words = _listed(house, "filter", reference_cfm, reference_cfm, exponent)
     else:
-        drop = house.full(0.0)
-        for bank in banks:
-            drop = drop + np.where(
-                bank.present, _by_face(house, bank, reference_cfm, exponent), 0.0
-            )
+        drop = _by_faces(house, banks, reference_cfm, exponent)
         keys = (*(key for bank in banks for key in bank.rests_on), "new.filter_drop_inwc")
         words = f"a clean filter of {banks[0].sizes}"
     keys = (*keys, "equipment.filter_outside_rating")
     return PartDrop(drop * ratio, exponent, inside, tuple(dict.fromkeys(keys)), words)
+
+
+def present_filter_inwc(house: House, reference_cfm: float) -> tuple[Array, Array] | None:
+    """Clean drop of the filters that are there, by their size, and its exponent; None without any.
+
+    In this site's air, at the reference airflow, (n + 1,) each.
+    """
+    banks = filters_of(house)
+    if not banks:
+        return None
+    exponent = exponent_of(house, PressurePart.FILTER)
+    return _by_faces(house, banks, reference_cfm, exponent) * air_ratio(house), exponent
+
+
+def _by_faces(
+    house: House, banks: tuple[FilterBank, ...], reference_cfm: float, exponent: Array
+) -> Array:
+    drop = house.full(0.0)
+    for bank in banks:
+        one = _by_face(house, bank, reference_cfm, exponent)
+        drop = drop + np.where(bank.present, one, 0.0)
+    return drop
 
 
 def _by_face(house: House, bank: FilterBank, reference_cfm: float, exponent: Array) -> Array:
@@ -249,7 +276,7 @@ def _friction(duct: Duct, airflow_cfm: float, feet: Array, fittings: Array, rati
         duct.roughness_ft,
         STANDARD_DENSITY_LB_FT3 * ratio,
     )
-    slack = 1.0
+    slack = np.ones_like(flow)
     if duct.flexible.any():
         stretched = slack_factor(duct.equivalent_in.clip(2.0, 30.0), duct.slack.clip(0.0, 0.6))
         slack = np.where(duct.flexible, stretched, 1.0)
