@@ -11,6 +11,7 @@ from math import isfinite
 from typing import TextIO
 
 from intake.interview.turns import Ask, Say
+from intake.keeping.errors import StoreError
 from intake.mouth import LONGEST_LINE, Around, Talk, is_save, visible
 
 __all__ = ["finite", "run_jsonl"]
@@ -57,8 +58,13 @@ def run_jsonl(talk: Talk, stdin: TextIO, stdout: TextIO, around: Around, snapsho
         if is_save(typed):
             _write(stdout, _saved(around))
         else:
-            _write(stdout, _turn(talk, talk.hear(typed), snapshot))
-    last = {"say": [], "ask": _ask(talk.pending), "ended": talk.ended, "kept": around.farewell()}
+            _write(stdout, _heard(talk, typed, around, snapshot))
+    last: dict[str, object] = {
+        "say": [],
+        "ask": _ask(talk.pending),
+        "ended": talk.ended,
+        "kept": around.farewell(),
+    }
     _write(stdout, last)
     return 0
 
@@ -92,6 +98,15 @@ def _turn(talk: Talk, says: Iterable[Say], snapshot: Snapshot) -> dict[str, obje
         "ended": talk.ended,
         **snapshot(),
     }
+
+
+def _heard(talk: Talk, typed: str, around: Around, snapshot: Snapshot) -> dict[str, object]:
+    try:
+        return _turn(talk, talk.hear(typed), snapshot)
+    except StoreError:
+        raise
+    except Exception as error:  # told, kept for the end of the program, and the talk goes on
+        return {"error": around.fault(error), "ask": None}
 
 
 def _ask(ask: Ask | None) -> dict[str, object] | None:

@@ -50,10 +50,13 @@ class Around:
         save: Writes the report of the job as it stands; returns a sentence that says where.
             Raises OSError if it can't.
         farewell: What is told last: the job's id and how to go on with it.
+        fault: Takes an error that only a fault of this program can have raised, keeps it for the
+            end, and returns a sentence for the person. The talk goes on.
     """
 
     save: Callable[[], str]
     farewell: Callable[[], str]
+    fault: Callable[[Exception], str]
 
 
 def is_save(text: str) -> bool:

@@ -7,6 +7,7 @@ from collections.abc import Iterable
 from typing import TextIO
 
 from intake.interview.turns import Manner, Say, Speaker
+from intake.keeping.errors import StoreError
 from intake.mouth import LONGEST_LINE, Around, Talk, is_save, visible
 
 __all__ = ["run_plain"]
@@ -68,7 +69,16 @@ def _exchange(talk: Talk, stdin: TextIO, mouth: "_PlainMouth", around: Around) -
         elif is_save(typed):
             mouth.line(_saved(around))
         else:
-            mouth.say(talk.hear(typed))
+            mouth.say(_heard(talk, typed, around))
+
+
+def _heard(talk: Talk, typed: str, around: Around) -> list[Say]:
+    try:
+        return talk.hear(typed)
+    except StoreError:
+        raise
+    except Exception as error:  # told, kept for the end of the program, and the talk goes on
+        return [Say(Speaker.TOOL, Manner.CAUTION, around.fault(error))]
 
 
 def _one_line(stdin: TextIO) -> str | None:

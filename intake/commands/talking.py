@@ -2,6 +2,7 @@
 
 import os
 import sys
+import traceback
 from collections.abc import Mapping
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -59,25 +60,32 @@ def hold_talk(
         if voice is not None:
             talk.choose(Voice(voice))
         desk = _Desk(talk, sitting, "" if store is None else f" --store {_quoted(store)}")
-        match mouth:
-            case "screen":
-                return _on_screen(talk, desk)
-            case "jsonl":
-                from intake.jsonl import run_jsonl
+        try:
+            status = _behind(mouth, talk, desk)
+        finally:
+            for fault in desk.faults:
+                click.echo(fault, err=True)
+    return FAILED if desk.faults else status
 
-                return run_jsonl(talk, sys.stdin, sys.stdout, desk.around(), desk.snapshot)
-            case _:
-                from intake.plain import run_plain
 
-                return run_plain(talk, sys.stdin, sys.stdout, desk.around())
+def _behind(mouth: Mouth, talk: "Conversation", desk: "_Desk") -> int:
+    match mouth:
+        case "screen":
+            return _on_screen(talk, desk)
+        case "jsonl":
+            from intake.jsonl import run_jsonl
+
+            return run_jsonl(talk, sys.stdin, sys.stdout, desk.around(), desk.snapshot)
+        case _:
+            from intake.plain import run_plain
+
+            return run_plain(talk, sys.stdin, sys.stdout, desk.around())
 
 
 def _on_screen(talk: "Conversation", desk: "_Desk") -> int:
     from intake.screen.app import run_screen  # textual only where it draws
 
     left = run_screen(talk, desk.around())
-    for fault in left.faults:
-        click.echo(fault, err=True)
     if left.problem:
         raise ToldError(left.problem, FAILED)
     click.echo(desk.farewell())
@@ -89,9 +97,18 @@ class _Desk:
 
     def __init__(self, talk: "Conversation", sitting: Sitting, store_option: str) -> None:
         self._talk, self._sitting, self._store_option = talk, sitting, store_option
+        self.faults: list[str] = []
 
     def around(self) -> Around:
-        return Around(save=self.save, farewell=self.farewell)
+        return Around(save=self.save, farewell=self.farewell, fault=self.fault)
+
+    def fault(self, error: Exception) -> str:
+        """Keep a fault of the program for the end; a sentence for the person."""
+        self.faults.append("".join(traceback.format_exception(error)))
+        return (
+            f"That ran into a fault of this program ({type(error).__name__}: {error}). Say it in "
+            "other words, or type skip; what was answered before is kept."
+        )
 
     def save(self) -> str:
         """Write the report beside where the program was started; say where."""

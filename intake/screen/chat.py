@@ -4,7 +4,6 @@ The conversation is only ever called from one thread at a time, away from the on
 long computation doesn't hold up the typing, and what is typed meanwhile waits its turn.
 """
 
-import traceback
 from collections import deque
 from collections.abc import Iterable
 from dataclasses import dataclass
@@ -33,7 +32,10 @@ KEYS_IN_WORDS: Final = (
     "quit. Up and Down bring back what you typed, PageUp and PageDown scroll."
 )
 WORKING: Final = "Working ..."
-OVER: Final = "You can still ask, correct or undo. Ctrl+S (or save) saves the report; Ctrl+Q (or quit) leaves."
+OVER: Final = (
+    "You can still ask, correct or undo. Ctrl+S (or save) saves the report, Ctrl+Q (or quit) "
+    "leaves."
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,11 +44,9 @@ class Left:
 
     Attributes:
         problem: Why the last answer could not be kept; empty if all was.
-        faults: Tracebacks of faults of the program that the chat survived.
     """
 
     problem: str = ""
-    faults: tuple[str, ...] = ()
 
 
 class ChatScreen(Screen[Left]):
@@ -96,7 +96,6 @@ class ChatScreen(Screen[Left]):
         self._busy = False
         self._leaving = False
         self._ended = False
-        self._faults: list[str] = []
 
     def compose(self) -> ComposeResult:
         """Head, exchange, standing, the box, the keys."""
@@ -201,16 +200,8 @@ class ChatScreen(Screen[Left]):
         if isinstance(event.error, StoreError):
             self.leave(str(event.error))
             return
-        self._faults.append("".join(traceback.format_exception(event.error)))
-        self._show([
-            Say(
-                Speaker.TOOL,
-                Manner.CAUTION,
-                "That ran into a fault of this program and was not taken "
-                f"({type(event.error).__name__}: {event.error}). Say it in other words, or type "
-                "skip; what was answered before is kept.",
-            )
-        ])  # fmt: skip
+        told = self._around.fault(event.error)
+        self._show([Say(Speaker.TOOL, Manner.CAUTION, told)])
         self._stand("Where it stands can't be told, because of a fault of this program.")
 
     @on(Free)
@@ -232,7 +223,7 @@ class ChatScreen(Screen[Left]):
     def leave(self, problem: str = "") -> None:
         """Leave; whatever was answered is kept already, unless there is a problem."""
         self._leaving = True
-        self.dismiss(Left(problem, tuple(self._faults)))
+        self.dismiss(Left(problem))
 
 
 def _hint(ask: Ask | None) -> str:

@@ -89,6 +89,16 @@ def test_a_line_that_cannot_be_taken_gets_an_error_and_the_question_stays(
     assert talk.heard == ["20x8"]
 
 
+def test_a_fault_is_told_and_the_talk_goes_on() -> None:
+    def faulty(text: str) -> None:
+        if text == "12":
+            raise RuntimeError("the reader fell over")
+
+    talk = ScriptedTalk(record=faulty)
+    assert records("12\n20x8\n", talk)[1]["error"] == "A fault: the reader fell over"
+    assert talk.heard == ["20x8"]
+
+
 def test_the_last_object_says_how_the_job_is_kept() -> None:
     last = records("quit\n")[-1]
     assert last == {

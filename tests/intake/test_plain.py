@@ -116,6 +116,16 @@ def test_an_answer_that_cannot_be_kept_ends_the_talk_with_its_reason(tmp_path) -
         run_plain(ScriptedTalk(record=refuse), io.StringIO("20x8\n"), io.StringIO(), around())
 
 
+def test_a_fault_is_told_and_the_talk_goes_on() -> None:
+    def faulty(text: str) -> None:
+        if text == "12":
+            raise RuntimeError("the reader fell over")
+
+    talk = ScriptedTalk(record=faulty)
+    assert "Caution: A fault: the reader fell over" in talk_over("12\n20x8\n", talk)
+    assert talk.heard == ["20x8"]
+
+
 def test_an_interrupt_from_the_keyboard_still_says_how_to_go_on() -> None:
     class Interrupted(Keyboard):
         def readline(self, size: int | None = -1, /) -> str:

@@ -67,4 +67,8 @@ class ScriptedTalk:
 
 
 def around(saved: Callable[[], str] = lambda: "Saved: report.html") -> Around:
-    return Around(save=saved, farewell=lambda: "Kept as job 7; go on with --job 7.")
+    return Around(
+        save=saved,
+        farewell=lambda: "Kept as job 7; go on with --job 7.",
+        fault=lambda error: f"A fault: {error}",
+    )
