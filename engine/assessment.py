@@ -19,6 +19,7 @@ from engine.checks.openings import return_openings, supply_registers
 from engine.checks.parts import aspect_ratios, coil_drop, filter_drop, filter_face
 from engine.checks.raw import Raw
 from engine.checks.readings import readings
+from engine.checks.rooms import starved_branch
 from engine.checks.velocity import velocities
 from engine.floor import has_reading_with_airflow
 from engine.job.delivered import Delivered, delivered_by_kind, delivered_by_table
@@ -112,7 +113,8 @@ def assess(
     """
     house = draw(job, samples, seed)
     targets = {mode: target_of(house, mode, limits) for mode in modes_of(job)}
-    reference = max(target.likely_cfm for target in targets.values())
+    known = [target for target in targets.values() if target.known]
+    reference = max(target.likely_cfm for target in known or targets.values())
     system = system_of(house, reference, _cooling_cfm(targets))
     if evidence is None and has_readings(job):
         evidence = evidence_of(house, system)
@@ -169,6 +171,7 @@ def _assess_mode(context: Context) -> ModeAssessment:
         *coil_drop(context),
         *aspect_ratios(context),
         *readings(context),
+        *starved_branch(context),
     ]
     fixed_over = _any_over(context, fixed)
     best: tuple[tuple[float, float, float], Delivered, list[Raw], Mask] | None = None

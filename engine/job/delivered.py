@@ -186,6 +186,7 @@ def _crossing(
     low, high = rows.first_static.copy(), rows.last_static.copy()
     at_least = taken(rows.first_airflow)[0] < low
     beyond = taken(rows.last_airflow)[0] > high * (1.0 + 1e-12)
+    outside = at_least | beyond
     static = 0.5 * (low + high)
     for _ in range(_MOST_STEPS):
         airflow, slope = rows.at(static)
@@ -194,8 +195,8 @@ def _crossing(
         low = np.where(surplus > 0.0, static, low)
         high = np.where(surplus > 0.0, high, static)
         step = static - surplus / (path_slope * slope - 1.0)
-        after = np.where((step > low) & (step < high), step, 0.5 * (low + high))
-        moved = np.abs(after - static)
+        after = np.where((step >= low) & (step <= high), step, 0.5 * (low + high))
+        moved = np.where(outside, 0.0, np.abs(after - static))
         static = after
         if float(moved.max()) < _SETTLED_INWC:
             break

@@ -18,6 +18,7 @@ from engine.job.openings import FilterBank, Openings, filters_of, openings_of
 from engine.job.priors import BRANCH_DIAMETER_IN, FILTER_DROP_AT_300_FPM, believed_tons
 from engine.job.sample import House, Mask
 from engine.job.sections import Duct, believed_round, ducts_of, usual_return_trunk
+from engine.job.supply_tree import SupplyTree, supply_tree
 from engine.job.targets import air_ratio
 from engine.physics.air import STANDARD_DENSITY_LB_FT3
 from engine.physics.flex import slack_factor
@@ -34,6 +35,7 @@ __all__ = [
     "is_filter_inside",
     "present_filter_inwc",
     "system_of",
+    "tree_of",
 ]
 
 PARTS: Final = (
@@ -319,15 +321,41 @@ def _supply_duct(house: House, lengths: Lengths, reference_cfm: float, ratio: Ar
         house, branches, reference_cfm, lengths.branch_ft, lengths.branch_fittings_ft, ratio
     )
     loss = loss + run / np.maximum(whole, 0.05)  # branches nobody stated do as the stated ones
-    loss = loss * _doubted(house, "supply duct")
     register = house.number("new.register_drop_inwc")
     keys = ["new.register_drop_inwc", *lengths.supply_keys]
     if "new.damper_drop_inwc" in house.job.beliefs:
         register = register + house.number("new.damper_drop_inwc")
         keys.append("new.damper_drop_inwc")
     keys += [key for duct in (*trunks, *branches) for key in duct.rests_on]
+    tree = tree_of(house, trunks, branches, lengths, reference_cfm)
+    if tree is not None:  # where branches are known, all the air feels what their tree asks for
+        nominal = float(loss[0] + register[0] * ratio[0])
+        loss = loss * (float(tree.split(reference_cfm).plenum_inwc) / nominal)
+    drop = loss * _doubted(house, "supply duct") + register * ratio
     exponent = exponent_of(house, PressurePart.SUPPLY_DUCT)
-    return PartDrop(loss + register * ratio, exponent, _never(house), tuple(dict.fromkeys(keys)))
+    return PartDrop(drop, exponent, _never(house), tuple(dict.fromkeys(keys)))
+
+
+def tree_of(
+    house: House,
+    trunks: tuple[Duct, ...],
+    branches: tuple[Duct, ...],
+    lengths: Lengths,
+    reference_cfm: float,
+) -> SupplyTree | None:
+    """The central house's supply tree; None where nobody stated branches."""
+    told = {d.key: house.job.number(f"{d.key}.length_ft") for d in (*trunks, *branches)}
+    return supply_tree(
+        trunks,
+        branches,
+        lengths,
+        {key: feet for key, feet in told.items() if feet is not None},
+        usual=_usual_branches(house),
+        register_inwc=float(house.number("new.register_drop_inwc")[0]),
+        reference_cfm=reference_cfm,
+        takeoff_share=_TAKEOFF_SHARE,
+        ratio=float(air_ratio(house)[0]),
+    )
 
 
 def _as_all_the_trunks(house: House, trunk: Duct) -> Duct:
