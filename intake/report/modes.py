@@ -7,6 +7,7 @@ from engine.job.job import Job
 from engine.verdict import Finding, FindingStatus, ModeStatus, ModeVerdict, Spread
 from intake.report.pieces import Bar, ModeContent, Reason, Row
 from intake.telling.findings import (
+    figure_words,
     finding_sentence,
     finding_where,
     limits_words,
@@ -90,7 +91,7 @@ def _row(finding: Finding, job: Job) -> Row:
     told = told_of(finding.check)
     return Row(
         what=f"{told.name}, {finding_where(finding, job)}",
-        figure=quantity(finding.figure, finding.unit, (finding.recommended, finding.maximum)),
+        figure=figure_words(finding),
         limits=limits_words(finding, job, with_source=False),
         status=finding.status.value if finding.votes else "note",
         source=finding.source,
@@ -101,6 +102,8 @@ def _bar(finding: Finding) -> Bar | None:
     marks = [
         one for one in (finding.recommended, finding.maximum) if one is not None and isfinite(one)
     ]
+    if finding.note in told_of(finding.check).instead:
+        return None
     if not marks or finding.figure < 0.0 or min(marks) < 0.0:
         return None
     longest = _ROOM * max(finding.figure, *marks)

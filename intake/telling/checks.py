@@ -5,11 +5,12 @@ One row a check; whoever adds a check adds a row. Figures and limits are put in 
 """
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from enum import StrEnum
 from types import MappingProxyType
 from typing import Final
 
+from engine.checks.longest_run import NO_REACH, NOTHING_LEFT
 from engine.verdict import Finding, FindingStatus
 
 __all__ = ["CHECKS", "Bound", "Told"]
@@ -37,6 +38,7 @@ class Told:
             where the limits are leasts, too little where they are mosts).
         soft: What its recommended figure is.
         hard: What its limit is; the bound's own words if empty.
+        instead: By the finding's note, what is told in place of a figure that doesn't exist.
         area: Whether more area in proportion brings it back to its limit (speeds).
         aside: Whether its note is an aside that a short telling leaves out.
     """
@@ -50,6 +52,7 @@ class Told:
     other: str = ""
     soft: str = "recommended"
     hard: str = ""
+    instead: Mapping[str, str] = field(default_factory=lambda: MappingProxyType({}))
     area: bool = False
     aside: bool = False
 
@@ -131,6 +134,71 @@ CHECKS: Final[Mapping[str, Told]] = MappingProxyType(
             "It may be heard in the room, and the filter loads up sooner.",
             "Loud, and the filter behind it takes much of what the blower can pull.",
             _FACE,
+        ),
+        "filter_drop": Told(
+            "filter's drop",
+            "The {where} takes {figure} at this airflow, clean",
+            Bound.MOST,
+            "Within what a filter should take.",
+            "More than its share: the blower lacks it elsewhere, and dirt will add to it.",
+            "Far more than its share: this filter alone starves the blower.",
+            soft="its budget",
+        ),
+        "coil_drop": Told(
+            "coil's drop",
+            "The {where} takes {figure} at this airflow",
+            Bound.MOST,
+            "Within what a coil should take.",
+            "More than its share: little is left for the ducts.",
+            "Far more than its share: this coil alone starves the blower.",
+            soft="its budget",
+        ),
+        "filter_face_velocity": Told(
+            "filter's face speed",
+            "Air meets the {where} at {figure}",
+            Bound.MOST,
+            "Easy on a filter of this depth.",
+            "Fast for a filter of this depth: its drop and its dirt grow sooner.",
+        ),
+        "aspect_ratio": Told(
+            "flatness",
+            "The sides of the {where} are {figure}",
+            Bound.MOST,
+            "",
+            "Flat for its area.",
+            soft="the usual most",
+        ),
+        "effective_length": Told(
+            "longest run",
+            "With its fittings counted as feet, the {where} is {figure}",
+            Bound.MOST,
+            "A usual length.",
+            "Long: whatever the blower has left is spread thin over it.",
+            soft="the usual most",
+        ),
+        "friction_rate": Told(
+            "friction rate",
+            "The blower leaves {figure} for friction along the {where}",
+            Bound.LEAST,
+            "Enough for ducts of usual sizes.",
+            "Little: ducts must be large and smooth to get by on it.",
+            soft="the low end of the usual window",
+            instead=MappingProxyType(
+                {
+                    NOTHING_LEFT: "Once coil, filter, registers and grilles are taken off, "
+                    "nothing is left for the ducts.",
+                    NO_REACH: "This blower setting can't give the target, so no pressure is left "
+                    "to share out.",
+                }
+            ),
+        ),
+        "reading_total": Told(
+            "total external static as read",
+            "{where} was {figure} of total external static",
+            Bound.MOST,
+            "Within the rating.",
+            "Over the rating, which is a test point and not a wall.",
+            soft="the rating",
         ),
         "delivered_airflow": Told(
             "air the blower gives",

@@ -16,6 +16,7 @@ from intake.telling.names import PARTS, fact_words, place_words, value_words
 from intake.telling.numbers import in_how_many, per_cent, quantity, turning
 
 __all__ = [
+    "figure_words",
     "finding_sentence",
     "finding_where",
     "limits_words",
@@ -61,10 +62,12 @@ def finding_sentence(finding: Finding, job: Job | None = None, *, brief: bool = 
         by `odds_sentence`, `turns_sentence` and the finding's formula.
     """
     told = told_of(finding.check)
+    if finding.note in told.instead:
+        return told.instead[finding.note]
     figure = quantity(finding.figure, finding.unit, (finding.recommended, finding.maximum))
     head = told.says.format(figure=figure, where=finding_where(finding, job))
     limits = limits_words(finding, job)
-    first = f"{head}{'; ' + limits if limits else ''}."
+    first = f"{head[0].upper()}{head[1:]}{'; ' + limits if limits else ''}."
     note = "" if brief and told.aside else _sentence(finding.note)
     parts = [first, told.meaning(finding), _how_far(finding, told), _because(finding), note]
     return " ".join(part for part in parts if part)
@@ -146,11 +149,20 @@ def _sentence(note: str) -> str:
     return text if text.endswith((".", "!", "?")) else f"{text}."
 
 
+def figure_words(finding: Finding) -> str:
+    """The figure alone with its unit; a dash where it doesn't exist."""
+    if finding.note in told_of(finding.check).instead:
+        return "–"
+    return quantity(finding.figure, finding.unit, (finding.recommended, finding.maximum))
+
+
 def odds_sentence(finding: Finding) -> str:
     """How sure the finding is, over the houses that fit what was told; empty if it is settled.
 
     A range is told where the figure itself is uncertain.
     """
+    if finding.note in told_of(finding.check).instead:
+        return ""
     low, high = finding.spread.low, finding.spread.high
     limits = (finding.recommended, finding.maximum)
     least, most = (quantity(one, finding.unit, limits) for one in (low, high))
