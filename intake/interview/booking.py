@@ -256,8 +256,11 @@ def outcome_of(
     return Outcome.ORDINARY, "Like for like, and nothing that was said speaks against it."
 
 
-def can_change(question: str, job: Job, unsaid: frozenset[str], rules: BookingRules) -> bool:
-    """Whether a question can still change the booking: after a hard flag only safety can."""
+def can_change(question: str, job: Job, *, late: bool = False) -> bool:
+    """Whether a question can still change the booking.
+
+    After a hard flag, and when the call has become long, only safety, trouble and photos can.
+    """
     if question in _ALWAYS_OPEN:
         return True
-    return not any(flag.hard for flag in flags_of(job, rules))
+    return not late and not any(flag.hard for flag in flags_of(job))

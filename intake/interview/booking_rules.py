@@ -1,4 +1,4 @@
-"""Rules of thumb by which a phone call is booked: settings, labelled as such, for nobody's ducts."""
+"""Rules of thumb by which a phone call is booked: settings, never a verdict on ducts."""
 
 from dataclasses import dataclass
 from typing import Final

@@ -4,7 +4,15 @@ import re
 from collections.abc import Callable, Mapping
 from typing import Final
 
-from intake.interview.events import Answered, AskedBack, Finished, Reopened, Undone, Unsaid
+from intake.interview.events import (
+    Answered,
+    AskedBack,
+    Finished,
+    Reopened,
+    Undone,
+    Unsaid,
+    kept_readings,
+)
 from intake.interview.listening import listen, plain_choices
 from intake.interview.planner import question_of
 from intake.interview.question import Question
@@ -190,14 +198,13 @@ def correct(talk: Talk, command: Command, text: str) -> list[Say] | None:
 
 
 def _ask_back(talk: Talk, target: Question, found: AskBack, text: str) -> None:
-    readings = tuple(dict(values) for values in found.readings)
     talk.happened(
         AskedBack(
             question=target.key,
             text=text,
             why=found.why,
             kind=found.kind.value,
-            readings=readings,  # type: ignore[arg-type]
+            readings=kept_readings(found.readings),
         )
     )
 

@@ -4,6 +4,7 @@ import re
 from typing import Final
 
 from intake.interview.events import FlagRaised, FlagSettled
+from intake.interview.own_words import whole_words
 from intake.interview.talk import Talk, say
 from intake.interview.turns import Ask, Manner, Say, Voice
 from intake.reading.clean import normalise
@@ -21,9 +22,14 @@ STOPPED_HINT: Final = (
     'The questions are stopped. When it is safe again, type "it\'s safe now" to go on.'
 )
 _SAFE_AGAIN: Final = re.compile(
-    r"(?:(?:ok|okay|yes|alright|all right|good news|update|now)[,. ]+)*(?:it'?s |it is |everything'?s |everything is |we'?re |we are |all(?:'s| is)? )?"
-    r"(?:all |now )?(?:safe|clear|resume|continue|go on|carry on|resolved|fixed|false alarm|sorted|cleared)"
-    r"(?: (?:now|again|to (?:continue|go on|resume)|out|it))*[.! ]*"
+    r"(?:(?:ok|okay|yes|alright|all right|good news|update|now)[,. ]+)*"
+    r"(?:it'?s |it is |everything'?s |everything is |we'?re |we are |all(?:'s| is)? )?"
+    r"(?:all |now )?(?:safe|clear|resume|continue|go on|carry on|resolved|fixed|false alarm"
+    r"|sorted|cleared)(?: (?:now|again|to (?:continue|go on|resume)|out|it))*[.! ]*"
+)
+_PAST: Final = whole_words(
+    r"last (?:week|month|year|winter|summer|time)|(?:years?|months?|weeks?) ago",
+    r"not (?:now|any ?more)|used to|long gone|(?:was|got|been)? ?fixed",
 )
 
 
@@ -108,12 +114,7 @@ def answer_doubt(talk: Talk, line: str) -> list[Say]:
 
 
 def _past(line: str) -> bool:
-    return bool(
-        re.search(
-            r"\b(?:last (?:week|month|year|winter|summer|time)|years? ago|months? ago|weeks? ago|not now|not anymore|not any more|used to|long gone|was fixed|got fixed|fixed)\b",
-            line.lower(),
-        )
-    )
+    return bool(_PAST.search(line.lower()))
 
 
 def stand_still(talk: Talk, line: str) -> list[Say]:

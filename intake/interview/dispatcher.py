@@ -87,10 +87,11 @@ DISPATCHER: Final[tuple[Question, ...]] = (
         fills=(("choice", "phone.trouble"),),
         facts=("phone.trouble",),
         choices=(
-            "never=no|nope|never has|none|not that i know|no problems|nah|0",
-            "once=one time|1|yes once|just once|one|yes|a board|the board|a blower|yep|yeah",
+            "never=no|nope|never has|none|not that i know|no problems|nah|no never|n|not once",
+            "once=one time|yes once|just once|one|yes|a board|the board|a blower|yep|yeah",
             "repeated=more than once|twice|several|several times|a few times|many times|again"
-            "|every summer|every winter|all the time|keeps|often|always|2|3|two|three|a couple",
+            "|every summer|every winter|all the time|keeps|often|always|two|three|two times"
+            "|three times|a couple",
         ),
         topics=("trouble", "breakdowns"),
         label="Froze, tripped or failed",
@@ -229,7 +230,7 @@ DISPATCHER: Final[tuple[Question, ...]] = (
     Question(
         "d_boot",
         "duct",
-        "If a floor vent lifts out easily: what size is the hole under it, or the round pipe below?",
+        "If a floor vent lifts out easily: what size is the hole, or the round pipe below it?",
         "It tells the size of the pipes that feed the rooms.",
         "One floor vent that just lifts; never climb for it.",
         "Width by height of the hole, in inches.",
@@ -292,7 +293,8 @@ DISPATCHER: Final[tuple[Question, ...]] = (
         fills=(("choice", "house.duct_location"),),
         facts=("house.duct_location",),
         choices=(
-            "living_space=inside|rooms|inside the rooms|in the house|walls|ceiling|slab|under the slab",
+            "living_space=inside|rooms|inside the rooms|in the house|walls|ceiling|slab"
+            "|under the slab",
             "attic=loft|up top|upstairs in the attic",
             "crawlspace=crawl|under the house|crawl space",
             "basement=cellar|downstairs",
@@ -373,7 +375,7 @@ DISPATCHER: Final[tuple[Question, ...]] = (
     Question(
         "d_photos",
         "yes_no",
-        "Would you text us a few photos: the stickers, the filter's edge, the unit from the doorway?",
+        "Would you text us photos: the stickers, the filter's edge, the unit from the doorway?",
         "A photo saves a second trip.",
         "By phone, from where it is easy and safe.",
         "Nothing to open, nobody to climb.",

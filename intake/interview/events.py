@@ -3,6 +3,7 @@
 Pydantic models, because events enter and leave the store as JSON.
 """
 
+from collections.abc import Mapping, Sequence
 from typing import Annotated, Literal
 
 from pydantic import BaseModel, ConfigDict, Field, JsonValue, TypeAdapter
@@ -24,6 +25,7 @@ __all__ = [
     "Unsaid",
     "event_from_json",
     "event_to_json",
+    "kept_readings",
 ]
 
 
@@ -103,6 +105,11 @@ class AskedBack(_Event):
     why: str
     kind: str = ""
     readings: tuple[dict[str, JsonValue], ...] = ()
+
+
+def kept_readings(readings: Sequence[Mapping[str, object]]) -> tuple[dict[str, JsonValue], ...]:
+    """The readings of an ask-back as events keep them: the same values, JSON throughout."""
+    return AskedBack(question="", text="", why="", readings=readings).readings  # type: ignore[arg-type]
 
 
 class Reopened(_Event):

@@ -6,7 +6,6 @@
 from collections.abc import Iterable
 from dataclasses import dataclass, field, replace
 from functools import cached_property
-from typing import Final
 
 from engine.job.job import Job
 from intake.interview.events import (
@@ -121,17 +120,18 @@ def fold(events: Iterable[Event]) -> State:
     return state
 
 
-_CALM: Final = {"asked_back": None, "misread": 0, "reopened": ""}
+def _calm(state: State) -> State:
+    """The state with nothing open from before."""
+    return replace(state, asked_back=None, misread=0, reopened="")
 
 
 def step(state: State, event: Event) -> State:
     """The state after one more event."""
     match event:
         case Started(voice=voice):
-            fresh = {"voice": voice, "sittings": state.sittings + 1}
-            if state.voice is not None and voice is not state.voice:
-                return replace(state, finished=False, **_CALM, **fresh)
-            return replace(state, **fresh)
+            turned = state.voice is not None and voice is not state.voice
+            fresh = replace(_calm(state), finished=False) if turned else state
+            return replace(fresh, voice=voice, sittings=state.sittings + 1)
         case Answered():
             return _stood(state, event, _applied(state.job, event))
         case Unsaid():
@@ -158,19 +158,17 @@ def step(state: State, event: Event) -> State:
         case FlagSettled():
             return replace(state, stopped="", doubt="", doubts=0, doubt_text="")
         case Finished():
-            return replace(state, finished=True, **_CALM)
+            return replace(_calm(state), finished=True)
 
 
 def _stood(state: State, event: Standing, job: Job) -> State:
     voice = state.voice or Voice.TECHNICIAN
     open_stays = isinstance(event, Answered) and event.volunteered
-    calm: dict[str, object] = {} if open_stays else dict(_CALM)
     return replace(
-        state,
+        state if open_stays else _calm(state),
         standing=(*state.standing, event),
         voices=(*state.voices, voice),
         job=job,
-        **calm,
     )
 
 
@@ -179,12 +177,11 @@ def _undone(state: State) -> State:
         return state
     standing = state.standing[:-1]
     return replace(
-        state,
+        _calm(state),
         standing=standing,
         voices=state.voices[:-1],
         job=job_of(standing),
         finished=False,
-        **_CALM,
     )
 
 

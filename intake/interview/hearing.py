@@ -1,13 +1,15 @@
 """What one typed line does: danger first, then requests, then the answer it may be."""
 
+import re
 from collections.abc import Mapping
 from typing import Final
 
 from intake.interview import danger
 from intake.interview.commands import obey
-from intake.interview.events import AskedBack, Unsaid
+from intake.interview.events import AskedBack, Reopened, Unsaid, kept_readings
 from intake.interview.listening import Heard, Nothing, Same, listen, picked, plain_choices
-from intake.interview.planner import question_of
+from intake.interview.own_reading import OWN_FIELDS
+from intake.interview.planner import question_of, still_open
 from intake.interview.question import Question
 from intake.interview.taking import (
     confirm,
@@ -19,6 +21,7 @@ from intake.interview.taking import (
     take_same,
 )
 from intake.interview.talk import Talk, say
+from intake.interview.told import figure
 from intake.interview.turns import Manner, Say, Voice
 from intake.reading.clean import normalise
 from intake.reading.echo import echo
@@ -37,10 +40,29 @@ from intake.reading.result import (
 
 __all__ = ["heard", "open_phone_keys"]
 
+_GO_ON: Final = re.compile(
+    r"(?:ok |please )?(?:go on|continue|resume|carry on|keep going|more questions|ask on|more)"
+    r"(?: asking| please| with the questions)?[.! ]*"
+)
+_SAFETY: Final = ("safety", "d_safety")
 _MISREADS_BEFORE_CHOICES: Final = 2
 _MISREADS_BEFORE_SKIP: Final = 3
 _CONFIRMS: Final = frozenset(
-    ["yes", "y", "yep", "yup", "yeah", "correct", "right", "same", "confirmed", "confirm", "ok", "okay", "exactly"]
+    [
+        "yes",
+        "y",
+        "yep",
+        "yup",
+        "yeah",
+        "correct",
+        "right",
+        "same",
+        "confirmed",
+        "confirm",
+        "ok",
+        "okay",
+        "exactly",
+    ]
 ) | {"that's right", "thats right", "same as that", "the same", "as they said", "same thing"}
 
 
@@ -140,6 +162,8 @@ def _react(talk: Talk, question: Question, found: Heard, line: str) -> list[Say]
             return _misread(talk, question, "Same as what? A figure, please.", line)
         case AskBack():
             return _asked_back(talk, question, found, line)
+        case Unknown() if question.key in _SAFETY and not talk.state.misread:
+            return _misread(talk, question, "Please look and sniff before going on.", line)
         case Unknown():
             return give_up(talk, question, line)
         case Rejected(why=why):
@@ -149,7 +173,7 @@ def _react(talk: Talk, question: Question, found: Heard, line: str) -> list[Say]
 
 
 def _accepted(talk: Talk, question: Question, found: Accepted, line: str) -> list[Say]:
-    if question.key in ("safety", "d_safety") and found.values.get("yes") is True:
+    if question.key in _SAFETY and found.values.get("yes") is True:
         return danger.raise_unnamed(talk, line)
     loose = _which_of_two(question, found)
     if loose is not None:
@@ -172,7 +196,7 @@ def _which_of_two(question: Question, found: Accepted) -> AskBack | None:
 
 
 def _asked_back(talk: Talk, question: Question, found: AskBack, line: str) -> list[Say]:
-    readings: tuple[Mapping[str, Value], ...] = found.readings
+    readings = found.readings
     if talk.state.misread >= _MISREADS_BEFORE_SKIP - 1 and not readings:
         return _misread(talk, question, found.why, line)
     talk.happened(
@@ -181,20 +205,37 @@ def _asked_back(talk: Talk, question: Question, found: AskBack, line: str) -> li
             text=line,
             why=found.why,
             kind=found.kind.value,
-            readings=tuple(dict(values) for values in readings),  # type: ignore[arg-type]
+            readings=kept_readings(readings),
         )
     )
     says = [say(Manner.ASK_BACK, found.why)]
     if len(readings) > 1:
-        shown = [echo(question.field, values) for values in readings]
+        shown = [_offered(question, values) for values in readings]
         says.append(say(Manner.ASK_BACK, "  ".join(f"{n}) {w}" for n, w in enumerate(shown, 1))))
     return says
+
+
+def _offered(question: Question, values: Mapping[str, Value]) -> str:
+    """A candidate in words."""
+    if question.field not in OWN_FIELDS:
+        return echo(question.field, values)
+    units = {"tons": "tons", "in": "in."}
+    named = values.get("skin", values.get("place", values.get("kind")))
+    if named is not None:
+        return str(named).replace("_", " ")
+    return ", ".join(
+        f"{figure(float(value))} {units.get(name, name)}"
+        for name, value in values.items()
+        if isinstance(value, int | float)
+    )
 
 
 def _settled(
     talk: Talk, question: Question, open_ask: AskedBack, fresh: Heard, line: str
 ) -> list[Say] | None:
     """An answer to an ask-back: a pick, the missing half, or None for an answer of its own."""
+    if open_ask.kind == _REJECTED:
+        return _numbered(talk, question, fresh, line)
     values = picked(open_ask, fresh, line)
     if values is not None:
         place = values.get("place")
@@ -203,8 +244,6 @@ def _settled(
             place=str(place) if place is not None else None,
         )
         return _accepted(talk, question, found, f"{open_ask.text} ({line})")
-    if open_ask.kind == "rejected":
-        return _numbered(talk, question, fresh, line)
     if isinstance(fresh, Accepted) and open_ask.kind != AskKind.MISSING_PART.value:
         return None
     for joined in _joined(open_ask.text, line):
@@ -264,15 +303,17 @@ def _choices(question: Question) -> str:
 
 def _numbered(talk: Talk, question: Question, fresh: Heard, line: str) -> list[Say] | None:
     """A number picked from the choices offered after a second misreading."""
-    if talk.state.misread < _MISREADS_BEFORE_CHOICES or isinstance(fresh, Accepted):
-        return None
     text = normalise(line).strip("#.) ")
+    if talk.state.misread < _MISREADS_BEFORE_CHOICES:
+        return None
     if plain_choices(question):
         if text.isdigit() and 1 <= int(text) <= len(plain_choices(question)):
             key = plain_choices(question)[int(text) - 1]
             again = listen(question, key.replace("_", " "), talk.state.job)
             if isinstance(again, Accepted):
                 return _accepted(talk, question, again, key.replace("_", " "))
+        return None
+    if isinstance(fresh, Accepted):
         return None
     return {
         "1": lambda: give_up(talk, question, line),
@@ -298,6 +339,11 @@ def _after_the_end(talk: Talk, line: str) -> list[Say]:
         said = obey(talk, found, None, line)
         if said is not None:
             return said
+    if _GO_ON.fullmatch(normalise(line)):
+        left = still_open(talk.state, talk.context)
+        if left is not None:
+            talk.happened(Reopened(question=left.key))
+            return [say(Manner.NOTE, "Going on with the questions.")]
     other = elsewhere(talk, None, line)
     if other is not None:
         said_or_why = take(talk, other[0], other[1], line, volunteered=True)
@@ -306,12 +352,10 @@ def _after_the_end(talk: Talk, line: str) -> list[Say]:
         return said_or_why
     named = named_by(talk, line)
     hint = f' about {named.label.lower()}, e.g. "sorry, ..."' if named is not None else ""
-    return [
-        say(
-            Manner.NOTE,
-            f"All is asked. You can still correct an answer{hint}, undo, show, or quit.",
-        )
-    ]
+    left = still_open(talk.state, talk.context)
+    first = "All is asked." if left is None else 'Say "go on" for more questions.'
+    words = f"{first} You can still correct an answer{hint}, undo, show, or quit."
+    return [say(Manner.NOTE, words)]
 
 
 def open_phone_keys(talk: Talk, question: Question) -> tuple[str, ...]:

@@ -46,15 +46,18 @@ class Same:
 Heard = Reading | Nothing | Same
 
 _NONE: Final = re.compile(
-    r"(?:there (?:is|are) )?(?:no|none|nope|nah|nothing|zero|0|not any|isn'?t (?:one|any)|aren'?t any"
+    r"(?:there (?:is|are) )?(?:no|none|nope|nah|nothing|zero|0|not any|isn'?t (?:one|any)"
+    r"|aren'?t any"
     r"|there (?:isn'?t|aren'?t)(?: one| any)?|it doesn'?t|doesn'?t|it does not|none at all"
     r"|(?:it )?only heats|heat(?:ing)? only|single|one stage|single[- ]stage|one size"
     r"|(?:stays the |all the )?same(?: size)?(?: all the way)?"
-    r"|no (?:return )?(?:drop|strips?|heat strips?|cooling|a/?c|reduction|changes?|fittings|low fire|step ?downs?)"
+    r"|no (?:return )?(?:drop|strips?|heat strips?|cooling|a/?c|reduction|changes?|fittings"
+    r"|low fire|step ?downs?)"
     r"|without|it doesn'?t (?:have|get|change).*)[.! ]*"
 )
 _SAME: Final = re.compile(
-    r"(?:the |it'?s the |its the |about the )?(?:same|ditto|identical|as (?:in |for )?cooling|as before)(?: (?:as|in|for) .{1,40}| one| thing| airflow)?[.! ]*"
+    r"(?:the |it'?s the |its the |about the )?(?:same|ditto|identical|as (?:in |for )?cooling"
+    r"|as before)(?: (?:as|in|for) .{1,40}| one| thing| airflow)?[.! ]*"
 )
 _NUMBERED: Final = re.compile(
     r"(?:option |number |no\.? |#|the )?([1-9])(?:st|nd|rd|th)?(?: one)?[).]?"
@@ -76,7 +79,17 @@ _YES: Final = re.compile(
 )
 
 _BOUNDED: Final = frozenset(
-    ["airflow", "static_pressure", "length", "elevation", "capacity", "efficiency", "count", "year", "area"]
+    [
+        "airflow",
+        "static_pressure",
+        "length",
+        "elevation",
+        "capacity",
+        "efficiency",
+        "count",
+        "year",
+        "area",
+    ]
 )
 _PASTED: Final = frozenset(("blower_table", "cooling_rows"))
 
@@ -105,6 +118,9 @@ def listen(question: Question, text: str, job: Job, previous: Previous | None = 
         return exact
     if question.field in OWN_FIELDS:
         return _own(question, text, previous)
+    at = _drop_at(question, line)
+    if at is not None:
+        return at
     low, high = _bounds(question)
     found = read(
         question.field,
@@ -119,8 +135,6 @@ def listen(question: Question, text: str, job: Job, previous: Previous | None = 
         return _around_a_paste(text, found, previous)
     if question.section == "supply.trunks" and isinstance(found, AskBack):
         return _several_trunks(found, job)
-    if question.field == "static_pressure" and isinstance(found, AskBack | Rejected):
-        return _drop_at(question, line) or found
     return found
 
 

@@ -8,6 +8,16 @@ import re
 from collections.abc import Callable, Mapping
 from typing import Final
 
+from intake.interview.own_words import (
+    KINDS,
+    PARTS,
+    SKINS,
+    STAGES,
+    STATES,
+    TAPED,
+    TOOLS,
+    whole_words,
+)
 from intake.reading.clean import normalise
 from intake.reading.result import (
     Accepted,
@@ -22,28 +32,7 @@ from intake.reading.scan import Item, scan
 
 __all__ = ["OWN_FIELDS", "read_own"]
 
-_KINDS: Final[tuple[tuple[str, re.Pattern[str]], ...]] = tuple(
-    (kind, re.compile(pattern))
-    for kind, pattern in (
-        ("dual_fuel", r"\b(?:dual|duel|jewel)[- ]?fuel\b|\bhybrid\b"),
-        (
-            "packaged",
-            r"\bpack(?:aged?|ed)(?: units?)?\b|\broof ?top\b|\ball[- ]in[- ]one\b|\brtu\b",
-        ),
-        ("heat_pump", r"\bheat ?(?:pumps?|bump|pmup|pum)\b|\bhp\b|\breverse cycle\b"),
-        ("air_handler", r"\b(?:h?air ?handlers?|ahu|fan ?coil|electric furnace)\b"),
-        (
-            "furnace",
-            r"\bfurn\w{1,5}\b|\bgas (?:heat|unit)\b|\b(?:80|9\d) ?(?:%|percent|plus)|\boil heat\b",
-        ),
-    )
-)
 _WRONG_JOB: Final = re.compile(r"\bboiler\b|\b(?:mini[- ]?split|ductless)s?\b|\bradiators?\b")
-_STAGES: Final[tuple[tuple[str, re.Pattern[str]], ...]] = (
-    ("variable", re.compile(r"\bvariable\b|\binverter\b|\bmodulating\b|\bmulti[- ]?(?:stage|speed)\b")),
-    ("two", re.compile(r"\b(?:2|two|to|too|dual)[- ]?(?:stages?|staged|speed)\b|\bhi(?:gh)?[-/ ]lo(?:w)?\b")),
-    ("single", re.compile(r"\b(?:1|one|single)[- ]?(?:stages?|staged|speed)\b")),
-)  # fmt: skip
 _COOLING_ONLY: Final = re.compile(r"\b(?:a/?c|air con\w*|straight cool\w*|condenser|cooling)\b")
 _INPUT_BTUH: Final = (25_000.0, 200_000.0)
 _TONS: Final = (1.0, 5.5)
@@ -69,7 +58,7 @@ def _equipment(text: str, choices: tuple[str, ...]) -> Reading | None:
     values: dict[str, Value] = {}
     if kind:
         values["kind"] = kind
-    for stages, pattern in _STAGES:
+    for stages, pattern in STAGES:
         if pattern.search(text):
             values["stages"] = stages
             break
@@ -88,7 +77,7 @@ def _equipment(text: str, choices: tuple[str, ...]) -> Reading | None:
 
 
 def _kind(text: str) -> str:
-    found = [kind for kind, pattern in _KINDS if pattern.search(text)]
+    found = [kind for kind, pattern in KINDS if pattern.search(text)]
     if "heat_pump" in found and "furnace" in found:
         return "dual_fuel"
     return found[0] if found else ""
@@ -139,14 +128,9 @@ def _btuh(item: Item) -> float | None:
     return None
 
 
-_TOOLS: Final[tuple[tuple[str, re.Pattern[str]], ...]] = (
-    ("tape", re.compile(r"\btapes?\b|\bmeasur\w*\b|\bruler\b|\blaser\b")),
-    ("gauge", re.compile(r"\bga(?:u|)g(?:e|es|d)\b|\bguage\b|\bmano\w*\b|\bstatic (?:kit|tips?)\b|\bmeters?\b")),
-    ("probes", re.compile(r"\bprob(?:e|es)\b|\bthermo\w*\b|\btemp\w*\b")),
-    ("flow_plate", re.compile(r"\bflow ?(?:plate|hood)s?\b|\bhood\b|\bplate\b|\banemo\w*\b")),
-)  # fmt: skip
-_EVERYTHING: Final = re.compile(
-    r"\b(?:everything|all(?: of (?:it|them|those|that|the above))?|the lot|the works|all four|yes|yep|yup|yeah|full (?:kit|bag))\b"
+_EVERYTHING: Final = whole_words(
+    r"everything|all(?: of (?:it|them|those|that|the above))?|the lot|the works|all four",
+    r"yes|yep|yup|yeah|full (?:kit|bag)",
 )
 _NOTHING: Final = re.compile(
     r"^(?:no|none|nope|nothing|empty|nada|zip|none of (?:them|it|those)|just me)\b"
@@ -163,13 +147,13 @@ def _tools(text: str, choices: tuple[str, ...]) -> Reading | None:
     for clause in re.split(r"[,;.]| but | and (?=no )|(?<! )\band\b(?= i )", text):
         part = clause.strip()
         denied = bool(_WITHOUT.search(part)) and not _HAS_AGAIN.search(part)
-        for tool, pattern in _TOOLS:
+        for tool, pattern in TOOLS:
             if pattern.search(part):
                 (lacks if denied else has).add(tool)
         if _EVERYTHING.search(part):
-            has |= {tool for tool, _ in _TOOLS}
+            has |= {tool for tool, _ in TOOLS}
     has -= lacks
-    names = [tool for tool, _ in _TOOLS]
+    names = [tool for tool, _ in TOOLS]
     if not has and not lacks:
         if not _NOTHING.search(text):
             return None
@@ -181,15 +165,6 @@ def _tools(text: str, choices: tuple[str, ...]) -> Reading | None:
     return Accepted({"has": states, "lacks": without})
 
 
-_SKINS: Final[tuple[tuple[str, str, str | None, re.Pattern[str]], ...]] = (
-    ("lined", "lined_metal", None, re.compile(r"\blin(?:ed|er|ing)\b|\binside\b|\binternal\w*|\bfuzzy\b")),
-    ("duct_board", "duct_board", None, re.compile(r"\bboard\b|\bductboard\b|\bfib(?:er|re) ?board\b|\bduck ?board\b")),
-    ("flex", "flex", None, re.compile(r"\bfl(?:e|a)x\w*\b|\bhoses?\b|\baccordion\b|\bslinky\b")),
-    ("panned", "panned_joist", None, re.compile(r"\bpan(?:ned|ning)?\b|\bjoists?\b|\bbays?\b")),
-    ("stud", "stud_bay", None, re.compile(r"\bstuds?\b|\bcavity\b")),
-    ("wrapped", "galvanized", None, re.compile(r"\bw?rap(?:ped)?\b|\boutside\b|\bblanket\b|\binsulated\b")),
-    ("bare", "galvanized", "bare", re.compile(r"\bbare\b|\bmetal\b|\btin\b|\bgal\w*\b|\bsteel\b|\brings?\b|\bnone\b|\bunlined\b|\bspiral\b")),
-)  # fmt: skip
 _UNLINED: Final = re.compile(
     r"\b(?:un-?lined|not lined|no lin\w+|no insulation|nothing (?:in|out)side)\b"
 )
@@ -198,7 +173,7 @@ _UNLINED: Final = re.compile(
 def _skin(text: str, choices: tuple[str, ...]) -> Reading | None:
     if _UNLINED.search(text) and not re.search(r"\bwrap", text):
         return Accepted({"material": "galvanized"}, place="bare")
-    found = [row for row in _SKINS if row[3].search(text)]
+    found = [row for row in SKINS if row[3].search(text)]
     if not found:
         return None
     if len(found) > 1 and found[-1][0] == "bare":
@@ -216,26 +191,9 @@ def _skin(text: str, choices: tuple[str, ...]) -> Reading | None:
     return Accepted({"material": found[0][1]}, place=found[0][2])
 
 
-_TAPED: Final[Mapping[str, tuple[tuple[str, str], ...]]] = {
-    "outside": (
-        ("over wrap", r"\bw?rap\w*\b|\bover\b(?! the (?:metal|top))|\binsulation\b|\bblanket\b"),
-        ("inside", r"\binside\b|\bclear\b|\binner\b|\binternal\w*\b|\bin\b|\bliner to liner\b"),
-        ("outside", r"\boutside\b|\bouter\b|\bout\b|\bmetal\b|\bboard\b|\bbare\b|\bexternal\w*\b"),
-    ),
-    "hole": (
-        ("slots", r"\bslot\w*\b|\bholes?\b|\bopenings?\b|\binside\b|\bthroat\b|\bneck\b|\blouver\w*\b"),
-        ("frame", r"\bframes?\b|\bedges?\b|\bfaces?\b|\boutside\b|\bouter\b|\bwhole\b|\boverall\b|\bflange\b|\btrim\b"),
-    ),
-    "core": (
-        ("jacket", r"\bjacket\b|\bouter\b|\boutside\b|\binsulation\b|\bover\b|\bwrap\b"),
-        ("core", r"\bcore\b|\binner\b|\binside\b|\bcollar\b|\bprint\w*\b"),
-    ),
-}  # fmt: skip
-
-
 def _measured_where(text: str, choices: tuple[str, ...]) -> Reading | None:
-    rows = _TAPED.get(choices[0] if choices else "", ())
-    found = [place for place, pattern in rows if re.search(pattern, text)]
+    rows = TAPED.get(choices[0] if choices else "", ())
+    found = [place for place, pattern in rows if pattern.search(text)]
     if not found:
         return None
     if len(found) > 1 and not (found[0] == "over wrap" and found[1:] == ["outside"]):
@@ -264,28 +222,16 @@ def _thickness(text: str, choices: tuple[str, ...]) -> Reading | None:
     return Accepted({"in": sizes[0]})
 
 
-_PARTS: Final[tuple[tuple[str, re.Pattern[str]], ...]] = (
-    ("coil", re.compile(r"\bcoil\b|\bevap\w*\b|\ba-?coil\b")),
-    ("blower_wheel", re.compile(r"\bwheel\b|\bblower\b|\bfan\b|\bcage\b")),
-    ("filter", re.compile(r"\bfilters?\b")),
-)
-_STATES: Final[tuple[tuple[str, re.Pattern[str]], ...]] = (
-    ("plugged", re.compile(r"\bplug\w*\b|\bpacked\b|\bcaked\b|\bfilthy\b|\bclog\w*\b|\bmatted\b|\bvery dirty\b|\breally dirty\b|\bnasty\b|\bterrible\b|\bblocked\b")),
-    ("some_dirt", re.compile(r"\bsome\b|\bdirty?\b|\bdust\w*\b|\bfilm\b|\bfair\b|\bmedium\b|\ba (?:bit|little)\b|\bmeh\b|\bso-?so\b|\bnot (?:too )?(?:bad|clean|great)\b|\blight\w*\b|\bok(?:ay)?\b")),
-    ("clean", re.compile(r"\bclean\w*\b|\bgood\b|\bnew\b|\bspotless\b|\bfine\b|\bperfect\b|\bshiny\b")),
-)  # fmt: skip
-
-
 def _conditions(text: str, choices: tuple[str, ...]) -> Reading | None:
     values: dict[str, Value] = {}
     waiting: list[str] = []
     for clause in re.split(r"[,;.]|\bbut\b|\band\b", text):
-        parts = [part for part, pattern in _PARTS if pattern.search(clause)]
-        state = next((s for s, pattern in _STATES if pattern.search(clause)), "")
+        parts = [part for part, pattern in PARTS if pattern.search(clause)]
+        state = next((s for s, pattern in STATES if pattern.search(clause)), "")
         if parts and not state:
             waiting += parts
         elif state:
-            for part in [*waiting, *parts] or [p for p, _ in _PARTS if p not in values]:
+            for part in [*waiting, *parts] or [p for p, _ in PARTS if p not in values]:
                 values[part] = state
             waiting = []
     if re.search(r"\bno coil\b", text):

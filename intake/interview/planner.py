@@ -1,4 +1,4 @@
-"""Which question is put next: the bank in its order, less what is settled, implied or impossible."""
+"""Which question is put next: the bank in order, less what is settled, implied or impossible."""
 
 from collections.abc import Callable
 from dataclasses import replace
@@ -11,7 +11,14 @@ from intake.interview.question import Context, Question
 from intake.interview.technician import TECHNICIAN
 from intake.interview.turns import Voice
 
-__all__ = ["bank_of", "collectable", "context_of", "next_question", "question_of"]
+__all__ = [
+    "bank_of",
+    "collectable",
+    "context_of",
+    "next_question",
+    "question_of",
+    "still_open",
+]
 
 
 def bank_of(voice: Voice | None) -> tuple[Question, ...]:
@@ -46,15 +53,25 @@ def next_question(state: State, context: Context) -> Question | None:
         return None
     if state.reopened:
         return question_of(state.reopened)
+    return still_open(state, context)
+
+
+def still_open(state: State, context: Context) -> Question | None:
+    """The first question of the bank that is neither settled, implied nor impossible."""
+    calling = state.voice is Voice.DISPATCHER
+    late = calling and _minutes_spent(state) >= BOOKING_RULES.longest_call_minutes
     for question in bank_of(state.voice):
         if not question.applies(context):
             continue
-        if state.voice is Voice.DISPATCHER and not can_change(
-            question.key, state.job, state.unsaid, BOOKING_RULES
-        ):
+        if calling and not can_change(question.key, state.job, late=late):
             continue
         return question
     return None
+
+
+def _minutes_spent(state: State) -> float:
+    settled = state.answered | state.unsaid
+    return sum(question.minutes for question in DISPATCHER if question.key in settled)
 
 
 def collectable(state: State, context: Context) -> frozenset[str]:

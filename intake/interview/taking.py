@@ -5,7 +5,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from typing import Final
 
-from engine.errors import EngineError
+from engine.errors import EngineError, FactError
 from engine.job.belief import Belief, Known
 from engine.job.job import Job
 from intake.interview.answers import facts_from_answers
@@ -83,11 +83,10 @@ def take(
                 settles=tuple(dict.fromkeys(gathered.settles)),
             )
         )
+    except FactError as error:
+        return f"That can't be right: {error.problem.rstrip('.')}. {question.words}"
     except EngineError as error:
-        # Imported here: it is needed only on the way to a refusal.
-        from intake.telling.errors import error_sentence
-
-        return error_sentence(error)
+        return f"I can't take that: {str(error).rstrip('.')}. {question.words}"
     says = [_echo(question, facts)] if not facts.empty else []
     says += [say(Manner.NOTE, sentence(f"Also taken: {words}")) for words in extra]
     says += [
@@ -208,8 +207,9 @@ def confirm(talk: Talk, question: Question, text: str, keys: tuple[str, ...]) ->
 
 
 _CANT_GET_THERE: Final = re.compile(
-    r"\b(?:can'?t|cannot|can not|couldn'?t|won'?t|not) (?:\w+ ){0,2}(?:get|go|climb|crawl|fit|reach)"
-    r"\w*\b.*\b(?:up|in|under|there|into|attic|crawl\w*|through)\b|\bno (?:access|ladder|hatch|way (?:up|in))\b"
+    r"\b(?:can'?t|cannot|can not|couldn'?t|won'?t|not) (?:\w+ ){0,2}"
+    r"(?:get|go|climb|crawl|fit|reach)\w*\b.*\b(?:up|in|under|there|into|attic|crawl\w*|through)\b"
+    r"|\bno (?:access|ladder|hatch|way (?:up|in))\b"
     r"|\b(?:attic|crawl\w*) (?:is )?(?:too|closed|locked|flooded|sealed|blocked)\b"
 )
 _TOOLS: Final = (
@@ -221,11 +221,15 @@ _TOOLS: Final = (
 _NO_TOOL: Final = re.compile(
     r"\b(?:no|not|don'?t|haven'?t|without|forgot|left|broke\w*|dead|lost|out|need|didn'?t)\b"
 )
+_WORDED: Final = frozenset(
+    ("yes_no", "choice", "equipment", "tools", "skin", "measured_where", "conditions")
+)
+"""Fields whose unknown leaves a thing open rather than a range."""
 _REACHED: Final = ("attic or crawl", "trunks", "registers")
 
 
 def give_up(talk: Talk, question: Question, text: str) -> list[Say]:
-    """The person can't say: the prior stays; a missing tool or a closed place takes others along."""
+    """The person can't say: the prior stays; a missing tool or closed place takes others along."""
     line = text.lower().replace("’", "'")
     closes = lacks = ""
     if question.place.value in _REACHED and _CANT_GET_THERE.search(line):
@@ -240,6 +244,8 @@ def give_up(talk: Talk, question: Question, text: str) -> list[Say]:
     if lacks:
         tool = lacks.rsplit("has_", 1)[1].replace("_", " ")
         return [say(Manner.NOTE, f"No {tool}: I'll ask for nothing that needs one.")]
+    if question.field in _WORDED:
+        return [say(Manner.NOTE, "Fine; that stays open.")]
     return [say(Manner.NOTE, "Fine; I'll work with a range for that.")]
 
 
@@ -275,15 +281,29 @@ def elsewhere(talk: Talk, question: Question | None, text: str) -> tuple[Questio
     if question is not None and named is question:
         return None
     if question is not None and named is None:
-        keys = _NEIGHBOURS.get(question.key, ())
+        keys = (*_NEIGHBOURS.get(question.key, ()), *_shaped(text))
         candidates = [q for key in keys if (q := question_of(key)) is not None]
+    bank = bank_of(talk.state.voice)
     for candidate in candidates:
-        if question is not None and candidate.key == question.key:
+        if candidate not in bank or (question is not None and candidate.key == question.key):
             continue
         found = listen(candidate, text, talk.state.job)
         if isinstance(found, Accepted):
             return candidate, _counted(candidate, found, text)
     return None
+
+
+_SHAPES: Final = (
+    (r"\d+ ?(?:x|by|×) ?\d+ ?(?:x|by|×) ?\d", ("filter", "d_filter")),
+    (r"\d ?cfm\b", ("cool_cfm",)),
+    (r"\d[ -]?tons?\b", ("new_tons", "d_tons")),
+)
+"""Answers that are told by their shape, whatever is asked."""
+
+
+def _shaped(text: str) -> tuple[str, ...]:
+    line = text.lower()
+    return tuple(key for shape, keys in _SHAPES if re.search(shape, line) for key in keys)
 
 
 def _counted(question: Question, found: Accepted, text: str) -> Accepted:

@@ -3,13 +3,11 @@
 from typing import Final
 
 from intake.interview.question import Question
-from intake.interview.technician_desk import AT_THE_DESK, THE_GATES
-from intake.interview.technician_ducts import (
-    ALONG_THE_DUCTS,
-    AT_THE_EQUIPMENT,
-    THE_HOUSE,
-    THE_LOADS,
-)
+from intake.interview.technician_desk import AT_THE_DESK
+from intake.interview.technician_ducts import ALONG_THE_DUCTS
+from intake.interview.technician_equipment import AT_THE_EQUIPMENT
+from intake.interview.technician_gates import THE_GATES
+from intake.interview.technician_house import THE_HOUSE, THE_LOADS
 from intake.interview.technician_readings import THE_READINGS
 
 __all__ = ["TECHNICIAN"]

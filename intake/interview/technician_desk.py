@@ -1,13 +1,13 @@
-"""The technician's questions before the equipment is reached: safety, what goes in, the gates."""
+"""The technician's questions before the equipment is reached: safety, and what goes in."""
 
 from typing import Final
 
 from engine.job.facts import Place
 from intake.interview.question import Context, Question
 
-__all__ = ["AT_THE_DESK", "THE_GATES"]
+__all__ = ["AT_THE_DESK"]
 
-_DESK, _EQUIPMENT = Place.DESK, Place.EQUIPMENT
+_DESK = Place.DESK
 YES_NO: Final = ("yes", "no")
 
 
@@ -40,8 +40,16 @@ def _wants_efficiency(context: Context) -> bool:
     )
 
 
+def _low_fire(context: Context) -> bool:
+    return context.burner and (context.staged or "burner_staged" in context.answered)
+
+
 def _no_table(context: Context) -> bool:
     return not context.job.blower
+
+
+def _holds_airflow(context: Context) -> bool:
+    return not context.job.blower and context.word("equipment.blower_kind") == "ecm_variable"
 
 
 def _coil_outside(context: Context) -> bool:
@@ -287,7 +295,7 @@ AT_THE_DESK: Final[tuple[Question, ...]] = (
         ),
         facts=("equipment.heating_low_input_btuh",),
         unit="BTU/h",
-        when=lambda c: c.burner and c.staged,
+        when=_low_fire,
         topics=("low fire", "low input"),
         none="burner_one_stage",
         label="Low fire",
@@ -344,6 +352,23 @@ AT_THE_DESK: Final[tuple[Question, ...]] = (
         label="Blower motor",
     ),
     Question(
+        "blower_limit",
+        "static_pressure",
+        "Up to what static pressure does it hold its airflow, by the book?",
+        "A constant-airflow blower is fine up to there and falls off beyond.",
+        "In the maker's book, beside the blower data.",
+        "Look for maximum external static, not the rated 0.50.",
+        "0.8 to 1.0 in. w.c.",
+        _DESK,
+        0.3,
+        fills=(("inwc", "equipment.max_static_inwc"),),
+        facts=("equipment.max_static_inwc",),
+        unit="in. w.c.",
+        when=_holds_airflow,
+        topics=("maximum static", "max static"),
+        label="Holds its airflow up to",
+    ),
+    Question(
         "coil_drop",
         "static_pressure",
         'What is the new coil\'s wet pressure drop, and at what CFM? Like ".25 at 1200".',
@@ -379,61 +404,3 @@ AT_THE_DESK: Final[tuple[Question, ...]] = (
     ),
 )
 """Safety, then what goes in."""
-
-
-def _warm_needed(context: Context) -> bool:
-    return context.cooling and context.is_yes("old.works") and context.is_yes("site.has_gauge")
-
-
-THE_GATES: Final[tuple[Question, ...]] = (
-    Question(
-        "old_runs",
-        "yes_no",
-        "Does the old blower run today?",
-        "Only a running blower gives pressures, temperatures and airflow.",
-        "At the thermostat: fan on.",
-        "Set the fan to ON and listen at a register.",
-        "It usually does.",
-        _EQUIPMENT,
-        0.5,
-        fills=(("yes", "old.works"),),
-        facts=("old.works",),
-        choices=YES_NO,
-        topics=("old blower", "old unit"),
-        label="Old blower runs",
-    ),
-    Question(
-        "bag",
-        "tools",
-        "What's in the bag: tape, pressure gauge, temperature probes, flow plate or hood?",
-        "I'll only ask for what you can measure.",
-        "In your bag or the van.",
-        'Name what you have, like "tape and gauge".',
-        "A tape and a gauge.",
-        _EQUIPMENT,
-        0.3,
-        section="tools",
-        facts=("site.has_tape", "site.has_gauge", "site.has_probes", "site.has_flow_plate"),
-        choices=("tape", "gauge", "probes", "flow_plate"),
-        topics=("bag", "tools"),
-        label="In the bag",
-    ),
-    Question(
-        "weather",
-        "yes_no",
-        "Is it warm enough to run the cooling today, so the coil gets wet?",
-        "A wet coil takes more pressure than a dry one; in the cold it can't be run.",
-        "Look at the outdoor temperature.",
-        "Above about 60 F outdoors it may run; below, leave the cooling off.",
-        "Depends on the season.",
-        _EQUIPMENT,
-        0.2,
-        fills=(("yes", "site.weather_allows_cooling"),),
-        facts=("site.weather_allows_cooling",),
-        choices=YES_NO,
-        when=_warm_needed,
-        topics=("weather",),
-        label="Warm enough for cooling",
-    ),
-)
-"""What can be measured today."""

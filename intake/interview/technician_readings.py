@@ -15,7 +15,8 @@ _PORTS: Final = (
     " exchanger, wires or anything wrapped in old white tape. Blower off, depth stop, plug after."
 )
 READING_MODES: Final = (
-    "cooling_high=cooling|full cooling|cool|ac|a/c|high cool|cooling full|cooling high|high|wet coil",
+    "cooling_high=cooling|full cooling|cool|ac|a/c|high cool|cooling full|cooling high|high"
+    "|wet coil",
     "cooling_low=low cooling|low cool|low stage|cooling low|first stage|low",
     "heating_high=heating|heat|full heat|gas heat|furnace|high fire|high heat",
     "heat_pump_heating=heat pump|heat pump heat|hp heat|heat pump heating",
@@ -164,14 +165,14 @@ THE_READINGS: Final[tuple[Question, ...]] = (
         fills=(("choice", "readings.0.airflow_source"),),
         facts=("readings.0.airflow_source",),
         choices=(
-            "blower_table",
-            "flow_plate",
-            "temperature_rise",
-            "strip_heat",
-            "traverse",
-            "hood_sum",
-            "other",
-        ),  # fmt: skip
+            "blower_table=table|fan table|blower chart|chart|book|static and table",
+            "flow_plate=plate|flow grid",
+            "temperature_rise=rise|temp rise|temperature",
+            "strip_heat=strips|electric heat|strip",
+            "traverse=pitot|anemometer|hot wire|vane",
+            "hood_sum=hood|flow hood|sum of registers",
+            "other=another way|something else|guess",
+        ),
         when=_airflow_known,
         topics=("airflow source",),
         label="Airflow found by",
@@ -200,7 +201,7 @@ THE_READINGS: Final[tuple[Question, ...]] = (
     Question(
         "conditions",
         "conditions",
-        'How clean are the coil, the blower wheel and the filter? Like "coil some dirt, wheel clean".',
+        'How clean are coil, blower wheel and filter? Like "coil some dirt, wheel clean".',
         "Dirt fakes bad ducts; the new parts will be clean.",
         "Mirror from below the coil; the wheel through the blower door; power locked out.",
         "Clean, some dirt, or plugged, for each.",

@@ -7,7 +7,6 @@ from typing import Final
 from engine.job.belief import Belief, Between, Known, OneOf, likely_value
 from engine.job.facts import Quantity, fact_for
 from engine.job.job import BlowerSetting, CoolingRow
-from engine.trade.measuring import MEASURED_WHERE, MeasuredWhere
 from intake.reading.echo import figure
 from intake.telling.names import fact_words, value_words
 
@@ -15,6 +14,11 @@ __all__ = ["figure", "sentence", "told", "told_facts"]
 
 _ENTRY: Final = re.compile(r"^(?P<entry>[a-z.]+\.\d+)\.(?P<name>\w+)$")
 _SIZED: Final = ("width_in", "height_in", "diameter_in", "depth_in")
+
+_AFTER: Final = (
+    "liner_in", "length_ft", "share_fraction", "slack_fraction", "merv", "place", "kind",
+)  # fmt: skip
+"""What is told of an entry after its size."""
 
 _SHORT: Final[Mapping[str, str]] = {
     "equipment.kind": "{}",
@@ -36,6 +40,18 @@ _SHORT: Final[Mapping[str, str]] = {
     "condition.filter": "filter {}",
 }
 """Facts that are told in one breath with others."""
+
+_TAPED: Final[Mapping[str, str]] = {
+    "bare_metal": "outside, on the metal",
+    "inside": "clear inside",
+    "outside_of_liner": "outside, liner or board not taken off",
+    "over_wrap": "over the wrap",
+    "hole": "at the hole",
+    "frame": "at the frame",
+    "flex_core": "at the inner core",
+    "flex_jacket": "over the jacket",
+}
+"""Where the tape was held."""
 
 _READINGS: Final[Mapping[str, str]] = {
     "after_filter_inwc": "return after the filter {}",
@@ -80,7 +96,7 @@ def told(
             f"{row.airflow_cfm:,.0f} CFM: {row.total_btuh:,.0f} BTU/h total,"
             f" {row.sensible_btuh:,.0f} sensible"
         )
-    return ", ".join(parts)
+    return ", ".join(dict.fromkeys(parts))
 
 
 def told_facts(beliefs: Mapping[str, Belief]) -> list[str]:
@@ -100,9 +116,9 @@ def told_facts(beliefs: Mapping[str, Belief]) -> list[str]:
 def _entry(entry: str, fields: Mapping[str, Belief]) -> str:
     """One duct, filter, opening or fitting."""
     if "kind" in fields and entry.startswith("path.fittings"):
-        count = _number(fields.get("count")) or 1.0
-        return f"{count:g} {value_words(f'{entry}.kind', likely_value(fields['kind']))}"
-    sides = [figure(size) for name in _SIZED if (size := _number(fields.get(name))) is not None]
+        pieces = _number(fields.get("count")) or 1.0
+        return f"{pieces:g} {value_words(f'{entry}.kind', likely_value(fields['kind']))}"
+    sides = _sides(fields)
     words: list[str] = []
     if "diameter_in" in fields:
         words.append(f"{sides[0]} in. round")
@@ -119,24 +135,17 @@ def _entry(entry: str, fields: Mapping[str, Belief]) -> str:
     elif count is not None and not size:
         size = "1"
     rest = [size] if size else []
-    if "measured_where" in fields:
-        where = MeasuredWhere(str(likely_value(fields["measured_where"])))
-        rest.append(
-            f"measured on the {MEASURED_WHERE[where].words}".replace(" on the clear", " clear")
-        )
-    for name in (
-        "liner_in",
-        "length_ft",
-        "share_fraction",
-        "slack_fraction",
-        "merv",
-        "place",
-        "kind",
-    ):
-        if name in fields:
-            rest.append(_field(f"{entry}.{name}", name, fields[name]))
+    if "measured_where" in fields and not _bare(fields):
+        where = str(likely_value(fields["measured_where"]))
+        rest.append(f"measured {_TAPED.get(where, where)}")
+    rest += [_field(f"{entry}.{name}", name, fields[name]) for name in _AFTER if name in fields]
     told_size = ", ".join(rest)
     return f"about {told_size}" if _any_hedged(fields) and told_size else told_size
+
+
+def _sides(fields: Mapping[str, Belief]) -> list[str]:
+    numbers = [_number(fields.get(name)) for name in _SIZED]
+    return [figure(number) for number in numbers if number is not None]
 
 
 def _field(key: str, name: str, belief: Belief) -> str:
@@ -153,8 +162,13 @@ def _field(key: str, name: str, belief: Belief) -> str:
 
 def _material(fields: Mapping[str, Belief]) -> str:
     word = str(likely_value(fields["material"]))
-    bare = _is(fields, "measured_where", "bare_metal") and word == "galvanized"
-    return "bare metal" if bare else word.replace("_", " ").replace("galvanized", "sheet metal")
+    if _bare(fields):
+        return "bare metal"
+    return word.replace("_", " ").replace("galvanized", "sheet metal")
+
+
+def _bare(fields: Mapping[str, Belief]) -> bool:
+    return _is(fields, "measured_where", "bare_metal") and _is(fields, "material", "galvanized")
 
 
 def _is(fields: Mapping[str, Belief], name: str, word: str) -> bool:

@@ -1,0 +1,127 @@
+"""The technician's questions about the house, and about loads if the verdict would use them."""
+
+from typing import Final
+
+from engine.job.facts import Place
+from intake.interview.question import Context, Question
+
+__all__ = ["THE_HOUSE", "THE_LOADS"]
+
+_DESK = Place.DESK
+
+
+def _wants_loads(context: Context) -> bool:
+    return any(key.startswith("loads.") for key in context.wanted())
+
+
+def _wants_filter_drop(context: Context) -> bool:
+    return "new.filter_drop_inwc" in context.wanted()
+
+
+THE_LOADS: Final[tuple[Question, ...]] = (
+    Question(
+        "filter_drop",
+        "static_pressure",
+        "The filter's clean pressure drop, from its table?",
+        "The filter is the cheapest thing to change, so its figure is worth having.",
+        "In the filter's table or on its box.",
+        "Take the row of your airflow, clean.",
+        "0.06 to 0.30 in. w.c.",
+        _DESK,
+        0.5,
+        fills=(("inwc", "new.filter_drop_inwc"),),
+        facts=("new.filter_drop_inwc",),
+        unit="in. w.c.",
+        when=_wants_filter_drop,
+        topics=("filter drop",),
+        label="Filter drop, clean",
+    ),
+    Question(
+        "sensible_gain",
+        "capacity",
+        "Design sensible heat gain of the house, in BTU/h?",
+        "Only a load tells whether less air or smaller equipment would still do.",
+        "On the load calculation.",
+        "The whole-house sensible figure; not a rule of thumb.",
+        "9 to 22 BTU/h per square foot.",
+        _DESK,
+        1.0,
+        fills=(("btuh", "loads.sensible_gain_btuh"),),
+        facts=("loads.sensible_gain_btuh",),
+        unit="BTU/h",
+        when=lambda c: c.cooling and _wants_loads(c),
+        topics=("sensible", "heat gain"),
+        label="Sensible gain",
+    ),
+    Question(
+        "latent_gain",
+        "capacity",
+        "And its latent gain, in BTU/h?",
+        "Drying is judged on it.",
+        "On the same page.",
+        "The whole-house latent figure.",
+        "A fifth of the total where it is humid.",
+        _DESK,
+        0.5,
+        fills=(("btuh", "loads.latent_gain_btuh"),),
+        facts=("loads.latent_gain_btuh",),
+        unit="BTU/h",
+        when=lambda c: c.job.is_known("loads.sensible_gain_btuh"),
+        topics=("latent",),
+        label="Latent gain",
+    ),
+    Question(
+        "heat_loss",
+        "capacity",
+        "Design heat loss of the house, in BTU/h?",
+        "It tells whether a smaller furnace or less heating air would do.",
+        "On the load calculation.",
+        "The whole-house figure. If it equals the furnace's input, somebody copied the plate.",
+        "12 to 40 BTU/h per square foot.",
+        _DESK,
+        0.5,
+        fills=(("btuh", "loads.heat_loss_btuh"),),
+        facts=("loads.heat_loss_btuh",),
+        unit="BTU/h",
+        when=_wants_loads,
+        topics=("heat loss",),
+        label="Heat loss",
+    ),
+)
+"""Asked only when the verdict would use them."""
+
+
+THE_HOUSE: Final[tuple[Question, ...]] = (
+    Question(
+        "elevation",
+        "elevation",
+        "How high above sea level is the house, in feet?",
+        "Thin air carries less heat per CFM, so the same heat needs more air.",
+        "Any map; the town's figure will do.",
+        "Look it up by town or ZIP.",
+        "Under 2,500 feet in most places.",
+        _DESK,
+        0.5,
+        fills=(("ft", "site.elevation_ft"),),
+        facts=("site.elevation_ft",),
+        unit="ft",
+        topics=("elevation", "altitude"),
+        label="Elevation",
+    ),
+    Question(
+        "year_built",
+        "year",
+        "What year was the house built?",
+        "Ducts of before about 1981 may wear asbestos: don't cut or scrape before you know.",
+        "Ask the owner, or the records.",
+        "First built, not remodelled.",
+        "Half are older than 1980.",
+        _DESK,
+        0.3,
+        fills=(("year", "house.year_built"),),
+        facts=("house.year_built",),
+        topics=("year", "built"),
+        label="Built",
+    ),
+)
+"""Asked last."""
