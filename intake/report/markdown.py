@@ -119,7 +119,7 @@ def _reasons(modes: Sequence[ModeContent]) -> Iterator[str]:
         yield ""
         yield escaped(mode.sentence)
         yield ""
-        for reason in mode.reasons:
+        for reason in (*mode.reasons, *mode.notes):
             yield from _reason(reason)
         yield ""
 

@@ -17,7 +17,7 @@ from intake.telling.findings import (
 )
 from intake.telling.names import HARMS, PARTS, STATUSES, mode_words
 from intake.telling.numbers import quantity, spread, sure
-from intake.telling.verdict import deciding, delivered_sentence, status_sentence
+from intake.telling.verdict import deciding, delivered_sentence, notes_of, status_sentence
 
 __all__ = ["mode_content"]
 
@@ -46,6 +46,7 @@ def mode_content(mode: ModeVerdict, job: Job) -> ModeContent:
         held_back_by=_held_back_by(mode),
         sentence=sentence,
         reasons=tuple(_reason(one, job) for one in deciding(mode)),
+        notes=tuple(_reason(one, job) for one in notes_of(mode)),
         rows=tuple(_row(one, job) for one in mode.findings),
     )
 
@@ -76,7 +77,7 @@ def _is_over(finding: Finding) -> bool:
 def _reason(finding: Finding, job: Job) -> Reason:
     return Reason(
         part=finding_where(finding, job),
-        status=finding.status.value,
+        status=finding.status.value if finding.votes else "note",
         harm=HARMS[finding.harm],
         words=finding_sentence(finding, job),
         odds=odds_sentence(finding),

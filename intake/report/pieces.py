@@ -58,6 +58,7 @@ class ModeContent:
         held_back_by: The parts whose findings are over.
         sentence: The status in a sentence.
         reasons: What decides it, worst first.
+        notes: What only explains, and is worth saying.
         rows: Every check.
     """
 
@@ -71,6 +72,7 @@ class ModeContent:
     held_back_by: str
     sentence: str
     reasons: tuple[Reason, ...]
+    notes: tuple[Reason, ...]
     rows: tuple[Row, ...]
 
 

@@ -176,6 +176,14 @@ CHECKS: Final[Mapping[str, Told]] = MappingProxyType(
             "Long: whatever the blower has left is spread thin over it.",
             soft="the usual most",
         ),
+        "branch_share": Told(
+            "the branch that starves most",
+            "As these ducts split the air, the {where} gets {figure} of its share",
+            Bound.LEAST,
+            "Near enough to its share.",
+            "The room at its end will lag behind the others.",
+            soft="near enough",
+        ),
         "friction_rate": Told(
             "friction rate",
             "The blower leaves {figure} for friction along the {where}",

@@ -30,6 +30,7 @@ __all__ = [
     "delivered_sentence",
     "headline",
     "mode_lines",
+    "notes_of",
     "short_verdict",
     "status_sentence",
     "verdict_lines",
@@ -46,6 +47,8 @@ _CLOSEST: Final = "Closest to its limit: "
 _REASON_STARTS: Final = (_BECAUSE, _CLOSEST)
 _MOST_REASONS: Final = 3
 _MOST_ASSUMED: Final = 3
+_MOST_NOTES: Final = 2
+_TOLD_FIRST: Final = "effective_length"
 _MOST_WANTED: Final = 3
 _ORDER: Final = (
     ModeStatus.WONT_CARRY,
@@ -71,6 +74,7 @@ def verdict_lines(verdict: Verdict, job: Job) -> list[str]:
         return [headline(verdict), *_wanted_lines(verdict, job)]
     lines = [headline(verdict)]
     lines += _modes_lines(verdict, job)
+    lines += _note_lines(verdict, job)
     lines += _capacity_lines(verdict, job)
     lines += changes_sentences(verdict)
     lines += _assumed_line(verdict.assumed, job)
@@ -205,6 +209,22 @@ def deciding(mode: ModeVerdict) -> list[Finding]:
             return chosen
     rated = [one for one in voting if one.ratio is not None]
     return sorted(rated, key=lambda one: -(one.ratio or 0.0))[:1]
+
+
+def notes_of(mode: ModeVerdict) -> list[Finding]:
+    """What only explains and is worth saying: the length of the longest run first."""
+    told = [one for one in mode.findings if not one.votes and one.status is not FindingStatus.FINE]
+    return sorted(told, key=lambda one: one.check != _TOLD_FIRST)
+
+
+def _note_lines(verdict: Verdict, job: Job) -> list[str]:
+    every = [_note(one, job) for mode in verdict.modes.values() for one in notes_of(mode)]
+    return [f"Also: {one}" for one in dict.fromkeys(every)][:_MOST_NOTES]
+
+
+def _note(finding: Finding, job: Job) -> str:
+    sentence = finding_sentence(finding, job, brief=True)
+    return f"{sentence} ({finding.formula}.)" if finding.check == "branch_share" else sentence
 
 
 def _worst(findings: Sequence[Finding], check: str) -> Finding | None:

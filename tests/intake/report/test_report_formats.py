@@ -180,12 +180,28 @@ def test_the_page_fits_a_phone_a_dark_screen_and_paper():
 def test_every_bar_has_its_figures_as_text():
     content = a_content()
     html = report_html(content)
-    bars = [reason.bar for mode in content.modes for reason in mode.reasons if reason.bar]
+    bars = [
+        reason.bar for mode in content.modes for reason in mode.reasons + mode.notes if reason.bar
+    ]
     assert len(bars) == html.count('class="bar"')
     text = words(" ".join(page_of(html).text))
     for bar in bars:
         assert f"{bar.figure} recommended {bar.recommended} limit {bar.maximum}" in text
         assert 0.0 < bar.recommended_pct < bar.maximum_pct < bar.figure_pct <= 100.0
+
+
+def test_what_only_explains_is_told_as_a_note():
+    long_run = a_finding(
+        check="effective_length", figure=560.0, unit="ft", recommended=500.0, maximum=None,
+        status=FindingStatus.TIGHT, votes=False, formula="85 ft + 475 ft = 560 ft",
+    )  # fmt: skip
+    verdict = Verdict(modes={Mode.COOLING_HIGH: a_mode(findings=(a_finding(), long_run))})
+    content = content_of(a_job(), verdict)
+    (note,) = content.modes[0].notes
+    assert note.status == "note"
+    for text in (report_markdown(content), words(" ".join(page_of(report_html(content)).text))):
+        assert "560 ft" in text
+        assert "85 ft + 475 ft = 560 ft" in text
 
 
 def test_a_bar_keeps_the_proportions_of_its_figures():

@@ -47,6 +47,25 @@ def test_reasons_are_at_most_three_with_their_turning_points():
     assert len([line for line in told if line.startswith("Because:")]) == 3
 
 
+def test_a_long_run_and_a_starving_branch_are_told_though_they_dont_vote():
+    starves = a_finding(
+        check="branch_share", where="supply branch 2", figure=70.0, unit="%", recommended=85.0,
+        maximum=None, status=FindingStatus.TIGHT, votes=False,
+        formula="70 of 100 CFM: 30 CFM short",
+        spread=same(70.0),
+    )  # fmt: skip
+    long_run = replace(
+        starves, check="effective_length", where="longest run", figure=560.0, unit="ft",
+        recommended=500.0, spread=same(560.0),
+    )  # fmt: skip
+    mode = a_mode(findings=(a_finding(), starves, long_run))
+    lines = [one for one in verdict_lines(Verdict(modes={Mode.COOLING_HIGH: mode}), a_job())
+             if one.startswith("Also:")]  # fmt: skip
+    assert "560 ft" in lines[0]
+    assert "supply branch 2 gets 70% of its share" in lines[1]
+    assert "30 CFM short" in lines[1]
+
+
 def test_the_same_reasons_are_told_once():
     modes = {one: a_mode(mode=one) for one in (Mode.COOLING_HIGH, Mode.HEAT_PUMP_HEATING)}
     lines = verdict_lines(Verdict(modes=modes), a_job())
