@@ -16,7 +16,7 @@ from engine.job.belief import Belief, Between, How, Known, OneOf, Scalar, likely
 from engine.job.draws import Draws, skewed
 from engine.job.facts import Fact, Quantity, catalogue, fact_for, pattern_of
 from engine.job.job import Job
-from engine.trade.knowing import scatter_of
+from engine.job.knowing import scatter_of
 
 __all__ = ["Drawn", "House", "Mask", "draw"]
 
