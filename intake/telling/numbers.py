@@ -112,7 +112,8 @@ def quantity(value: float, unit: str, against: Iterable[float | None] = ()) -> s
         return f"{value:,.3g} {unit}".rstrip() if abs(value) < 1000.0 else f"{value:,.0f} {unit}"
     shown = value * style.factor
     limits = [one * style.factor for one in against if one is not None and isfinite(one)]
-    text = _rounded(shown, style.steps, limits)
+    far = style is _FEET and abs(value) >= 1000.0
+    text = _rounded(shown, (10.0, *style.steps) if far else style.steps, limits)
     return text + (style.singular if style.singular and text == "1" else style.after)
 
 

@@ -22,6 +22,7 @@ from intake.telling.numbers import hours, in_how_many, odds, quantity, spread, t
         (-0.304, "in. w.c.", "-0.30 in. w.c."),
         (0.0368, "in wc per 100 ft", "0.037 in. w.c. per 100 ft"),
         (41.6, "ft", "42 ft"),
+        (2499.0, "ft", "2,500 ft"),
         (13.6, "in", "13.5 in."),
         (3.25, "in", "3.25 in."),
         (61.2, "F", "61 °F"),
