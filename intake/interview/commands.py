@@ -177,8 +177,8 @@ def correct(talk: Talk, command: Command, text: str) -> list[Say] | None:
     if command.fact_words == "swap":
         return _swap(talk, last, text)
     target = named_by(talk, command.fact_words) if command.fact_words else None
-    if target is None and last is not None:
-        target = question_of(last.question)
+    if target is None:
+        target = _holding_old(talk, text) or (question_of(last.question) if last else None)
     if target is None:
         return None
     if not command.value_text:
@@ -195,6 +195,18 @@ def correct(talk: Talk, command: Command, text: str) -> list[Say] | None:
         _ask_back(talk, target, found, command.value_text)
         return [say(Manner.ASK_BACK, found.why)]
     return [say(Manner.ASK_BACK, f"I can't put “{command.value_text}” there. Once more:")]
+
+
+def _holding_old(talk: Talk, text: str) -> Question | None:
+    """The question whose answer holds the value that is called wrong ("17 not 11")."""
+    match = _X_NOT_Y.search(text)
+    if match is None:
+        return None
+    old = re.compile(rf"(?<![\d.]){re.escape(match['old'])}(?![\d.])", re.IGNORECASE)
+    for event in reversed(talk.state.standing):
+        if isinstance(event, Answered) and old.search(event.text):
+            return question_of(event.question)
+    return None
 
 
 def _ask_back(talk: Talk, target: Question, found: AskBack, text: str) -> None:

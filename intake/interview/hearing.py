@@ -118,8 +118,8 @@ def _answer(talk: Talk, line: str) -> list[Say]:
         return confirm(talk, question, line, phone_keys)
     if not _own_answer(question, found) or _names_another(talk, question, line):
         other = elsewhere(talk, question, line)
-        if other is not None:
-            return _taken_elsewhere(talk, question, other, line)
+        if other is not None and (said := _taken_elsewhere(talk, other, line)):
+            return said
     return _react(talk, question, found, line)
 
 
@@ -244,7 +244,7 @@ def _settled(
             place=str(place) if place is not None else None,
         )
         return _accepted(talk, question, found, f"{open_ask.text} ({line})")
-    if isinstance(fresh, Accepted) and open_ask.kind != AskKind.MISSING_PART.value:
+    if open_ask.kind != AskKind.MISSING_PART.value:
         return None
     for joined in _joined(open_ask.text, line):
         whole = listen(question, joined, talk.state.job)
@@ -322,28 +322,24 @@ def _numbered(talk: Talk, question: Question, fresh: Heard, line: str) -> list[S
     }.get(text, lambda: None)()
 
 
-def _taken_elsewhere(
-    talk: Talk, question: Question, other: tuple[Question, Accepted], line: str
-) -> list[Say]:
-    target, found = other
-    said = take(talk, target, found, line, volunteered=True)
-    if isinstance(said, str):
-        return _misread(talk, question, said, line)
-    return said
+def _taken_elsewhere(talk: Talk, other: tuple[Question, Accepted], line: str) -> list[Say]:
+    """Take an answer to another question; empty if it says nothing there."""
+    said = take(talk, other[0], other[1], line, volunteered=True)
+    return [] if isinstance(said, str) else said
 
 
 def _after_the_end(talk: Talk, line: str) -> list[Say]:
     """Nothing is open: requests and corrections still work, and facts that are named."""
-    found = read("text", line, previous=_previous(talk))
-    if isinstance(found, Command):
-        said = obey(talk, found, None, line)
-        if said is not None:
-            return said
     if _GO_ON.fullmatch(normalise(line)):
         left = still_open(talk.state, talk.context)
         if left is not None:
             talk.happened(Reopened(question=left.key))
             return [say(Manner.NOTE, "Going on with the questions.")]
+    found = read("text", line, previous=_previous(talk))
+    if isinstance(found, Command):
+        said = obey(talk, found, None, line)
+        if said is not None:
+            return said
     other = elsewhere(talk, None, line)
     if other is not None:
         said_or_why = take(talk, other[0], other[1], line, volunteered=True)

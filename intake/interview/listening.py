@@ -14,7 +14,7 @@ from engine.job.job import Job
 from intake.interview.events import AskedBack
 from intake.interview.own_reading import OWN_FIELDS, read_own
 from intake.interview.question import Question
-from intake.reading.clean import normalise
+from intake.reading.clean import LONGEST_ANSWER, normalise
 from intake.reading.manner import sureness
 from intake.reading.read import read
 from intake.reading.result import (
@@ -133,8 +133,10 @@ def listen(question: Question, text: str, job: Job, previous: Previous | None = 
     )
     if question.field in _PASTED and not isinstance(found, Accepted):
         return _around_a_paste(text, found, previous)
-    if question.section == "supply.trunks" and isinstance(found, AskBack):
-        return _several_trunks(found, job)
+    if question.choices and isinstance(found, Rejected) and len(text) <= LONGEST_ANSWER:
+        return Rejected(f"I can't read that as an answer. {_wanted(question)}")
+    if question.section == "supply.trunks" and question.field == "duct":
+        return _several_trunks(found, line, job)
     return found
 
 
@@ -190,15 +192,31 @@ def _around_a_paste(text: str, found: Reading, previous: Previous | None) -> Rea
     return plain if isinstance(plain, Command | Unknown) else found
 
 
-def _several_trunks(found: AskBack, job: Job) -> Reading:
-    """Two trunks may be of two sizes; one size holds for all that were counted."""
-    count = job.number("supply.trunks.0.count") or 1.0
-    sizes = [dict(values) for values in found.readings if "shape" in values]
-    if found.kind is not AskKind.TWO_VALUES or count < 2:
+_COUNT_FIRST: Final = re.compile(
+    r"(?:just |only |there (?:is|are) )?(?P<count>one|two|three|four|both|single|[1-4])"
+    r"(?: trunks?| of them| mains?)?[ ,:;.-]+(?P<rest>.*\d.*)"
+)
+_COUNTS: Final = {"one": 1, "single": 1, "two": 2, "both": 2, "three": 3, "four": 4}
+_CHANGES: Final = re.compile(r"\b(?:reduc\w*|step\w*|then|down|to|becomes|narrow\w*|after|end)\b")
+
+
+def _several_trunks(found: Reading, line: str, job: Job) -> Reading:
+    """How many trunks, said with their size; two may be of two sizes."""
+    counted = _COUNT_FIRST.fullmatch(line)
+    if counted and not (isinstance(found, Accepted) and "count" in found.values):
+        rest = read("duct", counted["rest"])
+        if isinstance(rest, Accepted) and "shape" in rest.values:
+            said = counted["count"]
+            count = _COUNTS.get(said) or int(said)
+            return Accepted({**rest.values, "count": count}, rest.sure, rest.place, rest.others)
+    if not isinstance(found, AskBack) or found.kind is not AskKind.TWO_VALUES:
         return found
-    if len(sizes) == 1:
-        return Accepted({**sizes[0], "count": int(count)})
-    if len(sizes) == int(count):
+    count_known = job.number("supply.trunks.0.count")
+    sizes = [dict(values) for values in found.readings if "shape" in values]
+    if len(sizes) == 1 and count_known is not None and count_known >= 2:
+        return Accepted({**sizes[0], "count": int(count_known)})
+    beside = count_known == len(sizes) or (count_known is None and not _CHANGES.search(line))
+    if len(sizes) > 1 and beside:
         rows: list[Value] = [*sizes]
         return Accepted({"ducts": rows})
     return found

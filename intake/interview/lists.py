@@ -70,9 +70,14 @@ def _where(key: str, reading: Accepted, values: Values, job: Job) -> dict[str, B
 
 
 def _duct(question: Question, reading: Accepted, knowing: Knowing, job: Job) -> Facts:
-    """One size of duct; several equal ones are one entry with a count."""
-    key = f"{question.section}.0"
+    """One size of duct; several equal ones are one entry with a count.
+
+    What is said without a size (material, where the tape was) holds for every entry beside it.
+    """
     values = reading.values
+    if "shape" not in values:
+        return _about_ducts(question.section, reading, knowing, job)
+    key = f"{question.section}.0"
     beliefs = _size(key, values, knowing) | _where(key, reading, values, job)
     count = values.get("count")
     settles: tuple[str, ...] = ()
@@ -80,6 +85,15 @@ def _duct(question: Question, reading: Accepted, knowing: Knowing, job: Job) -> 
         beliefs[f"{key}.count"] = belief_of(f"{key}.count", float(count), knowing)
         settles = _COUNTED.get(question.section, ())
     return Facts(beliefs, {}, _resized(key, values), settles)
+
+
+def _about_ducts(section: str, reading: Accepted, knowing: Knowing, job: Job) -> Facts:
+    beliefs: dict[str, Belief] = {}
+    for key in tuple(job.entries(section)) or (f"{section}.0",):
+        if not job.is_known(f"{key}.from"):
+            beliefs |= _size(key, reading.values, knowing)
+            beliefs |= _where(key, reading, reading.values, job)
+    return Facts(beliefs)
 
 
 _COUNTED: Final[Mapping[str, tuple[str, ...]]] = {

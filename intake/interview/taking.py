@@ -42,8 +42,8 @@ class _Gathered:
 
     def add(self, facts: Facts) -> None:
         """Take these facts in too; what was said first stands."""
-        self.beliefs = {**facts.beliefs, **self.beliefs}
-        self.lengths = {**facts.lengths, **self.lengths}
+        self.beliefs.update({k: b for k, b in facts.beliefs.items() if k not in self.beliefs})
+        self.lengths.update({k: n for k, n in facts.lengths.items() if k not in self.lengths})
         self.forget += facts.forget
         self.settles += facts.settles
 
@@ -289,7 +289,7 @@ def elsewhere(talk: Talk, question: Question | None, text: str) -> tuple[Questio
             continue
         found = listen(candidate, text, talk.state.job)
         if isinstance(found, Accepted):
-            return candidate, _counted(candidate, found, text)
+            return candidate, found
     return None
 
 
@@ -304,14 +304,6 @@ _SHAPES: Final = (
 def _shaped(text: str) -> tuple[str, ...]:
     line = text.lower()
     return tuple(key for shape, keys in _SHAPES if re.search(shape, line) for key in keys)
-
-
-def _counted(question: Question, found: Accepted, text: str) -> Accepted:
-    """ "Just one, 20x8": a count of one is worth keeping for a trunk."""
-    one = re.match(r"\s*(?:just |only )?(?:one|1|single|a single)\b", text.lower())
-    if question.key == "trunk_size" and one and "count" not in found.values:
-        return Accepted({**found.values, "count": 1}, found.sure, found.place, found.others)
-    return found
 
 
 def _named(talk: Talk, text: str) -> Question | None:

@@ -378,7 +378,7 @@ AT_THE_DESK: Final[tuple[Question, ...]] = (
         "0.15 to 0.38 in. w.c.",
         _DESK,
         1.0,
-        fills=(("inwc", "new.coil_drop_inwc"),),
+        fills=(("inwc", "new.coil_drop_inwc"), ("cfm", "new.coil_drop_at_cfm")),
         facts=("new.coil_drop_inwc",),
         unit="in. w.c.",
         when=_coil_outside,

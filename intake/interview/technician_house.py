@@ -29,7 +29,7 @@ THE_LOADS: Final[tuple[Question, ...]] = (
         "0.06 to 0.30 in. w.c.",
         _DESK,
         0.5,
-        fills=(("inwc", "new.filter_drop_inwc"),),
+        fills=(("inwc", "new.filter_drop_inwc"), ("cfm", "new.filter_drop_at_cfm")),
         facts=("new.filter_drop_inwc",),
         unit="in. w.c.",
         when=_wants_filter_drop,

@@ -28,6 +28,8 @@ _SHORT: Final[Mapping[str, str]] = {
     "equipment.heating_low_input_btuh": "{} in at low fire",
     "equipment.heating_output_btuh": "{} out",
     "equipment.heating_efficiency_fraction": "{} efficient",
+    "new.coil_drop_inwc": "{}",
+    "new.filter_drop_inwc": "{}",
     "new.coil_drop_at_cfm": "at {}",
     "new.filter_drop_at_cfm": "at {}",
     "target.cooling_high_cfm": "{} in full cooling",
