@@ -3,11 +3,14 @@
 Written from the fields of the two errors that have them.
 """
 
+from dataclasses import fields
+from difflib import get_close_matches
 from math import isnan
 
 from engine.errors import EngineError, FactError, OutOfRangeError
 from engine.job.facts import Fact, catalogue, fact_for, pattern_of
 from engine.job.job import LISTS
+from engine.trade.limits import Limits
 from intake.telling.names import fact_words, number_words, value_words
 from intake.telling.numbers import quantity
 
@@ -59,8 +62,15 @@ def _of_fact(error: FactError) -> str:
     if error.key in LISTS:
         return f"{first} Give a list of entries, or an empty list if the house has none."
     if error.key.startswith("limits."):
-        return f"{first} `trunktalk limits` lists the limits that can be turned."
+        return f"{first} {_nearest_limits(error.key)}"
     return f"{first} `trunktalk facts` lists every name a job may hold."
+
+
+def _nearest_limits(key: str) -> str:
+    known = [field.name for field in fields(Limits)]
+    wanted = key.removeprefix("limits.").split(".", 1)[0]
+    near = get_close_matches(wanted, known, n=3, cutoff=0.3) or known
+    return f"Limits that can be turned: {', '.join(near)}."
 
 
 def _reads_on(problem: str) -> bool:

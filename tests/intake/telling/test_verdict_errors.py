@@ -35,8 +35,9 @@ def test_a_misspelt_key_is_told_with_its_neighbour_and_where_all_are_listed():
     assert "`trunktalk facts`" in told
 
 
-def test_a_limit_that_does_not_exist_points_to_the_limits():
-    assert "`trunktalk limits`" in refused(lambda: turned(LIMITS, "trunk_speed", 900.0, "office"))
+def test_a_limit_that_does_not_exist_names_its_neighbours():
+    told = refused(lambda: turned(LIMITS, "supply_trunk_metal.maximum_fpm", 900.0, "office"))
+    assert "supply_trunk_rigid" in told
 
 
 def test_a_quantity_out_of_range_is_told_with_its_unit_and_where_it_holds():
