@@ -7,7 +7,7 @@ from typing import Final
 
 from intake.reading.asks import implausible, one_end, two_values, wrong_quantity
 from intake.reading.bounds import BELIEVABLE
-from intake.reading.numbers import between, bounded, kept, relation, together
+from intake.reading.numbers import between, bounded, kept, relation, spread, together
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Values
 from intake.reading.scan import Item, Scan
 from intake.reading.units import convert
@@ -34,16 +34,37 @@ def read_airflow(said: Scan, low: float, high: float) -> Reading | None:
     if named and len(named) < len(values):
         values = _with_named(said, named, values)
     if not values:
+        if said.says("vague.size") or said.words() & {
+            "speed",
+            "blast",
+            "tap",
+            "same",
+            "strong",
+            "hard",
+        }:
+            return AskBack("How much is it in CFM?", (), AskKind.MISSING_PART)
         return None
+    values = _result_of(said, values)
     if said.says("alt.change"):
         return two_values("airflow", [{"cfm": _cfm(v)} for v in values])
     if len(values) == 1:
-        if said.says("join.by"):
+        if said.says("join.by") and "=" not in said.text:
             return AskBack("What is the airflow in CFM?", (), AskKind.MISSING_PART)
         return _one(said, values[0], low, high)
     if len(values) == 2:
         return _two(said, values[0], values[1], low, high)
     return two_values("airflow", [{"cfm": _cfm(v)} for v in values[:4]])
+
+
+def _result_of(said: Scan, values: list[Item]) -> list[Item]:
+    """ "3.5 x 400 = 1400": the number behind the equals sign, if the sum is right."""
+    texts = [item.text for item in said.items]
+    if len(values) == 3 and "=" in texts:
+        last = values[2]
+        if texts.index("=") == said.items.index(last) - 1:
+            if abs(values[0].value * values[1].value - last.value) <= 0.01 * last.value:
+                return [last]
+    return values
 
 
 def _with_named(said: Scan, named: list[Item], values: list[Item]) -> list[Item]:
@@ -102,6 +123,14 @@ def _by_tons(
         if any(abs(_cfm(v) - cfm) > 1 for v in others):
             return two_values("airflow", [{"cfm": cfm}, *({"cfm": _cfm(v)} for v in others)])
         return _within({"cfm": cfm}, cfm, low, high)
+    short = [v for v in values if not v.unit and _PER_TON[0] <= v.value <= _PER_TON[1]]
+    if tons and len(short) == 1 and len(values) == 1 and short[0].value < 200 * tons[0].value:
+        cfm = round(tons[0].value * short[0].value, 2)
+        return AskBack(
+            f"Is that {short[0].value:g} CFM per ton, {cfm:,.0f} CFM in all?",
+            ({"cfm": cfm}, {"cfm": short[0].value}),
+            AskKind.TWO_READINGS,
+        )
     if tons and not values:
         tons_value = tons[0].value
         return wrong_quantity(
@@ -118,6 +147,8 @@ def _one(said: Scan, item: Item, low: float, high: float) -> Reading:
     cfm = _cfm(item)
     if bounded(said.text):
         return one_end("airflow", cfm, "CFM")
+    if item.sign < 0:
+        return implausible("airflow", {"cfm": -cfm}, [{"cfm": cfm}])
     if item.token is not None and item.token.comma == "decimal":
         return implausible("airflow", {"cfm": cfm}, [{"cfm": round(cfm * 1000, 2)}])
     return _within({"cfm": cfm}, cfm, low, high)
@@ -126,9 +157,9 @@ def _one(said: Scan, item: Item, low: float, high: float) -> Reading:
 def _two(said: Scan, one: Item, two: Item, low: float, high: float) -> Reading:
     how = relation(said.items, one, two)
     first, second = _cfm(one), _cfm(two)
-    if "+/-" in said.text and second < first:
-        spread: Values = {"cfm_low": first - second, "cfm_high": first + second}
-        return _within(spread, first, low, high)
+    if spread(said, one, two):
+        ends: Values = {"cfm_low": first - second, "cfm_high": first + second}
+        return _within(ends, first, low, high)
     if how == "range" and first < second:
         if first < second / 20 or not low <= first <= high or not low <= second <= high:
             return implausible("airflow", {"cfm_low": first, "cfm_high": second})

@@ -21,8 +21,8 @@ KEYS: Final[dict[CommandName, str]] = {
     "|rather not|jump ahead|skip ahead|skip over|skip past|do that one later|go to the next|on to the next|go ahead to the next"
     "|no answer|don't want to answer|rather not answer|next please|another one|ask me something else|something else|go forward|forward"
     "|don't care|doesn't matter|do not care|put that off|get to that later|deal with that later|revisit|park that|park it|table that|hold that one"
-    "|different question|ask another|ask me another|skp|skipp|jump over|let's leave|bypass this",
-    CommandName.BACK: "back|go back|previous|prev|back up|backup|go backwards|go backward|back one|one back|rewind|step back|last question"
+    "|none of your business|different question|ask another|ask me another|skp|skipp|jump over|let's leave|bypass this",
+    CommandName.BACK: "back|go back|goto previous|goto last|previous|prev|back up|backup|go backwards|go backward|back one|one back|rewind|step back|last question"
     "|previous question|question before|the one before|backtrack|back out|return to the last|return to previous|back a step|up one|one before"
     "|back to the last|back to the previous|backwards|go bak|bak|bck|to the last one|the last one again|last one again",
     CommandName.UNDO: "undo|never mind|nevermind|nvm|scratch that|forget that|disregard|ignore that|delete|erase|strike that|cancel|take that back"
@@ -40,8 +40,8 @@ KEYS: Final[dict[CommandName, str]] = {
     "|matter anyway|whats it for|whats that for|whats this for|whats the point|why ask|why on earth|why in the world|wy|y tho|what do you care|need it for|how's that help|how does that help|how does this help",
     CommandName.WHERE: "where|where do i|where is|where's|where would|where should|where exactly|which spot|where at|what spot|where abouts|whereabouts",
     CommandName.HOW: "how do i|how do you|how would i|how should i|how can i|how|what's the trick|how to|best way|what tool|how am i supposed to",
-    CommandName.TYPICAL: "typical|what's typical|what's normal|what is normal|what's usual|what's common|what's average|normally|what should it be|what should that be|what would be normal"
-    "|ballpark|what's a normal|what's a good|usual|what do most|what's a typical",
+    CommandName.TYPICAL: "typical|what's typical|what's normal|what is normal|what's usual|what's common|what's average|what should it be|what should that be|what would be normal"
+    "|what's a normal|what's a good|what do most|what's a typical",
     CommandName.HELP: "help|help me|halp|hlep|commands|options|menu|huh|what do you mean|what does that mean|what does this mean|what do that mean|what's that mean|what does it mean|don't understand"
     "|do not understand|don't get it|don't get|confused|lost me|you lost me|i'm lost|stuck|explain|what can i say|what can i type|what are my options|what are the options|instructions|not following|what's a|what is a"
     "|what is an|what's an|what are|what am i looking|what am i supposed|what are you asking|more info|clarify|elaborate|hint|example|define|eh|what should i say|what should i type|what do i type|what do i say"
@@ -181,8 +181,15 @@ def as_command(text: str, field: str) -> Command | None:
                 if not _is_whole(words, rest, name):
                     continue
                 return Command(name)
+    asked = _WHAT_IS.fullmatch(" ".join(words))
+    if asked is not None and field != "text":
+        return Command(CommandName.HELP, fact_words=asked["what"])
     return None
 
+
+_WHAT_IS: Final = re.compile(
+    r"(?:and |so |ok |um )?(?:what(?:'s| is| are| do you mean by)|define|explain|how do you mean) (?:an? |the )?(?P<what>[a-z' ]{2,40})"
+)
 
 _GUESSED: Final = (
     "skip",

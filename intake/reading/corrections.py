@@ -33,6 +33,9 @@ _PATTERNS: Final = (
     re.compile(
         r"^(?:it'?s|its|it is|it was|that'?s|thats|that was|was) (?:actually|really) (?P<new>.+)$"
     ),
+    re.compile(
+        r"^(?P<old>\S+) (?:was|is|isn'?t|wasn'?t) (?:wrong|right|a typo|off|bad|incorrect),? ?(?:it'?s|its|should be|make it|it was|it should be|i meant)? (?P<new>.+)$"
+    ),
     re.compile(r"^replace (?P<old>.+?) with (?P<new>.+)$"),
     re.compile(r"^change (?P<old>.+?) to (?P<new>.+)$"),
 )
@@ -111,6 +114,8 @@ def _by_word(
         match = pattern.match(body)
         if match and _same(match["old"], previous.text) and reads(previous.field, match["new"]):
             return _clean_new(match["new"]), None
+        if match and marked and previous.field == "duct" and reads("material", match["new"]):
+            return _clean_new(match["new"]), None
     for pattern in _PATTERNS[:3]:
         match = pattern.match(body)
         if match and reads(previous.field, _clean_new(match["new"])):
@@ -142,7 +147,8 @@ def _by_pattern(
     for pattern in (_OLD_NEW, _NOT_OLD):
         match = pattern.match(body)
         if match and _DIGIT.search(match["old"]) and _DIGIT.search(match["new"]):
-            if told is not None and _same(match["old"], told) or marked and standing:
+            named = standing and _split_fact(match["new"])[1] is not None
+            if told is not None and _same(match["old"], told) or (marked and standing) or named:
                 return _split_fact(match["new"])
     for pattern in _PATTERNS:
         match = pattern.match(body)
@@ -159,7 +165,12 @@ def _by_pattern(
         if tail and _DIGIT.search(tail["new"]):
             return _split_fact(_clean_new(tail["new"]))
     match = _WAS_ROLE.match(body)
-    if match and set(match["fact"].split()) & _FACT_WORDS and standing and not _DIGIT.search(body):
+    if (
+        match
+        and set(match["fact"].split()) & _FACT_WORDS
+        and standing
+        and not _DIGIT.search(body.replace(" one", ""))
+    ):
         return None, match["fact"].strip()
     if marked and standing and _DIGIT.search(body):
         return _split_fact(_clean_new(body))
@@ -172,7 +183,7 @@ def _clean_new(new: str) -> str:
     if match and _DIGIT.search(match["new"]) and _DIGIT.search(match["old"]):
         new = match["new"]
     new = re.sub(
-        r"(?:,? ?(?:please|pls|thanks|thank you|sorry|my bad|instead|not whatever i said|my mistake|oops))+[.!]?$",
+        r"(?:,? ?(?:actually|really|please|pls|thanks|thank you|sorry|my bad|instead|not whatever i said|my mistake|oops))+[.!]?$",
         "",
         new,
     )

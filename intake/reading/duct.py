@@ -33,6 +33,7 @@ class _Parts:
     lengths: list[Item] = field(default_factory=list)
     counts: list[float] = field(default_factory=list)
     leftover: list[Item] = field(default_factory=list)
+    counted: list[Item] = field(default_factory=list)
     count_item: Item | None = None
 
 
@@ -40,6 +41,7 @@ def read_duct(said: Scan) -> Reading | None:
     """Read a duct; None if the text holds nothing of one."""
     items = said.items
     materials = material_of(items)
+    _read_round_letter(said)
     wrong_measure = _round_by_another_measure(said)
     if wrong_measure is not None:
         return wrong_measure
@@ -97,6 +99,9 @@ def _sorted_parts(said: Scan) -> _Parts:
             parts.lengths.append(item)
         elif _is_counted(items, i):
             parts.counts.append(item.value)
+            parts.counted.append(item)
+        elif _is_over_jacket(items, i):
+            continue
         elif not (_is_thickness(items, i, bool(sizes)) or _is_aside(items, i)):
             rest.append(item)
     anchor = (sizes[0].first, sizes[0].last) if sizes else None
@@ -108,7 +113,7 @@ def _sorted_parts(said: Scan) -> _Parts:
         else:
             parts.singles = rest
     if anchor is not None and not parts.counts:
-        counted = count_of(items, *anchor)
+        counted = count_of(items, *anchor, inside)
         if counted is not None:
             parts.counts.append(float(counted[0]))
             rest = [item for item in rest if item is not counted[1]]
@@ -122,6 +127,18 @@ def _sorted_parts(said: Scan) -> _Parts:
     elif parts.singles and rest and parts.singles is not rest:
         parts.singles += rest
     return parts
+
+
+def _is_over_jacket(items: list[Item], i: int) -> bool:
+    """The outside of insulated flex, where the core is given too: "10 in core, 14 over jacket"."""
+    if not any(item.means("place.core") for item in items):
+        return False
+    behind = [item for item in items[i + 1 : i + 3] if item.kind == "tag"]
+    before = [item for item in items[max(0, i - 3) : i] if item.kind == "tag"]
+    names = ("place.jacket", "place.over wrap", "place.outside")
+    if any(item.means("place.core") for item in behind[:1] or before[-1:]):
+        return False
+    return any(item.means(*names) for item in behind or before)
 
 
 def _is_counted(items: list[Item], i: int) -> bool:
@@ -205,6 +222,25 @@ def _is_thickness(items: list[Item], i: int, sized: bool) -> bool:
     return about and (item.unit != "" or not item.whole or sized) or (sized and fraction)
 
 
+def _read_round_letter(said: Scan) -> None:
+    """ "12r" is 12 round."""
+    for one, two in zip(said.items, said.items[1:], strict=False):
+        if one.kind == "num" and two.text == "r" and two.glued:
+            two.meanings = ("shape.round",)
+
+
+def _around(said: Scan, number: Item) -> bool:
+    """ "25 inches around": the tape went around it."""
+    items = said.items
+    place = items.index(number)
+    behind = items[place + 1 :]
+    return (
+        bool(number.unit and behind)
+        and behind[0].text == "around"
+        and (len(behind) == 1 or behind[1].text in ("it", "the", "outside", ","))
+    )
+
+
 def _round_by_another_measure(said: Scan) -> AskBack | None:
     numbers = [n for n in said.numbers if n.dimension in ("", "length") and n.unit != "ft"]
     if len(numbers) != 1:
@@ -217,7 +253,9 @@ def _round_by_another_measure(said: Scan) -> AskBack | None:
             (reading,),
             AskKind.TWO_READINGS,
         )
-    if said.says("measure.around") and not said.says("material.wrapped"):
+    if (said.says("measure.around") or _around(said, numbers[0])) and not said.says(
+        "material.wrapped"
+    ):
         reading = {"shape": "round", "diameter_in": round(value / 3.14159, 1)}
         return AskBack(
             f"{figure(value)} in. around is a {figure(value / 3.14159, 1)} in. round duct. Is that it?",
@@ -373,6 +411,10 @@ def _chain(said: Scan, size: Size, base: dict[str, Value]) -> Reading | None:
         return None
     joins = {join.text if join.kind == "sym" else "x" for join in size.joins}
     if len(sides) == 3:
+        third = said.items.index(sides[2])
+        if joins == {"x"} and _is_thickness(said.items, third, True):
+            two = Size(sides[:2], size.first, size.last)
+            return _checked(said, _ordered({"shape": "rect", **_sides(two), **base}))
         if (
             sides[2].unit in _LENGTH_UNITS
             and sides[0].unit not in _LENGTH_UNITS
@@ -463,9 +505,10 @@ def _has_open_join(said: Scan, parts: _Parts) -> bool:
     """Whether a times sign stands that joins no count."""
     items = said.items
     joins = [i for i, item in enumerate(items) if item.means("join.by")]
-    if parts.count_item is not None:
-        place = items.index(parts.count_item)
-        joins = [i for i in joins if i not in (place - 1, place + 1)]
+    for item in (parts.count_item, *parts.lengths, *parts.counted):
+        if item is not None:
+            place = items.index(item)
+            joins = [i for i in joins if i not in (place - 1, place + 1)]
     return bool(joins)
 
 

@@ -50,9 +50,9 @@ def read_capacity(said: Scan, low: float, high: float, question: str = "") -> Re
     if not heats and not bare:
         return _without_heat(said, share)
     if heats and bare:
-        joined = _sharing(said, heats, bare)
-        if joined is not None:
-            heats = joined
+        heats = _sharing(said, heats, bare)
+        if any(not item.unit for item in bare):
+            return two_values("capacity", [{"btuh": _btuh(h)} for h in heats[:2]])
     if not heats:
         return _bare(said, bare, share, low, high, question)
     if "of" in said.words() and share is not None and re.search(r"(?:%|percent) of", said.text):
@@ -92,7 +92,7 @@ def _without_heat(said: Scan, share: float | None) -> Reading | None:
     return None
 
 
-def _sharing(said: Scan, heats: list[Item], bare: list[Item]) -> list[Item] | None:
+def _sharing(said: Scan, heats: list[Item], bare: list[Item]) -> list[Item]:
     """ "45 or 60k": the bare number shares the scale of the other."""
     found = list(heats)
     for item in bare:
@@ -163,6 +163,7 @@ def _assigned(
     sizes = [float(v) for k, v in values.items() if k.endswith("btuh")]  # type: ignore[arg-type]
     tons = any(h.unit == "ton" for h in heats)
     top = min(high, 60_000.0) if tons else high
+    low = max(low, 12_000.0) if tons else low
     if all(low <= size <= top for size in sizes):
         return Accepted(values)
     meant = []
@@ -179,6 +180,12 @@ def _bare(
     said: Scan, bare: list[Item], share: float | None, low: float, high: float, question: str
 ) -> Reading:
     extra: dict[str, Value] = {} if share is None else {"efficiency": share}
+    pair = _roles(said, bare)
+    if len(bare) == 2 and sorted(pair) == ["input", "output"]:
+        both: dict[str, Value] = {
+            f"{r}_btuh": n.value * 1000 for r, n in zip(pair, bare, strict=True)
+        }
+        return AskBack("Are those in thousands of BTU/h?", (both,), AskKind.TWO_READINGS)
     if len(bare) > 1:
         return two_values(
             "capacity", [{"btuh": n.value * (12000 if n.value <= 6 else 1000)} for n in bare[:3]]

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import re
 from typing import Final
 
 from intake.reading.asks import implausible, one_end, two_values, wrong_quantity
-from intake.reading.numbers import bounded, kept, relation, together
+from intake.reading.manner import hedged
+from intake.reading.numbers import bounded, kept, relation, spread, together
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Values
 from intake.reading.scan import Item, Scan
 from intake.reading.sizes import find_sizes
@@ -18,6 +20,15 @@ _JOIST_FT: Final = 16 / 12
 
 _LEAST_BARE: Final = 20.0
 """A bare elevation below this is more likely something else, ft."""
+
+_PIECES: Final = frozenset(
+    "section sections piece pieces joint joints stick sticks length lengths roll rolls bag bags runs each".split()
+)
+"""Words that make "3 of 10 ft" a product."""
+
+_ONLY_PART: Final = re.compile(
+    r"\b(?:can'?t|couldn'?t|cannot|only|unable to|didn'?t)\b.*\b(?:past|see|saw|first|reach|get|beyond|visible|of it)\b"
+)
 
 _ROLL_FT: Final = 25.0
 """Usual length of a bag of flexible duct, ft (common practice)."""
@@ -35,6 +46,11 @@ def read_length(said: Scan, low: float, high: float) -> Reading | None:
     sized = [s for s in find_sizes(said.items) if len(s.sides) >= 2 and s.joins]
     if sized:
         return wrong_quantity("length", said.text, "area", hint="That looks like a size.")
+    pieces = said.words() & _PIECES
+    counted = [n for n in said.numbers if n.unit in ("", "things", "ft", "rolls")]
+    if pieces and len(counted) == 2:
+        product = counted[0].value * counted[1].value
+        return AskBack(f"Is that {product:g} ft in all?", ({"ft": product},), AskKind.TWO_READINGS)
     if odd and not any(n.unit for n in numbers):
         return _counted(odd[0], numbers)
     if not numbers:
@@ -73,7 +89,7 @@ def _counted(item: Item, others: list[Item]) -> AskBack:
 
 def _one(said: Scan, item: Item, low: float, high: float) -> Reading:
     feet = _feet(item)
-    if bounded(said.text):
+    if bounded(said.text) or (_ONLY_PART.search(said.text) and not hedged(said.text)):
         return one_end("length", feet, "ft")
     if item.sign < 0:
         return implausible("length", {"ft": -feet}, [{"ft": feet}])
@@ -95,7 +111,7 @@ def _two(said: Scan, one: Item, two: Item, low: float, high: float) -> Reading:
         if not low <= first or not second <= high:
             return implausible("length", {"ft_low": first, "ft_high": second})
         return Accepted({"ft_low": first, "ft_high": second})
-    if "+/-" in said.text and second < first:
+    if spread(said, one, two):
         return Accepted({"ft_low": first - second, "ft_high": first + second})
     if how == "plus":
         total = first + second
@@ -166,7 +182,7 @@ def read_elevation(said: Scan, low: float, high: float) -> Reading | None:
         feet = _feet(item)
         if item.sign < 0 or "below" in text:
             feet = -feet
-        if bounded(text):
+        if bounded(text.replace("below sea", " ")):
             return one_end("elevation", feet, "ft")
         if (
             item.unit == ""

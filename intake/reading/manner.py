@@ -12,7 +12,7 @@ __all__ = ["cant_say", "hedged", "sureness"]
 _HEDGED: Final = re.compile(
     r"""\b(?:about|abt|around|aprox|approx\w*|rough\w*|ruff\w*|maybe|mabye|mayb|perhaps|possibly|probabl[ye]
     |prob|probly|prolly|i\ think|i\ thnk|i\ believe|i'd\ say|i\ would\ say|id\ say|i\ reckon|reckon|figure
-    |ish|or\ so|ball\ ?park|give\ or\ take|circa|ca|more\ or\ less|nearly|almost|close\ to|call\ it|like
+    |ish|or\ so|ball\ ?park|give\ or\ take|circa|ca|more\ or\ less|nearly|almost|close\ to|call\ it|something\ like|like\ about
     |looks|look|looked|seems|appears|eyeball\w*|kind\ of|kinda|sort\ of|sorta|should\ be|somewhere|or\ thereabouts
     |just\ (?:over|under|shy)|a\ (?:hair|bit|tad|little)\ (?:over|under|more|less)|supposed(?:ly)?|pretty\ sure
     |not\ (?:100|sure|certain|positive|exactly)|if\ i\ remember|from\ memory|as\ far\ as|afaik|i\ assume|assuming
@@ -68,7 +68,7 @@ _UNKNOWN: Final = re.compile(
     + r"(?: (?:really|even|actually|quite|ever|yet|possibly|physically|just|quite|wanna|want to|be able to|have a way to|got a way to|at all|me|honestly|currently|that|the|any))*"
     r" (?:know|kno|tell|say|saying|see|find|reach|reachable|get (?:to|at|up|in|into|under|behind|a|over|back|there|near|close|out|the|that|it|my)|measure|measured|measuring|read|readable|check|checked|look|looked|remember|recall"
     r"|access|accessible|determine|seeing|knowing|telling|visible|sure|certain|have (?:it|that|one|a|any|my|the|access|numbers?)|see|seen|open|opened|make it out|make out|understand the label|gotten|got|"
-    r"record|recorded|write|written|wrote|legible|available|listed|marked|printed|labeled|labelled|show|shown|familiar|given|provided|in|on me|with me|identify|guess|figure|pulled|fit|crawl|climb|move|take|took|on site|there yet|home|been|exposed|"
+    r"record|recorded|write|written|wrote|legible|available|listed|marked|printed|labeled|labelled|show|shown|familiar|given|provided|on me|with me|identify|guess|figure|pulled|fit|crawl|climb|move|take|took|on site|there yet|home|been|exposed|"
     r"running|working|on right now|turn on|start|come on))"
     r"|\b(?:no|zero|not a|not the) (?:idea|clue|clew|earthly|way|access|gauge|gage|meter|tape|manometer|mano|ladder|light|flashlight|probe|probes|thermometer|hood|flow ?hood|instrument\w*"
     r"|label|sticker|plate|tag|nameplate|data plate|info\w*|record|records|numbers?|documentation|paperwork|reading|tools?|tester|visibility|battery|batteries|one knows|telling|markings?|answer|data|foggiest|luck|power|hatch|entry|view|sight)\b"

@@ -8,7 +8,16 @@ from typing import Final
 from intake.reading.numerals import run_together
 from intake.reading.scan import Item, Scan
 
-__all__ = ["between", "bounded", "kept", "labels_of", "relation", "something_else", "together"]
+__all__ = [
+    "spread",
+    "between",
+    "bounded",
+    "kept",
+    "labels_of",
+    "relation",
+    "something_else",
+    "together",
+]
 
 
 def kept(said: Scan, *dimensions: str) -> list[Item]:
@@ -25,13 +34,23 @@ def kept(said: Scan, *dimensions: str) -> list[Item]:
     return asserted or found
 
 
+_SPREAD: Final = re.compile(
+    r"\+ ?/ ?-|\bplus (?:or|and|/)? ?minus\b|\bgive or take (?=[0-9.a-z]*[0-9])|\bplus/minus\b|\bwithin\b"
+)
+
+
+def spread(said: Scan, one: Item, two: Item) -> bool:
+    """Whether the second number is how far the first may be off ("1150 +/- 50")."""
+    return two.value < one.value / 2 and _SPREAD.search(said.text[one.end : two.end]) is not None
+
+
 _AFTER_VALUE: Final = frozenset(
     """or so ish i i'd i'm think maybe probably perhaps about around at on in for the per to from by and but with without is it its it's was were of if when
     as tops give take total even now today yesterday before after here there up down over under exactly right actually roughly measured sir please thanks thank honestly
     man according not no that that's thats this one a an each straight away out back long ft rated approx approximately guess guessing reckon believe say said says plus
     just like more less than then because cause since my our they he she you we last best on off between both are be can could should would will might may
     only still yet again either neither across through along into onto inside outside near next behind above below within during until till while where what which
-    who how why yes yeah yep nope okay ok sorry oops wait hmm um uh well lol haha tho though steady bouncing ballpark nominal design actual max min peak m heating cooling heat cool fan new old mode stage wet dry clean dirty supply-side""".split()
+    who how why yes yeah yep nope okay ok sorry oops wait hmm um uh well lol haha tho though steady bouncing ballpark nominal design actual max min peak m oh o heating cooling heat cool fan new old wet dry clean dirty supply-side""".split()
 )
 """Words that may follow a number without being what it counts."""
 
@@ -43,7 +62,11 @@ def something_else(said: Scan, item: Item) -> bool:
     place = said.items.index(item)
     if place + 1 >= len(said.items):
         return False
+    if place and said.items[place - 1].text in ("-", "to", "or", "maybe", "and"):
+        return False
     following = said.items[place + 1]
+    if following.text == "-" and following.glued and place + 2 < len(said.items):
+        following = said.items[place + 2]
     if following.kind == "code":
         return True
     return following.kind == "word" and following.text not in _AFTER_VALUE
@@ -92,16 +115,14 @@ def _ordinal(items: list[Item], i: int) -> bool:
     following = items[i + 1] if i + 1 < len(items) else None
     if following is not None and following.glued and following.text in ("st", "nd", "rd", "th"):
         return True
-    return i > 0 and items[i - 1].text in (
-        "#",
-        "no.",
-        "number",
-        "stage",
-        "floor",
-        "zone",
-        "speed",
-        "tap",
-    )
+    named = i > 0 and items[i - 1].text in _NUMBERED
+    return named and items[i].whole and items[i].value <= _LAST_NUMBERED
+
+
+_NUMBERED: Final = frozenset(
+    ("#", "no.", "number", "stage", "floor", "zone", "speed", "tap", "unit", "system")
+)
+_LAST_NUMBERED: Final = 12
 
 
 def between(items: list[Item], one: Item, two: Item) -> list[str]:
@@ -145,7 +166,8 @@ _RANGE: Final = frozenset(
 
 def relation(items: list[Item], one: Item, two: Item) -> str:
     """How two numbers belong together: "range", "or", "plus", "list" or "apart"."""
-    words = [w for w in between(items, one, two) if w not in ("about", "around", "ish", ".")]
+    words = [w for text in between(items, one, two) for w in text.split()]
+    words = [w for w in words if w not in ("about", "around", "ish", ".")]
     said = " ".join(words)
     place = items.index(one)
     before = [item.text for item in items[max(0, place - 2) : place]]

@@ -55,6 +55,13 @@ _SLIPS: Final = {
     "thousnd": "thousand",
     "thousend": "thousand",
     "thous": "thousand",
+    "sixes": "six",
+    "fours": "four",
+    "tens": "ten",
+    "twelves": "twelve",
+    "fourteens": "fourteen",
+    "sixteens": "sixteen",
+    "eighteens": "eighteen",
     "nought": "zero",
     "naught": "zero",
 }

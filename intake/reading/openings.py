@@ -10,7 +10,7 @@ from intake.reading.echo import echo, figure
 from intake.reading.numbers import kept
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value
 from intake.reading.scan import Item, Scan
-from intake.reading.sizes import METRIC, Size, count_of, find_sizes, inches
+from intake.reading.sizes import METRIC, Size, count_of, counted_noun, find_sizes, inches
 
 __all__ = ["read_filter", "read_grille"]
 
@@ -37,16 +37,14 @@ def read_filter(said: Scan) -> Reading | None:
     values = _as_filter(numbers)
     if len(numbers) > 3:
         count = size.sides[3]
-        if len(numbers) == 4 and count.whole and count.value <= 6 and count.unit == "":
-            return AskBack(
-                f"Is that {count.value:g} filters?",
-                ({**_as_filter(numbers[:3]), "count": int(count.value)},),
-                AskKind.TWO_READINGS,
-            )
+        if len(numbers) == 4 and count.whole and 1 <= count.value <= 6 and count.unit == "":
+            return _checked({**_as_filter(numbers[:3]), "count": int(count.value)})
         return AskBack("Please give one filter, such as 16x25x1.", (), AskKind.TWO_VALUES)
     used = {id(side) for side in size.sides}
     loose = [n for n in kept(said, "", "length") if id(n) not in used]
-    counted = count_of(said.items, size.first, size.last)
+    counted = count_of(said.items, size.first, size.last, used)
+    if counted is None and (noun := counted_noun(said.items, used)) is not None:
+        counted = (int(noun.value), noun)
     if counted is not None:
         if counted[0] != 1:
             values["count"] = counted[0]
@@ -58,6 +56,10 @@ def read_filter(said: Scan) -> Reading | None:
         if len(depths) == 1:
             values["depth_in"] = inches(depths[0])
             loose.remove(depths[0])
+    if said.words() & _MORE and "count" not in values:
+        return AskBack(
+            "How many filters are there, and of what size?", (values,), AskKind.TWO_VALUES
+        )
     if merv:
         if len({m.value for m in merv}) > 1:
             return AskBack("Which MERV rating?", (values,), AskKind.TWO_VALUES)
@@ -190,7 +192,7 @@ def read_grille(said: Scan) -> Reading | None:
     rows: list[dict[str, Value]] = []
     for size in sizes:
         sides = _numbers_of(size)
-        counts = count_of(said.items, size.first, size.last)
+        counts = count_of(said.items, size.first, size.last, used)
         if len(sides) == 3:
             row = _three(size)
             if row is None:
@@ -223,14 +225,25 @@ def read_grille(said: Scan) -> Reading | None:
         return AskBack(
             "Which one is the opening, without the frame?", tuple(rows), AskKind.TWO_VALUES
         )
+    noun = counted_noun(said.items, used)
+    if len(rows) > 1 and (leading := counted_noun(said.items[: sizes[0].first])) is not None:
+        counts = [1 if k == 0 else int(r["count"]) for k, r in enumerate(rows)]  # type: ignore[call-overload]
+        if leading.value != sum(counts):
+            return AskBack("How many of each size?", tuple(rows), AskKind.TWO_VALUES)
+        rows[0]["count"] = 1
+        used.add(id(leading))
+        noun = None
+    if noun is not None and len(rows) == 1:
+        rows[0]["count"] = int(noun.value)
+    if noun is not None and len(rows) > 1 and noun.value != sum(int(r["count"]) for r in rows):  # type: ignore[call-overload]
+        return AskBack("How many of each size?", tuple(rows), AskKind.TWO_VALUES)
+    loose = [n for n in loose if n is not noun and id(n) not in used]
     if loose:
-        total = [n for n in loose if n.whole and n.value == sum(int(r["count"]) for r in rows)]  # type: ignore[call-overload]
-        if not total:
-            extra = " and ".join(figure(n.value) for n in loose)
-            read = " and ".join(echo("grille", r) for r in rows)
-            return AskBack(
-                f"I read {read}, but what is the {extra}?", tuple(rows), AskKind.TWO_READINGS
-            )
+        extra = " and ".join(figure(n.value) for n in loose)
+        read = " and ".join(echo("grille", r) for r in rows)
+        return AskBack(
+            f"I read {read}, but what is the {extra}?", tuple(rows), AskKind.TWO_READINGS
+        )
     for row in rows:
         odd = _odd_grille(row)
         if odd is not None:
@@ -257,7 +270,7 @@ def _three(size: Size) -> dict[str, Value] | None:
             "height_in": inches(sides[1]),
             "count": int(sides[2].value),
         }
-    if apart_first and not one.glued and sides[0].whole and 2 <= sides[0].value <= 6:
+    if apart_first and sides[0].whole and 2 <= sides[0].value <= 6:
         return {
             "width_in": inches(sides[1]),
             "height_in": inches(sides[2]),

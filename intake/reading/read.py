@@ -7,6 +7,7 @@ from typing import Final
 
 from intake.reading import choices as choice_readers
 from intake.reading.airflow import read_airflow
+from intake.reading.aside import place_of, second_thought, split_off, volunteered
 from intake.reading.asks import WANTED, wrong_quantity
 from intake.reading.bounds import BELIEVABLE
 from intake.reading.clean import LONGEST_ANSWER, LONGEST_PASTE, normalise, plain_line
@@ -14,6 +15,7 @@ from intake.reading.commands import as_command
 from intake.reading.corrections import correction
 from intake.reading.counts import read_count, read_percent, read_year
 from intake.reading.duct import read_duct
+from intake.reading.echo import echo
 from intake.reading.heat import read_capacity, read_efficiency
 from intake.reading.length import read_area, read_elevation, read_length
 from intake.reading.manner import cant_say, sureness
@@ -126,12 +128,38 @@ def read(
     changed = correction(
         line, field, previous, plain_line(text), lambda f, t: _reads(f, t, choices)
     )
-    if changed is not None:
+    if changed is not None and not _answers_here(changed, field, previous, choices):
         return changed
     if field == "command":
         return Unknown("You can't say.") if cant_say(line) else Rejected(f"I need {wanted}.")
-    found = _read_field(field, line, question, choices, low, high)
+
+    def reads(other: str, part: str) -> Reading | None:
+        ends = (low, high) if other == field else (None, None)
+        return _read_field(other, part, question, choices, *ends)
+
+    found = reads(field, line)
+    if not isinstance(found, Accepted) and field in _NUMERIC:
+        found = second_thought(field, line, reads) or split_off(field, line, reads) or found
     return _finished(field, line, found)
+
+
+_NUMERIC: Final = frozenset(
+    """duct airflow static_pressure length temperature capacity efficiency filter grille elevation count year
+    area percent""".split()
+)
+"""Fields whose answers are numbers, in which a second thought or another answer may follow."""
+
+
+def _answers_here(
+    changed: Command, field: str, previous: Previous | None, choices: Sequence[str]
+) -> bool:
+    """Whether a marked value ("sorry, 1200 cfm") fits the open question and not the last one."""
+    value = changed.value_text
+    if field == "command" or previous is None or value is None or changed.fact_words is not None:
+        return False
+    if field == previous.field or _reads(previous.field, normalise(value), choices):
+        return False
+    return _reads(field, normalise(value), choices)
 
 
 def _reads(field: str, text: str, choices: Sequence[str]) -> bool:
@@ -155,7 +183,12 @@ def _is_answer(command: Command, field: str, line: str, question: str) -> bool:
 
 def _finished(field: str, line: str, found: Reading | None) -> Reading:
     if isinstance(found, Accepted):
-        return Accepted(found.values, sureness(line), found.place, found.others)
+        place, others = found.place, found.others
+        if field in _NUMERIC:
+            said = scan(line, field)
+            place = place_of(said) if field in ("duct", "grille", "filter") else None
+            others = others or volunteered(field, said, _OWN.get(field, frozenset()))
+        return Accepted(found.values, sureness(line), place, others)
     if (
         isinstance(found, AskBack)
         and found.kind is AskKind.MISSING_PART
@@ -200,7 +233,7 @@ def _read_field(
     said = scan(line, field)
     if field in _ONE_NUMBER:
         for number in said.numbers:
-            if something_else(said, number):
+            if something_else(said, number) and not (field == "capacity" and number.value >= 1000):
                 number.unit = "things"
     if field == "material":
         return choice_readers.read_material(said, choices)
@@ -220,9 +253,21 @@ def _read_field(
     low = bounds[0] if low is None else low
     high = bounds[1] if high is None else high
     if field == "capacity":
-        return read_capacity(said, low, high, question)
-    reader: Callable[[Scan, float, float], Reading | None] = _BOUNDED_READERS[field]
-    return reader(said, low, high)
+        found = read_capacity(said, low, high, question)
+    else:
+        reader: Callable[[Scan, float, float], Reading | None] = _BOUNDED_READERS[field]
+        found = reader(said, low, high)
+    if isinstance(found, Accepted) and _leaves_numbers(said):
+        told = echo(field, found.values)
+        return AskBack(f"I read {told}. Is that all?", (found.values,), AskKind.TWO_VALUES)
+    return found
+
+
+def _leaves_numbers(said: Scan) -> bool:
+    """Whether a bare number was taken while another one counts something unknown."""
+    numbers = said.numbers
+    things = any(number.unit == "things" for number in numbers)
+    return things and not any(number.unit not in ("", "things") for number in numbers)
 
 
 _BOUNDED_READERS: Final[dict[str, Callable[[Scan, float, float], Reading | None]]] = {

@@ -176,10 +176,13 @@ def _number(tokens: list[Token], i: int, field_name: str, items: list[Item]) -> 
     after = i + 1
     if after < len(tokens) and tokens[after].text == "k" and tokens[after].kind == "word":
         following = tokens[after + 1].text if after + 1 < len(tokens) else ""
-        if not following.startswith("btu"):
+        if field_name in ("temperature", "rise_range"):
+            item.unit = "degk"
+            after += 1
+        elif not following.startswith("btu"):
             item.value *= 1000.0
             after += 1
-    unit, past = unit_at(tokens, after, field_name)
+    unit, past = unit_at(tokens, after, field_name) if not item.unit else ("", after)
     if unit in PREFIXED and _belongs_to_next(tokens, past, unit, item.value):
         unit = ""
     if unit:
@@ -333,18 +336,19 @@ _R_VALUES: Final = frozenset((2.1, 3.3, 3.5, 4.2, 5.0, 6.0, 8.0, 11.0, 12.0, 13.
 """Insulation values that are sold for ducts."""
 
 
+_SINGLE_UNITS: Final = frozenset("foot inch mile ft yard meter ton".split())
+
+
 def _worded_length(tokens: list[Token], i: int, field_name: str, items: list[Item]) -> int:
     """ "a foot", "an inch and a half"; the place after, or 0."""
-    if tokens[i].text not in ("a", "an") or i + 1 >= len(tokens) or field_name not in _LENGTHS:
+    if tokens[i].text not in ("a", "an") or i + 1 >= len(tokens):
         return 0
-    if tokens[i + 1].kind != "word" or tokens[i + 1].text not in (
-        "foot",
-        "inch",
-        "mile",
-        "ft",
-        "yard",
-        "meter",
-    ):
+    if tokens[i + 1].text == "ton":
+        if field_name != "capacity" or not _half_after(tokens, i + 2):
+            return 0
+    elif field_name not in _LENGTHS:
+        return 0
+    if tokens[i + 1].text not in _SINGLE_UNITS:
         return 0
     unit, after = unit_at(tokens, i + 1, field_name)
     if not unit:

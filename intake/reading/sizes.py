@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Set
 from dataclasses import dataclass, field
+from itertools import pairwise
 from typing import Final
 
 from intake.reading.scan import Item
 from intake.reading.units import convert
 
-__all__ = ["Size", "count_of", "find_sizes", "inches"]
+__all__ = ["Size", "count_of", "counted_noun", "find_sizes", "inches"]
 
 METRIC: Final = frozenset(("mm", "cm", "m"))
 
@@ -77,13 +79,34 @@ _NOT_COUNTED: Final = frozenset(
 _MOST_COUNTED: Final = 12
 
 
-def count_of(items: list[Item], first: int, last: int) -> tuple[int, Item | None] | None:
+def count_of(
+    items: list[Item], first: int, last: int, taken: Set[int] = frozenset()
+) -> tuple[int, Item | None] | None:
     """How many there are of the size between two places, and the number that says so.
 
     "two 18x8", "2 panned bays 14x9", "(2) 14x8", "pair of 16x8"; "18x8 x 2", "18x8, 2 of them",
     "18x8 (x2)", "18x8 qty 2".
     """
-    return _count_before(items, first) or _count_behind(items, last)
+    for found in (_count_before(items, first), _count_behind(items, last)):
+        if found is not None and id(found[1]) not in taken:
+            return found
+    return None
+
+
+def counted_noun(items: list[Item], taken: Set[int] = frozenset()) -> Item | None:
+    """The number of "2 filters" or "3 of them", wherever it stands; None if none or several do."""
+    found = [
+        one
+        for one, two in pairwise(items)
+        if one.kind == "num"
+        and not one.unit
+        and one.whole
+        and 1 <= one.value <= _MOST_COUNTED
+        and id(one) not in taken
+        and two.means("noun.count")
+        and two.text not in ("each", "total", "ea")
+    ]
+    return found[0] if len(found) == 1 else None
 
 
 def _count_before(items: list[Item], first: int) -> tuple[int, Item | None] | None:
@@ -172,11 +195,16 @@ def _count_behind(items: list[Item], last: int) -> tuple[int, Item | None] | Non
         following.means("noun.count") or following.text in ("of", "total")
     )
     ends = following is None or following.text in (")", ",", "and", "plus", ";", "total", "of", "&")
-    return (int(item.value), item) if counted or (opened and ends) else None
+    return (int(item.value), item) if counted or ((opened or item.spelled) and ends) else None
 
 
 def _is_side(item: Item) -> bool:
     return item.kind == "num" and item.dimension in ("", "length")
+
+
+_BETWEEN_SIDES: Final = frozenset(
+    "ish maybe about inside outside roughly around approx say".split()
+)
 
 
 def _joined(items: list[Item], i: int) -> Size | None:
@@ -187,15 +215,23 @@ def _joined(items: list[Item], i: int) -> Size | None:
     j = i
     while True:
         k = j + 1
-        while k < len(items) and (items[k].means("side.") and not items[k].means("join.by")):
+        while (
+            k < len(items)
+            and (items[k].means("side.") or items[k].text in _BETWEEN_SIDES)
+            and not items[k].means("join.by")
+        ):
             k += 1
-        while k < len(items) and items[k].text == ",":
+        if k + 1 < len(items) and items[k].text == "," and items[k + 1].means("join.by"):
             k += 1
         if k + 1 >= len(items):
             break
         join = items[k]
         after = k + 1
-        if after < len(items) and items[after].text == "-" and join.means("join.by"):
+        while (
+            after < len(items)
+            and (items[after].text == "-" or items[after].text in _BETWEEN_SIDES)
+            and join.means("join.by")
+        ):
             after += 1
         if after >= len(items) or not _is_side(items[after]):
             break

@@ -28,6 +28,10 @@ def read_static(said: Scan, low: float, high: float) -> Reading | None:
     numbers = kept(said, "", "pressure", "length")
     numbers = [n for n in numbers if n.dimension != "length" or n.unit == "in"]
     if not numbers:
+        if said.says("vague.size") or said.words() & _VAGUE:
+            return AskBack(
+                "What does the gauge read, in inches of water column?", (), AskKind.MISSING_PART
+            )
         return None
     roles = labels_of(said, numbers, _LABELS)
     if len(numbers) > 1 and all(roles) and len(set(roles)) == len(roles):
@@ -38,6 +42,10 @@ def read_static(said: Scan, low: float, high: float) -> Reading | None:
         return _two(said, numbers[0], numbers[1], low, high)
     return _many(said, numbers)
 
+
+_VAGUE: Final = frozenset(
+    "positive negative pegged bouncing jumping maxed scale green red off elevated".split()
+)
 
 _ROLES: Final = ("return", "supply", "total")
 _LABELS: Final = {role: (f"role.{role}",) for role in _ROLES}
@@ -88,7 +96,14 @@ def _total_off(values: dict[str, Value]) -> AskBack | None:
 def _one(said: Scan, item: Item, low: float, high: float) -> Reading:
     role = labels_of(said, [item], _LABELS)[0]
     size = _inwc(item)
-    if bounded(said.text):
+    if (role == "supply" and item.sign < 0) or (role == "return" and item.sign > 0):
+        side = "supply side pushes" if role == "supply" else "return side pulls"
+        return AskBack(
+            f"The {side}, so its sign looks swapped. Is it {size:.2f} in. w.c., on which side?",
+            ({f"{role}_inwc": size},),
+            AskKind.IMPLAUSIBLE,
+        )
+    if bounded(said.text.replace("max", " ")):
         return one_end("static_pressure", size, "in. w.c.")
     if said.says("join.by", "alt.change"):
         return AskBack(

@@ -31,7 +31,13 @@ def read_temperature(said: Scan, low: float, high: float) -> Reading | None:
     said = together(said, hundreds=True)
     numbers = kept(said, "", "temperature")
     if not numbers:
-        if said.says("vague.size", "role.rise"):
+        if said.says("vague.size", "role.rise") or said.words() & {
+            "room",
+            "ambient",
+            "outside",
+            "freezing",
+            "temp",
+        }:
             return AskBack("What is the temperature, in °F?", (), AskKind.MISSING_PART)
         return None
     unit = next((n.unit for n in reversed(numbers) if n.unit in ("degc", "degf", "degk")), "")
@@ -101,6 +107,15 @@ def _two(said: Scan, one: Item, two: Item, rise: bool, low: float, high: float) 
         return AskBack(
             "Which one is the return air, which the supply?", (values,), AskKind.TWO_READINGS
         )
+    kinds = labels_of(said, [one, two], {**_LABELS, "delta": ("role.rise",)})
+    if sorted(kinds) in (["delta", "return"], ["delta", "supply"]):
+        found: dict[str, Value] = {}
+        for kind, number in zip(kinds, (one, two), strict=True):
+            found[f"{kind}_degF"] = _delta(number) if kind == "delta" else _degf(number)
+        side = next(found[k] for k in found if k != "delta_degF")
+        if low <= float(side) <= high and believable("delta_degF", float(found["delta_degF"])):  # type: ignore[arg-type]
+            return Accepted(found)
+        return implausible("temperature", found)
     if rise:
         how = relation(said.items, one, two)
         deltas = [_delta(one), _delta(two)]

@@ -85,6 +85,7 @@ _UNITS: Final[dict[str, tuple[str, str]]] = {
     "paces": ("paces", ""),
     "rolls": ("rolls", ""),
     "things": ("things", ""),
+    "stages": ("stages", ""),
 }
 # "things" is what a number counts that the table does not hold.
 # Source of 249.089 Pa per in. w.c.: conventional inch of water (how: computed, 25.4 mm at
@@ -183,6 +184,7 @@ SPELLINGS: Final[dict[str, str]] = {
     "dollars": "dollars|bucks|usd",
     "joists": "joist|joists|joist bays over|joists over|studs over|studs|joist spaces",
     "paces": "pace|paces|strides",
+    "stages": "stage|stages|speed|speeds|zone|zones|phase|wire|wires",
     "rolls": "roll|rolls|bag|bags|box of flex|boxes of flex|sticks|stick",
 }
 """Our unit name: what people type for it. A word joins its neighbours with one space."""

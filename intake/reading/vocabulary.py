@@ -23,14 +23,14 @@ MEANINGS: Final[dict[str, str]] = {
     "|hard pipe|spiro|spiral pipe|runout|runouts|run out|dryer duct|stovepipe|stove pipe|snap-lock",
     # --- materials ---
     "material.galvanized": "galvanized|galvanised|galv|galve|galvy|metal|sheet metal|sheetmetal|tin"
-    "|steel|sheet mettle|metel|mettle|hard pipe|hardpipe|snap lock|snaplock|spiral|spiro|spiral pipe"
+    "|steel|sheet mettle|sheet metle|metle|metel|mettle|hard pipe|hardpipe|snap lock|snaplock|spiral|spiro|spiral pipe"
     "|gi|galvanized steel|galvanized metal|galvanized iron|sheet steel|sm|bare metal|plain metal"
     "|sheet iron|tin metal|steel pipe|metal pipe|tin pipe|tin knocker|hard metal|galvi|galvinized"
     "|galvinised|galvenized|glavanized|galvanize|spiral lee|zinc|shiny metal|stovepipe|stove pipe"
     "|tinwork|tin work|rings|it rings|rings when tapped|sounds like metal|sounds hollow|metal box|metal duct|sheetmtl|sht metal|sht mtl|sheet mtl|s m|mtl|tin duct"
     "|rigid metal|rigid pipe|ductwork metal|snap-lock|tin can",
-    "material.flex": "flex|flexi|flexy|flexible|flex duct|flexible duct|flex hose|insulated flex|accordion"
-    "|accordion tube|accordion hose|accordion duct|accordian|slinky|slinky hose|flecks|flax|phlex|flexduct"
+    "material.flex": "flex|flex core|flex jacket|flexi|flexy|flexible|flex duct|flexible duct|flex hose|insulated flex|accordion"
+    "|accordion tube|accordion hose|accordion duct|accordian|slinky|slinky hose|flecks|fleks|fleck|flax|phlex|flexduct"
     "|wireflex|wire flex|flx|hose|hoses|bendy|bendy tube|bendy hose|dryer hose|silver hose|shiny hose"
     "|foil hose|flexible hose|squishy|squishy tube|crinkly|crinkly tube|crinkle|silver worm|snake"
     "|silver snake|caterpillar|big silver tube|floppy|floppy tube|plastic hose|insulated hose|flex line"
@@ -43,8 +43,8 @@ MEANINGS: Final[dict[str, str]] = {
     "|flexiduct|wire spiral hose|spiral wire hose|flexible metal|squishy hose|stretchy|stretchy tube"
     "|bendable|bendable tube|bendable hose|silver tube|silver tubes|flexible tube|flexible tubes"
     "|flex ducts|bendy pipe|bendy tubes|silver accordion",
-    "material.duct_board": "duct board|ductboard|duct bord|ductbord|duck board|duckboard|dock board|dockboard"
-    "|fiber board|fiberboard|fibre board|fibreboard|fiberglass board|fibreglass board|glass board"
+    "material.duct_board": "duct board|ductboard|duct bored|duck bored|dock bored|dukt board|duct-bored|duct bord|ductbord|duck board|duckboard|dock board|dockboard"
+    "|fiber board|fiberboard|fibre board|fibreboard|fiberglass board|fibreglass board|glass board|cardboard with foil|cardboard like with foil|like cardboard with foil|cardboard looking with foil|cardboard and foil"
     "|fiberglass duct board|fibreglass duct board|fiber glass board|fiberglass duct|fibreglass duct"
     "|fiber bored|duct-board|foil board|foil faced board|foil-faced board|board|yellow board|rigid board"
     "|rigid fiberglass|rigid fibreglass|fiber duct|fiberduct|glass fiber board|glass fibre board|db"

@@ -54,9 +54,13 @@ AXES: Final[dict[str, tuple[str, str]]] = {
         "running|runs|run|works|working|work|operational|operates|functional|functioning|turns on|kicks on|fires up|fired up|starts|working fine|humming along|going|up and running|heats|cools|comes on|blows|blowing",
         "dead|broken|broke|won't start|wont start|won't run|wont run|kaput|failed|quit|died|burned out|burnt out|seized|doesn't run|doesnt run|doesn't work|doesnt work|not working|conked out|fried|locked up|busted|shot|out of order|stopped|tripped|won't turn on|burnt up|burned up|froze up|doesn't start|won't fire|on the fritz|bit the dust|condemned|red tagged",
     ),
+    "lined": (
+        "lined|liner|lining|insulated inside|insulation inside|fiberglass inside|fuzzy inside|inside insulation|internally insulated|black stuff inside|insulated on the inside|insulation on the inside",
+        "bare|unlined|bare metal|wrapped|wrap|insulated outside|insulation outside|outside insulation|insulated on the outside|insulation on the outside|insulation is on the outside|smooth inside|naked|plain metal|just metal|shiny inside",
+    ),
     "insulated": (
         "insulated|insulation|wrapped|lined|wrap|jacketed",
-        "bare|uninsulated|unwrapped|unlined|exposed metal|naked|bare metal",
+        "bare|uninsulated|unwrapped|exposed metal|naked|bare metal",
     ),
     "open": ("open|opened|wide open", "closed|shut|closed off|shut off"),
     "present": (
@@ -95,7 +99,7 @@ _YES: Final = (
     r"|it'?s (?:there|true)|there (?:is|are|was|were|sure is)|(?:it|they) always (?:do|does|has|have|is|are)|(?:it|that)'?s right|that'?s correct|that'?s true|(?:it|they|that) (?:should|oughta|ought to)(?: be)?"
     r"|i (?:believe|think|guess|suppose|imagine|reckon|assume|hope|would say|expect|presume|wanna say)(?: so| yes| it is| it does| they do| they are| it has| there is| there are| that's right| yeah| they have)|i'd say (?:so|yes|yeah)|id say (?:so|yes|yeah)|pretty sure(?: it is| it does| they do| they are| so| yes| there is)?|fairly sure(?: it is| it does)?|fairly certain"
     r"|probably|prob|probly|prolly|most likely|likely|very likely|more than likely|should be|should|ought to be|seems so|seems to be|seems like it|seems to|appears so|appears to|appears to be|looks like it|looks like it is|looks like|looks that way|sounds like it|sounds right|could be yes|far as i (?:know|can tell)|as far as i (?:know|can tell)(?: yes)?|afaik|to my knowledge|presumably|assume so|assuming so|guess so|think so|believe so|suppose so|reckon so|hope so|sounds about right|feels like it|i'm pretty sure"
-    r"|why not|sure why not|ok|okay|okey dokey|k|yes'm|thumbs up|every time|all the time|constantly|all of them|every one|both|both of them|everywhere|oh yes|confirmed|confirm|done|checked|correctomundo|yuppers|damn right|darn right|you got it|obviously|naturally|clearly|yes indeed|yes i do|all good there|duh|quite|frequently|often|regularly|plenty|lots|tons|several|a few|a couple|two of them|does indeed|is indeed|a lot|so i'?m told|so they say|both are|they all are|they all do|all are|all do|every single one|yes it does|yes it is|yes there is)"
+    r"|why not|sure why not|ok|okay|okey dokey|k|yes'm|thumbs up|every time|all the time|constantly|all of them|every one|both|both of them|everywhere|oh yes|confirmed|confirm|done|checked|correctomundo|yuppers|damn right|darn right|you got it|obviously|naturally|clearly|yes indeed|yes i do|all good there|duh|quite|very|frequently|often|regularly|plenty|lots|tons|several|a few|a couple|two of them|does indeed|is indeed|a lot|so i'?m told|so they say|both are|they all are|they all do|all are|all do|every single one|yes it does|yes it is|yes there is)"
 )
 _NO: Final = (
     r"(?:no+|nope+|nah+|naw|na+h|nay|n|noo+|nup|negative|negatory|never|none|nada|nothing|zip|zilch|nein|nyet|non|not at all|not really|not even close|no way|not a chance|no chance|no sir|no siree|nosir|no ma'?am|not one|not any|not a one|not any more|not anymore|no longer"
@@ -106,7 +110,7 @@ _NO: Final = (
 )
 _MIXED: Final = re.compile(
     r"\b(?:yes and no|yes or no|sometimes|some times|sort of|sorta|kind of|kinda|somewhat|partly|partially|partial|depends|depending|half|halfway|in places|in spots|some of (?:it|them)|part of (?:it|them)|used to|maybe|mabye|mayb|perhaps|possibly|might|could go either way|either|now and then|once in a while|on and off|off and on|occasionally|every so often"
-    r"|only (?:when|if|in|on|at|with|the|some|one|part)|mostly|more or less|not all|not always|not every|not entirely|not completely|not fully|not quite|almost|nearly|one is|one of them|to a degree|to some extent|in a way|ish|hit or miss|hit and miss|50 ?/ ?50|fifty fifty|so so|so-so|could be|may be|upstairs only|downstairs only|last (?:year|summer|winter|week|month)|it did|did once|in the past|before|so[- ]?and[- ]?so|barely|varies|a bit of both|both ways|up to a point|except|unless|intermittent\w*|one side|other side|not the)\b"
+    r"|only (?:when|if|in|on|at|with|the|some|one|part)|mostly|more or less|not all|not always|not every|not entirely|not completely|not fully|not quite|almost|nearly|one is|one of them|to a degree|to some extent|in a way|ish|hit or miss|hit and miss|50 ?/ ?50|fifty fifty|so so|so-so|could be|may be|upstairs only|downstairs only|last (?:year|summer|winter|week|month)|it did|did once|in the past|before|so[- ]?and[- ]?so|barely|varies|a bit of both|both ways|up to a point|except|unless|intermittent\w*|one side|other side|not the|most|all but|just the|just one|a little|a bit|slightly|once|twice|a few times|couple of times|couple times|every (?:summer|winter|year|month|time|so often)|(?:two|three|one|some|most|few|half) of (?:the |them|those)?(?:two|three|four|five|six)?)\b"
 )
 _UNSURE: Final = re.compile(
     r"\b(?:think|thinking|believe|guess|guessing|probably|prob|probly|prolly|maybe|should|suppose|pretty sure|fairly sure|fairly certain|likely|unlikely|seems?|appears?|assum\w+|far as|as i know|afaik|that i know|that i'?m aware|my knowledge|doubt\w*|i'd say|id say|might|reckon|imagine|hope|presum\w+|perhaps|not certain|not positive|not sure|not 100|"
@@ -119,7 +123,7 @@ _CLAUSES: Final = re.compile(
     r"[,;.!?:()]+|\s-+\s|\b(?:but|although|though|except|because|cause|since|however|and then)\b"
 )
 _FILLER: Final = re.compile(
-    r"^(?:(?:well|um+|uh+|hmm+|oh|so|ah|er|like|honestly|i mean|you know|hey|man|boy|sure thing|to be honest|tbh|ok so|okay so|and|also|then|i'm gonna say|im gonna say|gonna say|i'm going to say|i would say|the answer is|answer is|it'?s a|that'?s a|that would be a?|big|put|put down|say|we'?ll say|hard|definite|solid|firm|just|let'?s say|let'?s go with|i'll say|i'd go with|going with|go with)\s+)+"
+    r"^(?:(?:well|um+|uh+(?! ?u?h)|hmm+|oh|so|ah|er|like|honestly|i mean|you know|hey|man|boy|sure thing|to be honest|tbh|ok so|okay so|and|also|then|i'm gonna say|im gonna say|gonna say|i'm going to say|i would say|the answer is|answer is|it'?s a|that'?s a|that would be a?|big|put|put down|say|we'?ll say|hard|definite|solid|firm|just|let'?s say|let'?s go with|i'll say|i'd go with|going with|go with)\s+)+"
 )
 _NEGATIONS: Final = frozenset(
     "no not isn't isnt aint ain't without never don't dont doesn't doesnt zero any hasn't haven't wasn't weren't nor aren't arent non hardly free can't cant couldn't cannot won't nothing none".split()
@@ -146,10 +150,11 @@ def _poles_in(words: list[str]) -> list[tuple[str, int]]:
     table = _poles()
     i = 0
     while i < len(words):
-        for n in (3, 2, 1):
+        for n in (5, 4, 3, 2, 1):
             senses = table.get(tuple(words[i : i + n])) if i + n <= len(words) else None
             if senses:
-                flip = -1 if _negated(words, i) else 1
+                free = words[i + n : i + n + 1] == ["free"]
+                flip = -1 if _negated(words, i) != free else 1
                 found.extend((axis, pole * flip) for axis, pole in senses)
                 i += n - 1
                 break
@@ -243,11 +248,14 @@ def read_yes_no(text: str, question: str) -> Reading | None:
             return Accepted({"yes": False})
         if verdict is None or verdict == "both" or not (_said_too(text) or by_access):
             return Unknown("You can't say.")
-    mixed = _MIXED.search(_YES_START.sub("", _UNSURE.sub(" ", text), count=1)) is not None
+    doubtless = _UNSURE.sub(" ", text).strip()
+    lead = _YES_START.match(doubtless)
+    mixed = _MIXED.search(doubtless[lead.end() :] if lead else doubtless) is not None
     if mixed and verdict != "both":
         verdict = _of_a_part(verdict, asked, text)
     if verdict is None:
-        return _which(question) if mixed or _MIXED.search(text) else None
+        telling = _poles_in(_WORD.findall(text))
+        return _which(question) if mixed or telling or _MIXED.search(text) else None
     if verdict == "both":
         return _which(question)
     if _NEGATED_QUESTION.search(asked) and _is_bare(text):
@@ -281,8 +289,10 @@ _ALL: Final = re.compile(
 
 def _of_a_part(verdict: bool | str | None, asked: str, text: str) -> bool | str | None:
     """What holds for a part answers "any ... ?" with yes and "all ... ?" with no."""
+    if "ever" in asked.split() and verdict is not False and _HAPPENED.search(text):
+        return True
     part = re.search(
-        r"\b(?:only|one of them|one is|some of|part of|not all|not every|one side|last|it did|did once|except|in places|in spots|sometimes|most|mostly|half|occasionally|once|now and then)\b",
+        r"\b(?:only|one of them|one is|some of|part of|not all|not every|one side|last|it did|did once|except|in places|in spots|sometimes|most|mostly|half|occasionally|once|now and then|just the|just one|all but|two of|three of|one of)\b",
         text,
     )
     if verdict is None and not part:
@@ -296,9 +306,19 @@ def _of_a_part(verdict: bool | str | None, asked: str, text: str) -> bool | str 
         return True
     if _ALL.search(asked) and not _ANY.search(asked) and part and verdict is not True:
         return (
-            False if re.search(r"\b(?:only|not all|not every|except|one side)\b", text) else "both"
+            False
+            if re.search(
+                r"\b(?:only|not all|not every|except|one side|just the|just one|all but|two of|three of|one of|some of)\b",
+                text,
+            )
+            else "both"
         )
     return "both"
+
+
+_HAPPENED: Final = re.compile(
+    r"\b(?:once|twice|times|every|last|did|in (?:january|february|march|april|may|june|july|august|september|october|november|december|summer|winter|spring|fall|(?:19|20)[0-9][0-9])|ago|years? back)\b"
+)
 
 
 def _is_bare(text: str) -> bool:
@@ -367,7 +387,7 @@ _WORD_IN: Final = re.compile(r"[a-z]+(?:'[a-z]+)?")
 def _doesnt_know(text: str) -> bool:
     return (
         re.search(
-            r"\b(?:know|sure|dunno|idk|clue|idea|tell|check|checked|look|looked|guess|say|remember|ask|find out|knows|unknown|certain)\b",
+            r"\b(?:know|sure|dunno|idk|clue|idea|tell|check|checked|look|looked|guess|say|remember|ask|find out|knows|unknown|certain|n/a|na|tbd|applicable|idea)\b",
             text,
         )
         is not None
@@ -420,21 +440,7 @@ def _verdict(text: str, question: str) -> bool | str | None:
         words = _rest_of(clause)
         content = _by_question(words, question)
         direct = _plain_answer(clause)
-        lead_no = bool(words) and words[0] in (
-            "no",
-            "not",
-            "without",
-            "isn't",
-            "nothing",
-            "none",
-            "never",
-            "zero",
-            "don't",
-            "doesn't",
-            "can't",
-            "there's",
-        )
-        if direct is not None and content and lead_no and len(words) > 1:
+        if direct is False and content and not _stands_alone(words):
             answers |= content
             continue
         if direct is True and content and _SOFT.match(clause):
@@ -455,8 +461,21 @@ def _verdict(text: str, question: str) -> bool | str | None:
 
 
 _SOFT: Final = re.compile(
-    r"(?:both|ok|okay|lots|plenty|right|a few|several|two|always|everywhere|all|every|positive|clearly|true|quite|looks|seems|appears|sounds|far)\b"
+    r"(?:both|ok|okay|lots|plenty|right|a few|several|two|always|everywhere|all|every|positive|clearly|true|quite|very|looks|seems|appears|sounds|far)\b"
 )
+
+
+_ALONE: Final = frozenset("nope nah naw negative nay nup noo".split())
+_CLAUSE_STARTS: Final = frozenset(
+    "it it's its they they're that that's there there's the this i we".split()
+)
+
+
+def _stands_alone(words: list[str]) -> bool:
+    """Whether the "no" a clause begins with answers by itself ("nope rusty", "no it's solid")."""
+    if words[:1] and words[0] in _ALONE:
+        return True
+    return words[0] == "no" and (len(words) == 1 or words[1] in _CLAUSE_STARTS)
 
 
 def _after_plain(clause: str) -> list[str]:
