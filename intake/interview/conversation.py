@@ -36,6 +36,7 @@ class Conversation:
 
     Attributes:
         ended: The verdict or the card was given, or the person said goodbye.
+        left: The person said goodbye in this sitting; after a verdict more may be asked.
         stopped: A red flag stopped the script.
     """
 

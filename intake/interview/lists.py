@@ -6,7 +6,7 @@ from typing import Final
 from engine.job.belief import Belief, Between, How, Known
 from engine.job.job import BlowerSetting, CoolingRow, Job
 from engine.physics.blower_table import BlowerTable
-from intake.interview.beliefs import Facts, Knowing, belief_of, how_known, range_of
+from intake.interview.beliefs import Facts, Knowing, belief_of, how_known, range_of, yes_or_no
 from intake.interview.question import Question
 from intake.reading.result import Accepted, Value, Values
 
@@ -196,12 +196,17 @@ def _filters(question: Question, reading: Accepted, knowing: Knowing, job: Job) 
 
 
 def _thickness(question: Question, reading: Accepted, knowing: Knowing, job: Job) -> Facts:
-    """A filter's depth, or the liner of a trunk or drop."""
-    key = question.facts[0]
+    """A filter's depth, or the liner of a trunk or drop: of every entry made of the same."""
     value = reading.values.get("in")
     if not isinstance(value, int | float):
         return NO_FACTS
-    return Facts({key: belief_of(key, float(value), knowing)})
+    name, _, fact = question.facts[0].rpartition(".0.")
+    material = job.word(f"{name}.0.material")
+    beliefs: dict[str, Belief] = {}
+    for entry in tuple(job.entries(name)) or (f"{name}.0",):
+        if job.word(f"{entry}.material") == material:
+            beliefs[f"{entry}.{fact}"] = belief_of(f"{entry}.{fact}", float(value), knowing)
+    return Facts(beliefs)
 
 
 def _openings(question: Question, reading: Accepted, knowing: Knowing, job: Job) -> Facts:
@@ -271,6 +276,14 @@ def _tools(question: Question, reading: Accepted, knowing: Knowing, job: Job) ->
     return Facts(beliefs)
 
 
+def _inside_table(question: Question, reading: Accepted, knowing: Knowing, job: Job) -> Facts:
+    """In the table is the reverse of outside its rating."""
+    yes = reading.values.get("yes")
+    if not isinstance(yes, bool):
+        return NO_FACTS
+    return Facts({question.section: yes_or_no(question.section, not yes, knowing)})
+
+
 def _blower(question: Question, reading: Accepted, knowing: Knowing, job: Job) -> Facts:
     settings: list[BlowerSetting] = []
     for number, table in enumerate(_entries(reading.values, "blower_tables"), start=1):
@@ -311,6 +324,8 @@ _TAKERS: Final[Mapping[str, _Taker]] = {
     "return.grilles": _openings,
     "path.fittings": _fittings,
     "tools": _tools,
+    "equipment.coil_outside_rating": _inside_table,
+    "equipment.filter_outside_rating": _inside_table,
     "blower": _blower,
 }
 """Each list and how an answer to it is taken."""

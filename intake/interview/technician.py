@@ -3,6 +3,7 @@
 from typing import Final
 
 from intake.interview.question import Question
+from intake.interview.technician_blower import BLOWER_AND_COIL
 from intake.interview.technician_desk import AT_THE_DESK
 from intake.interview.technician_ducts import ALONG_THE_DUCTS
 from intake.interview.technician_equipment import AT_THE_EQUIPMENT
@@ -14,6 +15,7 @@ __all__ = ["TECHNICIAN"]
 
 TECHNICIAN: Final[tuple[Question, ...]] = (
     *AT_THE_DESK,
+    *BLOWER_AND_COIL,
     *THE_GATES,
     *AT_THE_EQUIPMENT,
     *THE_READINGS,

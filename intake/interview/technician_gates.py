@@ -33,7 +33,7 @@ THE_GATES: Final[tuple[Question, ...]] = (
         label="Old blower runs",
     ),
     Question(
-        "bag",
+        "tools",
         "tools",
         "What's in the bag: tape, pressure gauge, temperature probes, flow plate or hood?",
         "I'll only ask for what you can measure.",
