@@ -136,7 +136,7 @@ def wanted_of(
     first = dict.fromkeys(key for keys in unmet.values() for key in keys)
     lacking = sorted(first, key=lambda key: -_weight_below(weights, key))
     found = [
-        Wanted(key, meaning_of(key), "Without it I can't say that these ducts carry.")
+        Wanted(key, meaning_of(key), _why(assessment, key))
         for key in lacking
         if can_collect(key, collectable)
     ]
@@ -150,6 +150,12 @@ def wanted_of(
         why = f"Knowing it moves the odds by about {points:.0f} points either way."
         found.append(Wanted(fact, meaning_of(fact), why))
     return tuple(found)
+
+
+def _why(assessment: Assessment, key: str) -> str:
+    if any(doubt.reading == key for doubt in assessment.doubts):
+        return "It contradicts the rest of this house: take it again."
+    return "Without it I can't say that these ducts carry."
 
 
 def _weight_below(weights: dict[str, float], key: str) -> float:

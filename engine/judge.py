@@ -53,7 +53,11 @@ def judge(
     assessment = assess(job, samples=samples, seed=seed, limits=limits)
     changes = _changes(assessment, samples=samples, seed=seed, limits=limits)
     weights = weights_of(assessment)
-    unmet = {mode: unmet_floor(job, mode, it.target) for mode, it in assessment.modes.items()}
+    doubted = tuple(dict.fromkeys(doubt.reading for doubt in assessment.doubts if doubt.reading))
+    unmet = {
+        mode: (*unmet_floor(job, mode, it.target), *doubted)
+        for mode, it in assessment.modes.items()
+    }
     modes = {
         mode: _mode_verdict(assessment, it, changes, unmet[mode], weights, collectable)
         for mode, it in assessment.modes.items()

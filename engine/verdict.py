@@ -195,7 +195,7 @@ class ModeVerdict:
         findings: All findings of this mode, worst first.
         changes: The cheapest sufficient set for this mode; None if none or not needed.
         unmet_floor: What must be known before `carries` may be said, still missing:
-            fact keys or list names.
+            fact keys or list names, and readings that contradict the rest.
         reasons: Names of the deciding findings' checks, worst first.
         treat_as: "wont_carry" when it can't be said and nothing more is to be had.
     """

@@ -47,9 +47,9 @@ PARTS: Final = (
 """Parts in the order the air meets them; grilles belong to the return duct, registers to the
 supply duct."""
 
-_DOUBT_SHARE: Final = 0.25
-"""One standard deviation, as a share, of a duct's pressure about what its sizes give: dampers,
-dents, leaks and pieces nobody saw. Source: common practice, no published source."""
+_DOUBT: Final = (0.70, 1.0, 1.45)
+"""What a duct's pressure may be over what its sizes give, one in ten outside at either end:
+dampers, dents, leaks and pieces nobody saw. Source: common practice, no published source."""
 
 _TAKEOFF_SHARE: Final = 0.40
 """Straight trunk that counts at full airflow, because air leaves along the way. Between 0.26 for
@@ -191,8 +191,7 @@ def _never(house: House) -> Mask:
 
 
 def _doubted(house: House, name: str) -> Array:
-    s = _DOUBT_SHARE * 1.2816
-    return house.assumed(f"{name} doubt", 1.0 - s, 1.0, 1.0 + s, fact="readings").clip(0.4, 2.5)
+    return house.assumed(f"{name} doubt", *_DOUBT, fact="readings").clip(0.4, 4.0)
 
 
 def _listed(
