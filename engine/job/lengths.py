@@ -11,7 +11,7 @@ from engine.trade.fittings import FITTINGS, SizeClass
 
 __all__ = ["Lengths", "lengths_of"]
 
-_TRUNK_PART, _BRANCH_PART, _DROP_PART, _RETURN_PART = 0.20, 0.32, 0.15, 0.15
+_TRUNK_PART, _BRANCH_PART, _DROP_PART, _RETURN_PART = 0.20, 0.32, 0.20, 0.10
 """How a usual longest run's fittings count for all the air (judgement): less than one together,
 because other runs have fewer."""
 
