@@ -43,7 +43,7 @@ def run_jsonl(talk: Talk, stdin: TextIO, stdout: TextIO, around: Around, snapsho
     Raises:
         StoreError: From the conversation's record: the last answer could not be kept.
     """
-    _write(stdout, _turn(talk, talk.opening(), snapshot))
+    _write(stdout, _turn(talk, talk.opening(), around, snapshot))
     while not talk.left:
         line = stdin.readline()
         if not line:
@@ -88,25 +88,29 @@ def finite(value: object) -> Json:
             raise TypeError(f"{type(value).__name__} has no form in JSON")
 
 
-def _turn(talk: Talk, says: Iterable[Say], snapshot: Snapshot) -> dict[str, object]:
-    return {
+def _heard(talk: Talk, typed: str, around: Around, snapshot: Snapshot) -> dict[str, object]:
+    try:
+        says = talk.hear(typed)
+    except StoreError:
+        raise
+    except Exception as error:  # told, kept for the end of the program, and the talk goes on
+        return {"error": around.fault(error), "ask": None}
+    return _turn(talk, says, around, snapshot)
+
+
+def _turn(talk: Talk, says: Iterable[Say], around: Around, snapshot: Snapshot) -> dict[str, object]:
+    said: dict[str, object] = {
         "say": [
             {"speaker": say.speaker.value, "manner": say.manner.value, "text": visible(say.text)}
             for say in says
         ],
         "ask": _ask(talk.pending),
         "ended": talk.ended,
-        **snapshot(),
     }
-
-
-def _heard(talk: Talk, typed: str, around: Around, snapshot: Snapshot) -> dict[str, object]:
     try:
-        return _turn(talk, talk.hear(typed), snapshot)
-    except StoreError:
-        raise
-    except Exception as error:  # told, kept for the end of the program, and the talk goes on
-        return {"error": around.fault(error), "ask": None}
+        return {**said, **snapshot()}
+    except Exception as error:  # as above; what was said stands
+        return {**said, "verdict": None, "error": around.fault(error)}
 
 
 def _ask(ask: Ask | None) -> dict[str, object] | None:

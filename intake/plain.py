@@ -62,7 +62,7 @@ def _exchange(talk: Talk, stdin: TextIO, mouth: "_PlainMouth", around: Around) -
         typed = _one_line(stdin)
         if typed is None:
             mouth.line("End of input.")
-            mouth.line(talk.standing())
+            mouth.line(_standing(talk, around))
             return
         if not typed.strip():
             mouth.repeat(talk)
@@ -79,6 +79,13 @@ def _heard(talk: Talk, typed: str, around: Around) -> list[Say]:
         raise
     except Exception as error:  # told, kept for the end of the program, and the talk goes on
         return [Say(Speaker.TOOL, Manner.CAUTION, around.fault(error))]
+
+
+def _standing(talk: Talk, around: Around) -> str:
+    try:
+        return talk.standing()
+    except Exception as error:  # as above
+        return around.fault(error)
 
 
 def _one_line(stdin: TextIO) -> str | None:

@@ -5,8 +5,6 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from intake.commands.told import ToldError
-from intake.keeping.place import default_store
-from intake.keeping.store import Store
 
 if TYPE_CHECKING:
     from intake.interview.conversation import Conversation
@@ -27,6 +25,8 @@ def report_of(job_id: str, form: str, store: Path | None) -> str:
         StoreError: There is no such job, or it can't be read.
     """
     from intake.interview.conversation import Conversation
+    from intake.keeping.place import default_store
+    from intake.keeping.store import Store
 
     path = store or default_store()
     if not path.exists():
@@ -46,7 +46,6 @@ def content_of_talk(talk: "Conversation", events: Iterable["Event"], title: str)
         title: The job's name; may be empty.
     """
     from engine.judge import judge
-
     from intake.report.answers import typed_answers
     from intake.report.content import content_of
 

@@ -1,22 +1,23 @@
-"""`trunktalk talk`: a conversation behind one of the three mouths."""
+"""`trunktalk talk`: a conversation behind one of the three mouths.
+
+What the conversation needs is imported when it is opened: the screen is painted before that.
+"""
 
 import os
 import sys
 import traceback
 from collections.abc import Mapping
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Final
 
 import click
 
 from intake.commands.told import FAILED, ToldError
-from intake.interview.turns import Voice
-from intake.keeping.place import default_store
-from intake.keeping.store import Sitting, Store
 from intake.mouth import Around
 
 if TYPE_CHECKING:
     from intake.interview.conversation import Conversation
+    from intake.keeping.store import Sitting, Store
 
 __all__ = ["Mouth", "hold_talk", "mouth_for"]
 
@@ -50,54 +51,82 @@ def hold_talk(
     Raises:
         StoreError: The store can't be opened, has no such job, or couldn't keep an answer.
     """
-    from intake.commands.reporting import typed_id
-    from intake.interview.conversation import Conversation
-
-    path = store or default_store()
-    with Store(path) as opened:
-        sitting = Sitting(opened, None if job is None else typed_id(job), title=title)
-        talk = Conversation(sitting.events, record=sitting.record)
-        if voice is not None:
-            talk.choose(Voice(voice))
-        desk = _Desk(talk, sitting, "" if store is None else f" --store {_quoted(store)}")
-        try:
-            status = _behind(mouth, talk, desk)
-        finally:
-            for fault in desk.faults:
-                click.echo(fault, err=True)
+    desk = _Desk(voice, job, store, title)
+    try:
+        status = _behind(mouth, desk)
+    finally:
+        desk.close()
+        for fault in desk.faults:
+            click.echo(fault, err=True)
     return FAILED if desk.faults else status
 
 
-def _behind(mouth: Mouth, talk: "Conversation", desk: "_Desk") -> int:
+def _behind(mouth: Mouth, desk: "_Desk") -> int:
     match mouth:
         case "screen":
-            return _on_screen(talk, desk)
+            return _on_screen(desk)
         case "jsonl":
             from intake.jsonl import run_jsonl
 
-            return run_jsonl(talk, sys.stdin, sys.stdout, desk.around(), desk.snapshot)
+            return run_jsonl(desk.open(), sys.stdin, sys.stdout, desk.around(), desk.snapshot)
         case _:
             from intake.plain import run_plain
 
-            return run_plain(talk, sys.stdin, sys.stdout, desk.around())
+            return run_plain(desk.open(), sys.stdin, sys.stdout, desk.around())
 
 
-def _on_screen(talk: "Conversation", desk: "_Desk") -> int:
+def _on_screen(desk: "_Desk") -> int:
     from intake.screen.app import run_screen  # textual only where it draws
 
-    left = run_screen(talk, desk.around())
-    if left.problem:
-        raise ToldError(left.problem, FAILED)
+    left = run_screen(desk.open, desk.around())
+    if left is None:
+        raise ToldError(BROKE_DOWN, FAILED)
+    if left.error is not None:
+        raise left.error
     click.echo(desk.farewell())
     return 0
 
 
-class _Desk:
-    """What lies around one talk: where its report goes, how it is gone on with."""
+BROKE_DOWN: Final = (
+    "The screen broke down by a fault of this program; every answer that was read is kept. "
+    "Go on with --plain."
+)
 
-    def __init__(self, talk: "Conversation", sitting: Sitting, store_option: str) -> None:
-        self._talk, self._sitting, self._store_option = talk, sitting, store_option
+
+class _Desk:
+    """What lies around one talk: its store, where its report goes, how it is gone on with."""
+
+    def __init__(self, voice: str | None, job: str | None, store: Path | None, title: str) -> None:
+        self._voice, self._job, self._store_file, self._title = voice, job, store, title
+        self._store: Store | None = None
+        self._sitting: Sitting | None = None
+        self._talk: Conversation | None = None
         self.faults: list[str] = []
+
+    def open(self) -> "Conversation":
+        """Open the store, read the job, begin the conversation.
+
+        Raises:
+            StoreError: The store can't be opened, or has no such job.
+        """
+        from intake.commands.reporting import typed_id
+        from intake.interview.conversation import Conversation
+        from intake.interview.turns import Voice
+        from intake.keeping.place import default_store
+        from intake.keeping.store import Sitting, Store
+
+        self._store = Store(self._store_file or default_store())
+        job_id = None if self._job is None else typed_id(self._job)
+        self._sitting = Sitting(self._store, job_id, title=self._title)
+        self._talk = Conversation(self._sitting.events, record=self._sitting.record)
+        if self._voice is not None:
+            self._talk.choose(Voice(self._voice))
+        return self._talk
+
+    def close(self) -> None:
+        """Close the store."""
+        if self._store is not None:
+            self._store.close()
 
     def around(self) -> Around:
         return Around(save=self.save, farewell=self.farewell, fault=self.fault)
@@ -111,28 +140,34 @@ class _Desk:
         )
 
     def save(self) -> str:
-        """Write the report beside where the program was started; say where."""
+        """Write the report where the program was started; say where that is.
+
+        Raises:
+            OSError: It can't be written.
+        """
         from intake.commands.reporting import content_of_talk, formatted
 
-        name = f"trunk-talk-{self._sitting.job_id or 'new'}.html"
-        path = Path.cwd() / name
+        if self._talk is None or self._sitting is None:
+            return "Nothing was said yet, so there is no report."
+        path = Path.cwd() / f"trunk-talk-{self._sitting.job_id or 'new'}.html"
         content = content_of_talk(self._talk, self._talk.events, self._sitting.title)
         path.write_text(formatted(content, "html"), encoding="utf-8")
         return f"Saved the report as {path}."
 
     def farewell(self) -> str:
         """The job's id and how to go on with it."""
-        job_id = self._sitting.job_id
+        job_id = None if self._sitting is None else self._sitting.job_id
         if job_id is None:
             return "Nothing was answered, so nothing is kept."
-        return (
-            f"Kept as job {job_id}. Go on with: trunktalk talk --job {job_id}{self._store_option}"
-        )
+        store = "" if self._store_file is None else f" --store {_quoted(self._store_file)}"
+        return f"Kept as job {job_id}. Go on with: trunktalk talk --job {job_id}{store}"
 
     def snapshot(self) -> Mapping[str, object]:
         """The verdict and the booking as they stand, for JSON."""
         from intake.report.json import booking_mapping, verdict_mapping
 
+        if self._talk is None:
+            return {"verdict": None}
         verdict, booking = self._talk.verdict(), self._talk.booking()
         told: dict[str, object] = {
             "verdict": None if verdict is None else verdict_mapping(verdict, self._talk.job)

@@ -1,5 +1,6 @@
 """The app around the chat: its colours, its breakpoints, how it is started and left."""
 
+from collections.abc import Callable
 from typing import Final
 
 from textual.app import App
@@ -42,11 +43,6 @@ OWN_COLOURS: Final = Theme(
 )
 """The sixteen colours of the person's own terminal, on its own background."""
 
-BROKE_DOWN: Final = (
-    "The screen broke down by a fault of this program; every answer that was read is kept. "
-    "Go on with --plain."
-)
-
 
 class ChatApp(App[Left]):
     """One chat, start to end."""
@@ -55,10 +51,10 @@ class ChatApp(App[Left]):
     ENABLE_COMMAND_PALETTE = False
     HORIZONTAL_BREAKPOINTS: Final = [(0, "-narrow"), (60, "-wide")]  # type: ignore[misc]
 
-    def __init__(self, talk: Talk, around: Around) -> None:
-        """Chat about this conversation."""
+    def __init__(self, start: Callable[[], Talk], around: Around) -> None:
+        """Chat about the conversation that `start` gives."""
         super().__init__()
-        self._chat = ChatScreen(talk, around)
+        self._chat = ChatScreen(start, around)
         self.register_theme(OWN_COLOURS)
         self.theme = OWN_COLOURS.name
 
@@ -71,11 +67,14 @@ class ChatApp(App[Left]):
         self._chat.leave()
 
 
-def run_screen(talk: Talk, around: Around) -> Left:
+def run_screen(start: Callable[[], Talk], around: Around) -> Left | None:
     """Chat until the person leaves; takes over the terminal meanwhile.
 
+    Args:
+        start: Gives the conversation; called once the screen is there, from another thread.
+        around: How the report is saved, where faults go.
+
     Returns:
-        How it was left.
+        How it was left; None if the screen broke down by a fault, which it has told.
     """
-    left = ChatApp(talk, around).run()
-    return Left(BROKE_DOWN) if left is None else left
+    return ChatApp(start, around).run()

@@ -5,7 +5,7 @@ long computation doesn't hold up the typing, and what is typed meanwhile waits i
 """
 
 from collections import deque
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from typing import Final
 
@@ -32,6 +32,7 @@ KEYS_IN_WORDS: Final = (
     "quit. Up and Down bring back what you typed, PageUp and PageDown scroll."
 )
 WORKING: Final = "Working ..."
+OVER_HINT: Final = "PageDown, save, undo, quit"
 OVER: Final = (
     "You can still ask, correct or undo. Ctrl+S (or save) saves the report, Ctrl+Q (or quit) "
     "leaves."
@@ -43,10 +44,10 @@ class Left:
     """How the chat was left.
 
     Attributes:
-        problem: Why the last answer could not be kept; empty if all was.
+        error: Why it could not begin, or why the last answer could not be kept.
     """
 
-    problem: str = ""
+    error: Exception | None = None
 
 
 class ChatScreen(Screen[Left]):
@@ -87,10 +88,11 @@ class ChatScreen(Screen[Left]):
     class Free(Message):
         """The conversation can be called again."""
 
-    def __init__(self, talk: Talk, around: Around) -> None:
-        """Show this conversation."""
+    def __init__(self, start: Callable[[], Talk], around: Around) -> None:
+        """Show the conversation that `start` gives; it is called once, away from the screen."""
         super().__init__()
-        self._talk, self._around = talk, around
+        self._start, self._around = start, around
+        self._talk: Talk | None = None
         self._typed: deque[str] = deque()
         self._turn = 0
         self._busy = False
@@ -157,22 +159,23 @@ class ChatScreen(Screen[Left]):
     def _call(self, turn: int, typed: str | None) -> None:
         """Call the conversation; the only place that does. Touches no widget."""
         try:
-            if typed is not None and is_save(typed):
-                says = [Say(Speaker.TOOL, Manner.NOTE, self._saved())]
-            elif typed is None:
-                says = self._talk.opening()
-            else:
-                says = self._talk.hear(typed)
-            self.post_message(self._heard(says))
+            talk = self._talk or self._start()
+            self._talk = talk
+            says = self._said(talk, typed)
+            self.post_message(self.Heard(says, talk.pending, talk.ended, talk.left))
             if turn == self._turn:
-                self.post_message(self.Stood(turn, self._talk.standing()))
+                self.post_message(self.Stood(turn, talk.standing()))
         except Exception as error:  # told to the person, kept for the end, the chat lives on
             self.post_message(self.Failed(error))
         finally:
             self.post_message(self.Free())
 
-    def _heard(self, says: list[Say]) -> Heard:
-        return self.Heard(says, self._talk.pending, self._talk.ended, self._talk.left)
+    def _said(self, talk: Talk, typed: str | None) -> list[Say]:
+        if typed is None:
+            return talk.opening()
+        if is_save(typed):
+            return [Say(Speaker.TOOL, Manner.NOTE, self._saved()), *_asked_again(talk.pending)]
+        return talk.hear(typed)
 
     def _saved(self) -> str:
         try:
@@ -182,13 +185,17 @@ class ChatScreen(Screen[Left]):
 
     @on(Heard)
     def _show_heard(self, event: Heard) -> None:
-        self._show(say for say in event.says if say.speaker is not Speaker.PERSON)
-        self.query_one(AnswerBox).placeholder = visible(_hint(event.ask))
+        says = [say for say in event.says if say.speaker is not Speaker.PERSON]
+        over = event.ended and not self._ended
+        self._ended = event.ended
         if event.left:
             self.leave()
-        elif event.ended and not self._ended:
-            self._note(OVER)
-        self._ended = event.ended
+        elif over:
+            self._show([*says, Say(Speaker.TOOL, Manner.NOTE, OVER)], from_first=True)
+        else:
+            self._show(says)
+        hint = OVER_HINT if event.ended else _hint(event.ask)
+        self.query_one(AnswerBox).placeholder = visible(hint)
 
     @on(Stood)
     def _show_standing(self, event: Stood) -> None:
@@ -197,8 +204,8 @@ class ChatScreen(Screen[Left]):
 
     @on(Failed)
     def _show_failure(self, event: Failed) -> None:
-        if isinstance(event.error, StoreError):
-            self.leave(str(event.error))
+        if isinstance(event.error, StoreError) or self._talk is None:
+            self.leave(event.error)
             return
         told = self._around.fault(event.error)
         self._show([Say(Speaker.TOOL, Manner.CAUTION, told)])
@@ -209,8 +216,8 @@ class ChatScreen(Screen[Left]):
         self._busy = False
         self._next()
 
-    def _show(self, says: Iterable[Say]) -> None:
-        self.query_one(Exchange).add(says)
+    def _show(self, says: Iterable[Say], *, from_first: bool = False) -> None:
+        self.query_one(Exchange).add(says, from_first=from_first)
 
     def _note(self, text: str) -> None:
         self._show([Say(Speaker.TOOL, Manner.NOTE, text)])
@@ -220,10 +227,15 @@ class ChatScreen(Screen[Left]):
         line.update(Content(text))
         line.set_class(working, "-working")
 
-    def leave(self, problem: str = "") -> None:
-        """Leave; whatever was answered is kept already, unless there is a problem."""
+    def leave(self, error: Exception | None = None) -> None:
+        """Leave; whatever was answered is kept already, unless there is an error."""
         self._leaving = True
-        self.dismiss(Left(problem))
+        self.dismiss(Left(error))
+
+
+def _asked_again(ask: Ask | None) -> list[Say]:
+    """The open question once more, so that it stays in sight."""
+    return [] if ask is None else [Say(Speaker.TOOL, Manner.QUESTION, ask.text)]
 
 
 def _hint(ask: Ask | None) -> str:

@@ -41,8 +41,13 @@ class Exchange(VerticalScroll, can_focus=False):
     }
     """
 
-    def add(self, says: Iterable[Say]) -> None:
-        """Append lines and follow them; text shows as it is, never as markup."""
+    def add(self, says: Iterable[Say], *, from_first: bool = False) -> None:
+        """Append lines; text shows as it is, never as markup.
+
+        Args:
+            says: What was said.
+            from_first: Begin the view at the first of these lines; else follow the last.
+        """
         lines = [
             Static(
                 Content(WORDS[say.manner] + visible(say.text)),
@@ -51,7 +56,11 @@ class Exchange(VerticalScroll, can_focus=False):
             for say in says
         ]
         self.mount_all(lines)
-        self.anchor()
+        if from_first and lines:
+            self.anchor(False)
+            self.call_after_refresh(self.scroll_to_widget, lines[0], animate=False, top=True)
+        else:
+            self.anchor()
         surplus = len(self.children) - LONGEST
         if surplus > 0:
             self.remove_children(list(self.children)[:surplus])

@@ -75,7 +75,6 @@ def test_the_help_names_every_command_and_each_has_its_own_help() -> None:
 
 def test_without_a_command_it_begins_to_talk(store: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr("intake.keeping.place.default_store", lambda: store)
-    monkeypatch.setattr(talking, "default_store", lambda: store)
     done = call(typed="")
     assert done.exit_code == 0
     assert "Question: " in done.stdout

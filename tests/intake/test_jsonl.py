@@ -99,6 +99,18 @@ def test_a_fault_is_told_and_the_talk_goes_on() -> None:
     assert talk.heard == ["20x8"]
 
 
+def test_a_fault_while_judging_is_told_beside_what_was_said() -> None:
+    def faulty() -> dict[str, Any]:
+        raise RuntimeError("the judge fell over")
+
+    out = io.StringIO()
+    assert run_jsonl(ScriptedTalk(), io.StringIO("20x8\n"), out, around(), faulty) == 0
+    answered = json.loads(out.getvalue().splitlines()[1])
+    assert answered["say"][1]["text"] == "I read 20x8"
+    assert answered["verdict"] is None
+    assert answered["error"] == "A fault: the judge fell over"
+
+
 def test_the_last_object_says_how_the_job_is_kept() -> None:
     last = records("quit\n")[-1]
     assert last == {

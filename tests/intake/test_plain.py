@@ -126,6 +126,14 @@ def test_a_fault_is_told_and_the_talk_goes_on() -> None:
     assert talk.heard == ["20x8"]
 
 
+def test_a_fault_at_the_end_of_the_input_is_told_and_the_farewell_still_said() -> None:
+    def stands() -> str:
+        raise RuntimeError("the judge fell over")
+
+    lines = talk_over("20x8\n", ScriptedTalk(standing=stands))
+    assert lines[-2:] == ["A fault: the judge fell over", "Kept as job 7; go on with --job 7."]
+
+
 def test_an_interrupt_from_the_keyboard_still_says_how_to_go_on() -> None:
     class Interrupted(Keyboard):
         def readline(self, size: int | None = -1, /) -> str:

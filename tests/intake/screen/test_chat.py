@@ -1,5 +1,6 @@
 """The chat: what was typed is shown as typed, the question is in sight, and it stays alive."""
 
+import asyncio
 import threading
 from collections.abc import Awaitable, Callable
 from pathlib import Path
@@ -29,7 +30,7 @@ def box(pilot: Pilot[Left]) -> AnswerBox:
 @pytest.mark.parametrize("typed", ["12 ft", "[/]", "[bold]12", "2*3*4", "[$primary] 20x8½"])
 def test_an_answer_and_its_echo_are_shown_as_typed(size: tuple[int, int], typed: str) -> None:
     talk = ScriptedTalk()
-    app = ChatApp(talk, around())
+    app = ChatApp(lambda: talk, around())
 
     async def steps(pilot: Pilot[Left]) -> None:
         await pilot.press(*typed, "enter")
@@ -45,7 +46,7 @@ def test_an_answer_and_its_echo_are_shown_as_typed(size: tuple[int, int], typed:
 
 @pytest.mark.parametrize("size", SIZES)
 def test_the_open_question_is_in_sight_right_above_the_box(size: tuple[int, int]) -> None:
-    app = ChatApp(ScriptedTalk(), around())
+    app = ChatApp(ScriptedTalk, around())
 
     async def steps(pilot: Pilot[Left]) -> None:
         for number in range(3):
@@ -66,7 +67,7 @@ def _flat(rows: list[str]) -> str:
 
 def test_a_pasted_table_is_one_answer_with_all_its_lines() -> None:
     talk = ScriptedTalk()
-    app = ChatApp(talk, around())
+    app = ChatApp(lambda: talk, around())
 
     async def steps(pilot: Pilot[Left]) -> None:
         app.post_message(events.Paste("0.10\t1250\r\n0.20  1190\n\n0.30 1120\x1b[31m\n"))
@@ -79,7 +80,7 @@ def test_a_pasted_table_is_one_answer_with_all_its_lines() -> None:
 
 
 def test_a_paste_lands_where_the_cursor_is_and_replaces_what_is_selected() -> None:
-    app = ChatApp(ScriptedTalk(), around())
+    app = ChatApp(ScriptedTalk, around())
 
     async def steps(pilot: Pilot[Left]) -> None:
         await pilot.press(*"abcd", "left", "left", "shift+left")
@@ -95,7 +96,7 @@ def test_joining_leaves_one_line_alone() -> None:
 
 
 def test_up_and_down_bring_back_what_was_typed_and_keep_the_draft() -> None:
-    app = ChatApp(ScriptedTalk(), around())
+    app = ChatApp(ScriptedTalk, around())
 
     async def steps(pilot: Pilot[Left]) -> None:
         await pilot.press(*"one", "enter", *"two", "enter", *"dra")
@@ -115,7 +116,7 @@ def test_up_and_down_bring_back_what_was_typed_and_keep_the_draft() -> None:
 def test_a_key_does_what_its_typed_word_does(key: str, shown: str) -> None:
     def after(*typed: str) -> list[str]:
         talk = ScriptedTalk()
-        app = ChatApp(talk, around())
+        app = ChatApp(lambda: talk, around())
 
         async def steps(pilot: Pilot[Left]) -> None:
             await pilot.press(*typed)
@@ -129,7 +130,7 @@ def test_a_key_does_what_its_typed_word_does(key: str, shown: str) -> None:
 
 
 def test_help_names_every_key() -> None:
-    app = ChatApp(ScriptedTalk(), around())
+    app = ChatApp(ScriptedTalk, around())
 
     async def steps(pilot: Pilot[Left]) -> None:
         await pilot.press("f1")
@@ -141,7 +142,7 @@ def test_help_names_every_key() -> None:
 
 
 def test_escape_loses_nothing() -> None:
-    app = ChatApp(ScriptedTalk(), around())
+    app = ChatApp(ScriptedTalk, around())
 
     async def steps(pilot: Pilot[Left]) -> None:
         await pilot.press(*"20x", "escape", "escape", "8")
@@ -152,7 +153,7 @@ def test_escape_loses_nothing() -> None:
 
 @pytest.mark.parametrize("keys", [["ctrl+q"], [*"quit", "enter"]])
 def test_leaving_by_key_or_word_leaves_without_a_problem(keys: list[str]) -> None:
-    app = ChatApp(ScriptedTalk(), around())
+    app = ChatApp(ScriptedTalk, around())
 
     async def steps(pilot: Pilot[Left]) -> None:
         await pilot.press(*keys)
@@ -163,7 +164,7 @@ def test_leaving_by_key_or_word_leaves_without_a_problem(keys: list[str]) -> Non
 
 def test_after_the_last_answer_the_chat_stays_and_says_what_can_still_be_done() -> None:
     talk = ScriptedTalk()
-    app = ChatApp(talk, around())
+    app = ChatApp(lambda: talk, around())
 
     async def steps(pilot: Pilot[Left]) -> None:
         for answer in ("20x8", "no", "1200"):
@@ -184,8 +185,8 @@ def test_a_talk_that_was_left_goes_on_where_it_was() -> None:
         await until(lambda: bool(talk.heard), pilot)
         await pilot.press("ctrl+q")
 
-    drive(ChatApp(talk, around()), answer_and_leave)
-    again = ChatApp(ScriptedTalk(heard=talk.heard), around())
+    drive(ChatApp(lambda: talk, around()), answer_and_leave)
+    again = ChatApp(lambda: ScriptedTalk(heard=talk.heard), around())
 
     async def look(pilot: Pilot[Left]) -> None:
         assert lines(again) == ["Welcome back.", QUESTIONS[1].text]
@@ -200,7 +201,7 @@ def test_an_empty_line_is_no_answer() -> None:
         await pilot.press("enter", "space", "enter", *"20x8", "enter")
         await until(lambda: bool(talk.heard), pilot)
 
-    drive(ChatApp(talk, around()), steps)
+    drive(ChatApp(lambda: talk, around()), steps)
     assert talk.heard == ["20x8"]
 
 
@@ -210,7 +211,7 @@ def test_a_fault_while_answering_is_told_and_the_chat_lives_on() -> None:
             raise RuntimeError("[/] a fault")
 
     talk = ScriptedTalk(record=faulty)
-    app = ChatApp(talk, around())
+    app = ChatApp(lambda: talk, around())
 
     async def steps(pilot: Pilot[Left]) -> None:
         await pilot.press(*"12", "enter")
@@ -234,7 +235,7 @@ def test_a_fault_while_weighing_is_told_and_the_chat_lives_on() -> None:
         return "If stopped now: fine so far"
 
     talk = ScriptedTalk(standing=stands)
-    app = ChatApp(talk, around())
+    app = ChatApp(lambda: talk, around())
 
     async def steps(pilot: Pilot[Left]) -> None:
         await pilot.press(*"20x8", "enter")
@@ -251,7 +252,7 @@ def test_an_answer_that_cannot_be_kept_ends_the_chat_with_its_reason(tmp_path: P
     def refuse(text: str) -> None:
         raise StoreError(tmp_path, "can't be written: the disk is full.")
 
-    app = ChatApp(ScriptedTalk(record=refuse), around())
+    app = ChatApp(lambda: ScriptedTalk(record=refuse), around())
 
     async def steps(pilot: Pilot[Left]) -> None:
         await pilot.press(*"20x8", "enter")
@@ -259,7 +260,52 @@ def test_an_answer_that_cannot_be_kept_ends_the_chat_with_its_reason(tmp_path: P
 
     left = drive(app, steps)
     assert left is not None
-    assert "the disk is full" in left.problem
+    assert "the disk is full" in str(left.error)
+
+
+def test_a_talk_that_cannot_begin_leaves_with_its_reason(tmp_path: Path) -> None:
+    def start() -> ScriptedTalk:
+        raise StoreError(tmp_path, "holds no job '9'.")
+
+    app = ChatApp(start, around())
+
+    async def run() -> None:
+        async with app.run_test() as pilot:
+            await until(lambda: app.return_value is not None, pilot)
+
+    asyncio.run(run())
+    assert app.return_value is not None
+    assert "holds no job '9'" in str(app.return_value.error)
+
+
+def test_a_verdict_longer_than_the_window_is_shown_from_its_first_line() -> None:
+    class Wordy(ScriptedTalk):
+        def hear(self, text: str) -> list[Say]:
+            said = super().hear(text)
+            reasons = [tool(Manner.VERDICT, f"reason {n}") for n in range(30)]
+            return [*said, *reasons] if self.ended else said
+
+    app = ChatApp(lambda: Wordy(heard=["20x8", "no"]), around())
+
+    async def steps(pilot: Pilot[Left]) -> None:
+        await pilot.press(*"1200", "enter")
+        await until(lambda: "Read: I read 1200" in picture(app)[0], pilot)
+        await pilot.press("pagedown", "pagedown", "pagedown", "pagedown")
+        await until(lambda: "leaves." in _flat(picture(app)), pilot)
+        await pilot.press(*"undo", "enter")
+        await until(lambda: "How much air" in _flat(picture(app)), pilot)
+
+    drive(app, steps)
+
+
+def test_a_saved_report_leaves_the_question_in_sight() -> None:
+    app = ChatApp(ScriptedTalk, around())
+
+    async def steps(pilot: Pilot[Left]) -> None:
+        await pilot.press("ctrl+s")
+        await until(lambda: lines(app)[-2:] == ["Saved: report.html", QUESTIONS[0].text], pilot)
+
+    drive(app, steps)
 
 
 def test_what_is_typed_while_it_works_waits_its_turn_and_a_late_standing_is_dropped() -> None:
@@ -271,7 +317,7 @@ def test_what_is_typed_while_it_works_waits_its_turn_and_a_late_standing_is_drop
         return f"after {len(talk.heard)}"
 
     talk = ScriptedTalk(standing=slow)
-    app = ChatApp(talk, around())
+    app = ChatApp(lambda: talk, around())
 
     async def steps(pilot: Pilot[Left]) -> None:
         gate.clear()
@@ -295,7 +341,7 @@ def test_every_manner_has_its_place_on_the_screen() -> None:
         def opening(self) -> list[Say]:
             return [tool(manner, f"this is {manner.value}") for manner in Manner]
 
-    app = ChatApp(All(), around())
+    app = ChatApp(lambda: All(), around())
 
     async def steps(pilot: Pilot[Left]) -> None:
         shown = "\n".join(picture(app))
@@ -319,11 +365,11 @@ def test_no_size_of_terminal_breaks_it(size: tuple[int, int]) -> None:
         await pilot.press(*"20x8", "enter")
         await until(lambda: talk.heard == ["20x8"], pilot)
 
-    drive(ChatApp(talk, around()), steps, size)
+    drive(ChatApp(lambda: talk, around()), steps, size)
 
 
 def test_a_change_of_size_keeps_the_newest_line_in_sight() -> None:
-    app = ChatApp(ScriptedTalk(), around())
+    app = ChatApp(ScriptedTalk, around())
 
     async def steps(pilot: Pilot[Left]) -> None:
         await pilot.press(*"a long answer " * 12, "enter")
@@ -336,7 +382,7 @@ def test_a_change_of_size_keeps_the_newest_line_in_sight() -> None:
 
 
 def test_old_lines_are_dropped_from_the_top() -> None:
-    app = ChatApp(ScriptedTalk(), around())
+    app = ChatApp(ScriptedTalk, around())
 
     async def steps(pilot: Pilot[Left]) -> None:
         exchange = app.screen.query_one(Exchange)
