@@ -174,17 +174,19 @@ def _assess_mode(context: Context) -> ModeAssessment:
         *starved_branch(context),
     ]
     fixed_over = _any_over(context, fixed)
-    best: tuple[tuple[float, float, float], Delivered, list[Raw], Mask] | None = None
+    best: tuple[tuple[float, float, float, float], Delivered, list[Raw], Mask] | None = None
     shares: dict[str, float] = {}
     for setting in _allowed(context):
         delivered = _operating(context, setting)
         here = replace(context, delivered=delivered)
         raws = _at_setting(here, setting)
-        over = fixed_over | _any_over(context, raws)
+        own = _any_over(context, raws)
+        over = fixed_over | own
         shares[delivered.setting] = float(np.mean(over[1:]))
         tight = float(np.mean([raw.tight_share for raw in raws if raw.votes] or [0.0]))
         off = abs(float(np.log(delivered.airflow_cfm[0] / context.target.likely_cfm)))
-        rank = (shares[delivered.setting], tight, off)
+        # where ducts alone fail every setting, the one that is best by itself is still the best
+        rank = (shares[delivered.setting], float(np.mean(own[1:])), tight, off)
         if best is None or rank < best[0]:
             best = (rank, delivered, raws, over)
     assert best is not None  # without a table there is the one believed blower

@@ -1,0 +1,392 @@
+"""The search for changes that make every mode carry: singly, then in sets, cheapest first.
+
+Few samples while searching, all of them for what is told. Every set that is told was re-judged.
+"""
+
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass, field
+from itertools import combinations, islice
+from types import MappingProxyType
+from typing import Final
+
+import numpy as np
+
+from engine.assessment import Assessment, assess
+from engine.changes import NO_CHANGES, Changes
+from engine.checks.raw import Raw
+from engine.floor import unmet_floor
+from engine.job.found import Evidence
+from engine.job.job import Job
+from engine.job.modes import Mode
+from engine.remedies.air_side import air_side_candidates
+from engine.remedies.airflow import airflow_candidates
+from engine.remedies.candidate import CARRIED_SHARE, Candidate, Situation
+from engine.remedies.ducts import duct_candidates, trunk_candidates
+from engine.remedies.effects import Effects, guessed_over_share
+from engine.remedies.told import told_candidates
+from engine.trade.limits import LIMITS, Limits
+from engine.verdict import ModeStatus, Remedy, RemedySet
+
+__all__ = ["candidates_of", "find_changes"]
+
+_SEARCH_SAMPLES: Final = 400
+_MOST_IN_A_SET: Final = 5
+_MOST_GUESSED_SETS: Final = 1500
+_MOST_TRIES_A_GOAL: Final = 4
+_MOST_REJUDGED: Final = 44
+_GUESS_SLACK: Final = 0.08
+"""How much worse than carrying a guessed set may look and still be re-judged."""
+_HELPS_SHARE: Final = 0.01
+_HELPS_FIGURE: Final = 0.03
+
+
+def candidates_of(assessment: Assessment, limits: Limits = LIMITS) -> tuple[Candidate, ...]:
+    """Every change that may help this house, in the order of practice; trunks last."""
+    at = Situation(assessment, limits)
+    if not at.failing:
+        return ()
+    return (
+        *airflow_candidates(at),
+        *air_side_candidates(at),
+        *duct_candidates(at),
+        *trunk_candidates(at),
+        *told_candidates(at),
+    )
+
+
+@dataclass
+class _Rejudge:
+    """Judges edits of one house, each set once, and counts."""
+
+    job: Job
+    seed: int
+    limits: Limits
+    full_samples: int
+    full_evidence: Evidence | None
+    few: Assessment
+    few_samples: int
+    known: dict[tuple[str, ...], Assessment] = field(default_factory=dict)
+    confirmed: dict[tuple[str, ...], Assessment] = field(default_factory=dict)
+
+    def has_budget(self) -> bool:
+        return len(self.known) < _MOST_REJUDGED
+
+    def quickly(self, chosen: Sequence[Candidate]) -> Assessment:
+        key = tuple(sorted(one.key for one in chosen))
+        if key not in self.known:
+            self.known[key] = assess(
+                edited(self.job, chosen),
+                samples=self.few_samples,
+                seed=self.seed,
+                limits=self.limits,
+                evidence=self.few.evidence,
+            )
+        return self.known[key]
+
+    def fully(self, chosen: Sequence[Candidate]) -> Assessment:
+        key = tuple(sorted(one.key for one in chosen))
+        if key not in self.confirmed:
+            self.confirmed[key] = assess(
+                edited(self.job, chosen),
+                samples=self.full_samples,
+                seed=self.seed,
+                limits=self.limits,
+                evidence=self.full_evidence,
+            )
+        return self.confirmed[key]
+
+
+def edited(job: Job, chosen: Iterable[Candidate]) -> Job:
+    """The job with every change of a set made, in the order given."""
+    for one in chosen:
+        if one.edit is not None:
+            job = one.edit(job)
+    return job
+
+
+def find_changes(
+    assessment: Assessment,
+    *,
+    samples: int,
+    seed: int = 0,
+    limits: Limits = LIMITS,
+) -> Changes:
+    """Changes that help, and the cheapest sets that make modes carry.
+
+    Args:
+        assessment: The house as it stands, of `samples` samples.
+        samples: Samples that what is told is confirmed with.
+        seed: The assessment's seed.
+        limits: The office's figures.
+
+    Returns:
+        Nothing where every mode carries. A set never makes a mode fail that carried before, never
+        edits a size nobody stated, and leaves the loads met by the checks' own measure.
+    """
+    offered = candidates_of(assessment, limits)
+    if not offered:
+        return NO_CHANGES
+    few_samples = min(_SEARCH_SAMPLES, samples)
+    few = assess(assessment.job, samples=few_samples, seed=seed, limits=limits)
+    judge = _Rejudge(assessment.job, seed, limits, samples, assessment.evidence, few, few_samples)
+    search = _Search(assessment, judge, offered)
+    return search.changes()
+
+
+class _Search:
+    """One house's search."""
+
+    def __init__(
+        self, assessment: Assessment, judge: _Rejudge, offered: tuple[Candidate, ...]
+    ) -> None:
+        self.assessment, self.judge = assessment, judge
+        self.told = tuple(one for one in offered if one.edit is None)
+        possible = [one for one in offered if one.edit is not None]
+        self.alone = {one.key: judge.quickly([one]) for one in possible}
+        self.helping = tuple(one for one in possible if self._helps(one))
+        self.effects = Effects.of(judge.few, [self.alone[one.key] for one in self.helping])
+        self.failing = tuple(
+            mode for mode, it in assessment.modes.items() if it.over_share > CARRIED_SHARE
+        )
+
+    def changes(self) -> Changes:
+        by_mode: dict[Mode, RemedySet] = {}
+        with_trunks: dict[Mode, RemedySet] = {}
+        for mode in self.failing:
+            found = self._cheapest((mode,), trunks=False)
+            if found is not None:
+                by_mode[mode] = found
+                continue
+            found = self._cheapest((mode,), trunks=True)
+            if found is not None:
+                with_trunks[mode] = found
+        together = None
+        if len(by_mode) == len(self.failing):
+            together = self._together(by_mode, trunks=False)
+        if together is None and len(by_mode) + len(with_trunks) == len(self.failing):
+            together = self._together({**by_mode, **with_trunks}, trunks=True)
+        ordered = sorted(self.helping, key=lambda one: one.cost_hours)
+        remedies = [self._remedy(one, {**by_mode, **with_trunks}) for one in ordered]
+        remedies += [Remedy(t.key, _sentence(t.words), t.effort_hours, False, {}, "", t.cautions)
+                     for t in self.told]  # fmt: skip
+        return Changes(
+            tuple(remedies), MappingProxyType(by_mode), MappingProxyType(with_trunks), together
+        )
+
+    def _together(self, sets: dict[Mode, RemedySet], *, trunks: bool) -> RemedySet | None:
+        """One set for every mode: a mode's own set if it does, else a search over all."""
+        by_key = {one.key: one for one in self.helping}
+        for found in sorted(sets.values(), key=lambda one: -len(one.remedies)):
+            chosen = [by_key[key] for key in found.remedies]
+            if self._carries(self.judge.fully(chosen), self.failing):
+                return self._set_of(chosen, self.failing)
+        return self._cheapest(self.failing, trunks=trunks)
+
+    # ---- single changes ----
+
+    def _helps(self, one: Candidate) -> bool:
+        """Whether a change lowers something that is over, and breaks no mode that carried."""
+        before, after = self.judge.few, self.alone[one.key]
+        if any(
+            it.over_share <= CARRIED_SHARE < after.modes[mode].over_share
+            for mode, it in before.modes.items()
+        ):
+            return False
+        for mode, it in before.modes.items():
+            then = after.modes[mode]
+            if then.over_share < it.over_share - _HELPS_SHARE:
+                return True
+            if it.over_share > CARRIED_SHARE and _lowers_a_figure(it.raws, then.raws):
+                return True
+        return False
+
+    def _remedy(self, one: Candidate, sets: dict[Mode, RemedySet]) -> Remedy:
+        after = self.alone[one.key]
+        clears = {mode: self._status(one, after, mode, sets) for mode in self.failing}
+        return Remedy(
+            one.key,
+            _sentence(one.words),
+            one.effort_hours,
+            one.edits_trunk,
+            MappingProxyType(clears),
+            _buys(self.judge.few, after, self.failing),
+            one.cautions,
+        )
+
+    def _status(
+        self, one: Candidate, after: Assessment, mode: Mode, sets: dict[Mode, RemedySet]
+    ) -> ModeStatus:
+        it = after.modes[mode]
+        if it.over_share <= CARRIED_SHARE:
+            unmet = unmet_floor(after.job, mode, it.target)
+            return ModeStatus.CANT_SAY if unmet else ModeStatus.CARRIES
+        if it.over_share < 1.0 - CARRIED_SHARE:
+            return ModeStatus.CANT_SAY
+        return ModeStatus.CARRIES_WITH_CHANGES if mode in sets else ModeStatus.WONT_CARRY
+
+    # ---- sets ----
+
+    def _cheapest(self, modes: tuple[Mode, ...], *, trunks: bool) -> RemedySet | None:
+        """The cheapest set that makes these modes carry and none of the others fail."""
+        pool = [i for i, one in enumerate(self.helping) if trunks or not one.edits_trunk]
+        for chosen in islice(self._guesses(pool, modes), _MOST_TRIES_A_GOAL):
+            if not self.judge.has_budget():
+                break
+            found = self._confirmed([self.helping[i] for i in chosen], modes)
+            if found is not None:
+                return found
+        return self._pruned(pool, modes)
+
+    def _guesses(self, pool: list[int], modes: tuple[Mode, ...]) -> Iterator[tuple[int, ...]]:
+        """Sets in the order of their cost that are guessed to do."""
+        useful = [i for i in pool if self._touches(i, modes)]
+        sets = [
+            chosen
+            for size in range(1, min(_MOST_IN_A_SET, len(useful)) + 1)
+            for chosen in combinations(useful, size)
+            if _compatible([self.helping[i] for i in chosen])
+        ]
+        sets.sort(key=lambda chosen: sum(self.helping[i].cost_hours for i in chosen))
+        watched = (*modes, *(mode for mode in self.effects.modes if mode not in self.failing))
+        for chosen in sets[:_MOST_GUESSED_SETS]:
+            if all(
+                guessed_over_share(self.effects, mode, chosen) <= CARRIED_SHARE + _GUESS_SLACK
+                for mode in watched
+            ):
+                yield chosen
+
+    def _touches(self, i: int, modes: tuple[Mode, ...]) -> bool:
+        """Whether a change lowers something that is over in one of these modes."""
+        for mode in modes:
+            over = self.effects.base[mode] > 0.0
+            if (self.effects.change[mode][i] < -1e-3)[over].any():
+                return True
+        return False
+
+    def _pruned(self, pool: list[int], modes: tuple[Mode, ...]) -> RemedySet | None:
+        """Everything at once, one of each kind; if that does, without what it can spare."""
+        chosen = self._everything(pool, modes)
+        if not chosen or not self._carries(self.judge.quickly(chosen), modes):
+            return None
+        for one in sorted(chosen, key=lambda c: -c.cost_hours):
+            if not self.judge.has_budget():
+                break
+            rest = [other for other in chosen if other is not one]
+            if rest and self._carries(self.judge.quickly(rest), modes):
+                chosen = rest
+        return self._confirmed(chosen, modes)
+
+    def _everything(self, pool: list[int], modes: tuple[Mode, ...]) -> list[Candidate]:
+        """Of each kind of change the one that does most for these modes."""
+        best: dict[str, tuple[float, int]] = {}
+        for i in pool:
+            if not self._touches(i, modes):
+                continue
+            does = sum(
+                float(np.mean(np.maximum(self.effects.base[mode] + self.effects.change[mode][i],
+                                         0.0).sum(axis=0)))
+                for mode in modes
+            )  # fmt: skip
+            group = self.helping[i].group
+            if group not in best or does < best[group][0]:
+                best[group] = (does, i)
+        return [self.helping[i] for _, i in sorted(best.values(), key=lambda pair: pair[1])]
+
+    def _confirmed(self, chosen: Sequence[Candidate], modes: tuple[Mode, ...]) -> RemedySet | None:
+        """The set, if it does at few samples and then at all of them."""
+        if not self._carries(self.judge.quickly(chosen), modes, slack=0.03):
+            return None
+        if not self._carries(self.judge.fully(chosen), modes):
+            return None
+        return self._set_of(chosen, modes)
+
+    def _carries(self, after: Assessment, modes: tuple[Mode, ...], slack: float = 0.0) -> bool:
+        """Whether these modes carry and no mode fails that carried before."""
+        kept = (mode for mode in after.modes if mode in modes or mode not in self.failing)
+        return all(after.modes[mode].over_share <= CARRIED_SHARE + slack for mode in kept)
+
+    def _set_of(self, chosen: Sequence[Candidate], modes: tuple[Mode, ...]) -> RemedySet:
+        after = self.judge.fully(chosen)
+        ordered = sorted(chosen, key=lambda one: one.cost_hours)
+        low = sum(one.effort_hours[0] for one in ordered)
+        high = sum(one.effort_hours[1] for one in ordered)
+        return RemedySet(
+            tuple(one.key for one in ordered),
+            modes,
+            (round(low, 1), round(high, 1)),
+            1.0 - max(after.modes[mode].over_share for mode in modes),
+        )
+
+
+def _sentence(words: str) -> str:
+    """Words with one full stop at their end: sizes end in "in."."""
+    return words.rstrip(".") + "."
+
+
+def _compatible(chosen: Sequence[Candidate]) -> bool:
+    groups = [one.group for one in chosen]
+    return len(set(groups)) == len(groups)
+
+
+def _worst_by_check(raws: tuple[Raw, ...]) -> dict[str, tuple[float, Raw]]:
+    """By check the central figure over its limit, and the finding it is of."""
+    found: dict[str, tuple[float, Raw]] = {}
+    for raw in raws:
+        if not raw.votes or raw.maximum is None:
+            continue
+        limit = float(np.asarray(raw.maximum).reshape(-1)[0])
+        figure = float(raw.figure[0])
+        if limit <= 0.0 or figure <= 0.0:
+            continue
+        ratio = limit / figure if raw.is_floor else figure / limit
+        if raw.check not in found or ratio > found[raw.check][0]:
+            found[raw.check] = (ratio, raw)
+    return found
+
+
+def _lowers_a_figure(before: tuple[Raw, ...], after: tuple[Raw, ...]) -> bool:
+    then = _worst_by_check(after)
+    return any(
+        check in then
+        and then[check][1].setting == raw.setting
+        and then[check][0] < (1.0 - _HELPS_FIGURE) * ratio
+        for check, (ratio, raw) in _worst_by_check(before).items()
+        if raw.over_share > 0.02
+    )
+
+
+def _buys(before: Assessment, after: Assessment, failing: tuple[Mode, ...]) -> str:
+    """One sentence: the figure that gains most alone, in the mode that it gains most in."""
+    best: tuple[float, str] = (0.0, "")
+    for mode in failing:
+        now, then = (_worst_by_check(it.modes[mode].raws) for it in (before, after))
+        for check, (ratio, raw) in now.items():
+            if check not in then or raw.over_share <= 0.02:
+                continue
+            if then[check][1].setting != raw.setting:  # another setting, not the same figure
+                continue
+            gain = (ratio - then[check][0]) / ratio
+            if gain > best[0] + 1e-3:
+                best = (gain, _gain_words(raw, then[check][1]))
+    return best[1]
+
+
+def _gain_words(now: Raw, then: Raw) -> str:
+    digits = 2 if abs(float(now.figure[0])) < 10.0 else 0
+    limit = float(np.asarray(now.maximum).reshape(-1)[0])
+    word = "at least" if now.is_floor else "at most"
+    return (
+        f"Alone it takes {_CHECK_WORDS.get(now.check, now.where)} from "
+        f"{float(now.figure[0]):.{digits}f} to {float(then.figure[0]):.{digits}f} {now.unit}; "
+        f"{word} {limit:.{digits}f} is wanted."
+    )
+
+
+_CHECK_WORDS: Final = {
+    "delivered_airflow": "the air the blower gives",
+    "external_static": "total external static",
+    "temperature_rise": "the temperature rise",
+    "coil_window": "the air over the coil",
+    "sensible_coverage": "sensible cooling",
+    "strip_minimum": "the air over the strips",
+}
