@@ -53,7 +53,7 @@ class ChatApp(App[Left]):
 
     def __init__(self, start: Callable[[], Talk], around: Around) -> None:
         """Chat about the conversation that `start` gives."""
-        super().__init__()
+        super().__init__(ansi_color=True)  # also makes NO_COLOR mean no colour, not black on black
         self._chat = ChatScreen(start, around)
         self.register_theme(OWN_COLOURS)
         self.theme = OWN_COLOURS.name

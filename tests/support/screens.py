@@ -1,9 +1,10 @@
 """Drives the chat without a terminal, waiting for conditions, never for a time."""
 
 import asyncio
-from collections.abc import Awaitable, Callable
+from collections.abc import Awaitable, Callable, Iterator
 from time import monotonic
 
+from rich.color import Color
 from textual.pilot import Pilot
 from textual.widgets import Static
 
@@ -27,6 +28,18 @@ def standing(app: ChatApp) -> str:
 def picture(app: ChatApp) -> list[str]:
     """The rows of the terminal as they are painted."""
     return ["".join(s.text for s in strip) for strip in app.screen._compositor.render_strips()]
+
+
+def colours(app: ChatApp) -> Iterator[Color]:
+    """Every colour that goes out to the terminal."""
+    background = app.screen.background_colors[0]
+    for strip in app.screen._compositor.render_strips():
+        for line_filter in app._filters:
+            if line_filter.enabled:
+                strip = strip.apply_filter(line_filter, background)
+        for segment in strip:
+            if segment.style is not None:
+                yield from filter(None, (segment.style.color, segment.style.bgcolor))
 
 
 async def until(condition: Callable[[], bool], pilot: Pilot[Left]) -> None:

@@ -6,7 +6,8 @@ from collections.abc import Awaitable, Callable
 from pathlib import Path
 
 import pytest
-from support.screens import drive, lines, picture, standing, until
+from rich.color import Color, ColorType
+from support.screens import colours, drive, lines, picture, standing, until
 from support.talks import QUESTIONS, ScriptedTalk, around, tool
 from textual import events
 from textual.pilot import Pilot
@@ -355,6 +356,28 @@ def test_what_matters_is_told_by_words_and_not_by_colour_alone() -> None:
     told = [WORDS[m] for m in (Manner.ECHO, Manner.CAUTION, Manner.ALARM, Manner.ASK_BACK)]
     assert all(told)
     assert len(set(told)) == len(told)
+
+
+@pytest.mark.parametrize("no_color", [False, True])
+def test_only_the_terminals_own_sixteen_colours_are_used_and_none_if_none_are_wanted(
+    no_color: bool, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    if no_color:
+        monkeypatch.setenv("NO_COLOR", "1")
+
+    class All(ScriptedTalk):
+        def opening(self) -> list[Say]:
+            return [tool(manner, f"this is {manner.value}") for manner in Manner]
+
+    app = ChatApp(All, around())
+    used: set[Color] = set()
+
+    async def steps(pilot: Pilot[Left]) -> None:
+        used.update(colours(app))
+
+    drive(app, steps, (80, 40))
+    kinds = {colour.type for colour in used}
+    assert kinds == ({ColorType.DEFAULT} if no_color else {ColorType.DEFAULT, ColorType.STANDARD})
 
 
 @pytest.mark.parametrize("size", [(20, 5), (10, 3), (200, 60)])
