@@ -93,7 +93,7 @@ def limits_words(finding: Finding, job: Job | None = None, *, with_source: bool 
         _told_limit(one, told) for one in (finding.recommended, finding.maximum)
     )
     source = f" ({plain_source(finding.source)})" if with_source and finding.source else ""
-    of = _material(finding, job)
+    of = _material(finding, job) if told.aside else ""
     low = "" if recommended is None else quantity(recommended, finding.unit, (finding.figure,))
     high = "" if maximum is None else quantity(maximum, finding.unit, (finding.figure,))
     hard = told.hard or told.bound.value

@@ -172,6 +172,9 @@ def place_words(key: str, job: Job | None = None) -> str:
         return ""
     name, index = found["list"], int(found["index"])
     words = _LISTS[name][0]
+    kind = job.word(f"{name}.{index}.kind") if job is not None and name == "path.fittings" else None
+    if kind in FITTINGS:
+        return FITTINGS[kind].words
     called = job.word(f"{name}.{index}.name") if job is not None else None
     if called:
         return f"{words} “{called}”"
@@ -197,6 +200,8 @@ def fact_words(key: str, job: Job | None = None) -> str:
     place, plain = place_words(key, job), place_words(_first(key))
     if place == plain:
         return phrase
+    if key.startswith("path.fittings.") and "this fitting" in phrase:
+        return phrase.replace("this fitting", f"“{place}”")
     if f"the {plain}" in phrase:
         return phrase.replace(f"the {plain}", place, 1)
     return f"{phrase} ({place})"

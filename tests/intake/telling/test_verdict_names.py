@@ -45,6 +45,12 @@ def test_a_piece_is_numbered_only_where_there_are_several():
     assert fact_words("supply.trunks.1.width_in", two) == "width of supply trunk 2"
 
 
+def test_a_fitting_is_called_by_its_kind():
+    job = Job().with_fact("path.fittings.0.kind", Known("wye", How.MEASURED))
+    key = "path.fittings.0.equivalent_ft"
+    assert fact_words(key, job) == "feet of duct one of “45 degree wye” is worth"
+
+
 def test_a_piece_that_somebody_named_is_called_so():
     job = Job().with_fact("return.grilles.0.name", Known("hall, low", How.MEASURED))
     assert place_words("return.grilles.0.width_in", job) == "return opening “hall, low”"
