@@ -14,15 +14,15 @@ from intake.interview.booking import Booking
 from intake.report.answers import Stated, TypedAnswer, stated_facts
 from intake.report.booking_card import BookingCard, booking_card
 from intake.report.limits_used import limits_used, turned_limits
-from intake.report.modes import mode_content
+from intake.report.modes import mode_contents
 from intake.report.pieces import ChangeSet, Line, ModeContent
 from intake.telling.cautions import Caution
-from intake.telling.names import belief_words, fact_words, mode_words, wanted_words
+from intake.telling.names import belief_words, fact_words, mode_words, thing_words, wanted_words
 from intake.telling.numbers import hours, sure
 from intake.telling.situation import cautions_of
 from intake.telling.verdict import (
     DEFERS,
-    assumption_words,
+    assumed_value,
     capacity_sentence,
     headline,
 )
@@ -134,7 +134,7 @@ def content_of(
             for key in _EQUIPMENT
             if (belief := job.stated(key)) is not None
         ),
-        modes=tuple(mode_content(one, job) for one in verdict.modes.values()),
+        modes=mode_contents(verdict, job),
         capacity=_unique(capacity_sentence(one, job) for one in verdict.modes.values()),
         sets=sets,
         others=tuple(
@@ -142,7 +142,10 @@ def content_of(
             for one in verdict.remedies
             if one.key not in used
         ),
-        assumed=tuple(Line(assumption_words(one, job), one.source) for one in verdict.assumed),
+        assumed=tuple(
+            Line(thing_words(one.key, job), assumed_value(one), one.source)
+            for one in verdict.assumed
+        ),
         collect_next=tuple(
             Line(wanted_words(one.key, job), one.why) for one in verdict.collect_next
         ),

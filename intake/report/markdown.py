@@ -117,7 +117,8 @@ def _reasons(modes: Sequence[ModeContent]) -> Iterator[str]:
     for mode in modes:
         yield f"### {escaped(mode.name)}"
         yield ""
-        yield escaped(mode.sentence)
+        same = f" For the same reasons as {mode.same_as}." if mode.same_as else ""
+        yield escaped(f"{mode.sentence}{same}")
         yield ""
         for reason in (*mode.reasons, *mode.notes):
             yield from _reason(reason)

@@ -1,10 +1,11 @@
 """One mode's verdict as content: its reasons with their arithmetic, and the table of its checks."""
 
+from dataclasses import replace
 from math import isfinite
 from typing import Final
 
 from engine.job.job import Job
-from engine.verdict import Finding, FindingStatus, ModeStatus, ModeVerdict, Spread
+from engine.verdict import Finding, FindingStatus, ModeStatus, ModeVerdict, Spread, Verdict
 from intake.report.pieces import Bar, ModeContent, Reason, Row
 from intake.telling.findings import (
     figure_words,
@@ -19,10 +20,25 @@ from intake.telling.names import HARMS, PARTS, STATUSES, mode_words
 from intake.telling.numbers import quantity, spread, sure
 from intake.telling.verdict import deciding, delivered_sentence, notes_of, status_sentence
 
-__all__ = ["mode_content"]
+__all__ = ["mode_content", "mode_contents"]
 
 _ROOM: Final = 1.15
 """How much longer a bar's scale is than its longest figure."""
+
+
+def mode_contents(verdict: Verdict, job: Job) -> tuple[ModeContent, ...]:
+    """Every mode in words; reasons that are those of an earlier mode are told there alone."""
+    told: dict[tuple[Reason, ...], str] = {}
+    found = []
+    for mode in verdict.modes.values():
+        content = mode_content(mode, job)
+        reasons = content.reasons + content.notes
+        if reasons and reasons in told:
+            content = replace(content, reasons=(), notes=(), same_as=told[reasons])
+        else:
+            told[reasons] = content.name
+        found.append(content)
+    return tuple(found)
 
 
 def mode_content(mode: ModeVerdict, job: Job) -> ModeContent:

@@ -60,6 +60,7 @@ class ModeContent:
         reasons: What decides it, worst first.
         notes: What only explains, and is worth saying.
         rows: Every check.
+        same_as: The earlier mode that has the same reasons and notes; empty if none does.
     """
 
     name: str
@@ -74,6 +75,7 @@ class ModeContent:
     reasons: tuple[Reason, ...]
     notes: tuple[Reason, ...]
     rows: tuple[Row, ...]
+    same_as: str = ""
 
 
 @dataclass(frozen=True, slots=True)

@@ -23,6 +23,7 @@ from intake.telling.numbers import cfm, hours, in_how_many, quantity, spread, su
 
 __all__ = [
     "DEFERS",
+    "assumed_value",
     "assumption_words",
     "capacity_sentence",
     "changes_sentences",
@@ -321,13 +322,17 @@ def assumption_words(assumption: Assumption, job: Job | None = None) -> str:
     >>> assumption_words(Assumption("new.coil_drop_inwc", "", 0.15, 0.25, 0.38, "in. w.c.", "", 1))
     'pressure drop of the new coil, wet: 0.25 in. w.c. (0.15 to 0.38)'
     """
-    name = thing_words(assumption.key, job)
+    return f"{thing_words(assumption.key, job)}: {assumed_value(assumption)}"
+
+
+def assumed_value(assumption: Assumption) -> str:
+    """The value that was taken, and the range it may have."""
     if isinstance(assumption.likely, str):
-        return f"{name}: {value_words(assumption.key, assumption.likely)}"
+        return value_words(assumption.key, assumption.likely)
     unit = assumption.unit or ("share" if assumption.key.endswith("_fraction") else "")
     if assumption.low is None or assumption.high is None:
-        return f"{name}: {quantity(assumption.likely, unit)}"
-    return f"{name}: {spread(assumption.low, assumption.likely, assumption.high, unit)}"
+        return quantity(assumption.likely, unit)
+    return spread(assumption.low, assumption.likely, assumption.high, unit)
 
 
 def _assumed_line(assumed: Sequence[Assumption], job: Job) -> list[str]:

@@ -204,6 +204,14 @@ def test_what_only_explains_is_told_as_a_note():
         assert "85 ft + 475 ft = 560 ft" in text
 
 
+def test_reasons_that_an_earlier_airflow_has_too_are_told_once():
+    modes = {one: a_mode(mode=one) for one in (Mode.COOLING_HIGH, Mode.HEAT_PUMP_HEATING)}
+    content = content_of(a_job(), Verdict(modes=modes))
+    for text in (report_markdown(content), words(" ".join(page_of(report_html(content)).text))):
+        assert text.count("Loud: the rush is heard in the rooms") == 1
+        assert text.count("For the same reasons as full cooling.") == 1
+
+
 def test_a_bar_keeps_the_proportions_of_its_figures():
     # 1,080 and 900 fpm on one scale: the longer is 1,080 / 900 = 1.2 times the shorter.
     bar = a_content().modes[0].reasons[0].bar
