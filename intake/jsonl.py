@@ -12,7 +12,7 @@ from typing import TextIO
 
 from intake.interview.turns import Ask, Say
 from intake.keeping.errors import StoreError
-from intake.mouth import LONGEST_LINE, Around, Talk, is_save, visible
+from intake.mouth import LONGEST_LINE, Around, Talk, as_lines, is_save, visible
 
 __all__ = ["finite", "run_jsonl"]
 
@@ -90,7 +90,7 @@ def finite(value: object) -> Json:
 
 def _heard(talk: Talk, typed: str, around: Around, snapshot: Snapshot) -> dict[str, object]:
     try:
-        says = talk.hear(typed)
+        says = talk.hear(as_lines(typed))
     except StoreError:
         raise
     except Exception as error:  # told, kept for the end of the program, and the talk goes on

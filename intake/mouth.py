@@ -1,5 +1,6 @@
 """What every mouth (screen, plain, JSON lines) needs from a conversation and from around it."""
 
+import re
 import unicodedata
 from collections.abc import Callable
 from dataclasses import dataclass
@@ -7,10 +8,15 @@ from typing import Protocol
 
 from intake.interview.turns import Ask, Say
 
-__all__ = ["Around", "Talk", "is_save", "visible"]
+__all__ = ["LINE_END", "Around", "Talk", "as_lines", "as_one_line", "is_save", "visible"]
 
 LONGEST_LINE = 20_000
 """Characters of one line that are looked at; a reader cuts further."""
+
+LINE_END = " // "
+"""Stands for a line end where only one line can be typed, as in a pasted table."""
+
+_LINE_END = re.compile(r"[ \t]*//[ \t]*")
 
 _SAVE_WORDS = frozenset(
     {"save", "save report", "save the report", "save a report", "write report", "write the report"}
@@ -66,6 +72,25 @@ def is_save(text: str) -> bool:
     (True, False)
     """
     return " ".join(text.casefold().strip(" .!\t\r\n").split()) in _SAVE_WORDS
+
+
+def as_one_line(pasted: str) -> str:
+    r"""Pasted lines as one that can be typed and shown; empty lines are left out.
+
+    >>> as_one_line("0.10\t1250\r\n0.20\t1190\n\n")
+    '0.10 1250 // 0.20 1190'
+    """
+    lines = (" ".join(visible(line).split()) for line in pasted.splitlines())
+    return LINE_END.join(line for line in lines if line)
+
+
+def as_lines(typed: str) -> str:
+    r"""A typed line with its line ends.
+
+    >>> as_lines("0.10 1250 // 0.20 1190")
+    '0.10 1250\n0.20 1190'
+    """
+    return _LINE_END.sub("\n", typed)
 
 
 def visible(text: str) -> str:

@@ -8,7 +8,7 @@ from typing import TextIO
 
 from intake.interview.turns import Manner, Say, Speaker
 from intake.keeping.errors import StoreError
-from intake.mouth import LONGEST_LINE, Around, Talk, is_save, visible
+from intake.mouth import LONGEST_LINE, Around, Talk, as_lines, is_save, visible
 
 __all__ = ["run_plain"]
 
@@ -25,6 +25,10 @@ PREFIXES = {
     Manner.BOOKING: "Booking",
     Manner.NOTE: "Note",
 }
+HOW_TO_TYPE = (
+    "One line is one answer; // stands for the end of a line in a table. Empty: the question "
+    "again. save: writes the report. quit: leaves; everything is kept."
+)
 INTERRUPTED = 130
 """Exit status after an interrupt from the keyboard, as shells have it."""
 
@@ -46,6 +50,7 @@ def run_plain(talk: Talk, stdin: TextIO, stdout: TextIO, around: Around) -> int:
     """
     mouth = _PlainMouth(stdout, typed_on_screen=stdin.isatty())
     try:
+        mouth.tell(HOW_TO_TYPE)
         mouth.say(talk.opening())
         _exchange(talk, stdin, mouth, around)
     except KeyboardInterrupt:
@@ -74,7 +79,7 @@ def _exchange(talk: Talk, stdin: TextIO, mouth: "_PlainMouth", around: Around) -
 
 def _heard(talk: Talk, typed: str, around: Around) -> list[Say]:
     try:
-        return talk.hear(typed)
+        return talk.hear(as_lines(typed))
     except StoreError:
         raise
     except Exception as error:  # told, kept for the end of the program, and the talk goes on
@@ -118,6 +123,11 @@ class _PlainMouth:
             if say.speaker is Speaker.PERSON and self._typed_on_screen:
                 continue
             self.line(f"{PREFIXES[say.manner]}: {say.text}")
+
+    def tell(self, text: str) -> None:
+        """At a keyboard, tell something about this mouth; a pipe doesn't need it."""
+        if self._typed_on_screen:
+            self.line(f"{PREFIXES[Manner.NOTE]}: {text}")
 
     def repeat(self, talk: Talk) -> None:
         """After an empty line at a keyboard, say what is open; in a pipe it means nothing."""

@@ -6,22 +6,9 @@ from textual import events
 from textual.binding import Binding, BindingType
 from textual.widgets import Input
 
-from intake.mouth import visible
+from intake.mouth import as_one_line
 
-__all__ = ["AnswerBox", "joined"]
-
-BETWEEN_LINES: Final = " / "
-"""Stands where a pasted text had a line end."""
-
-
-def joined(pasted: str) -> str:
-    r"""Pasted lines as the one line that an answer is; empty lines are left out.
-
-    >>> joined("0.10\t1250\r\n0.20\t1190\n\n")
-    '0.10 1250 / 0.20 1190'
-    """
-    lines = (" ".join(visible(line).split()) for line in pasted.splitlines())
-    return BETWEEN_LINES.join(line for line in lines if line)
+__all__ = ["AnswerBox"]
 
 
 class AnswerBox(Input):
@@ -75,4 +62,4 @@ class AnswerBox(Input):
         self._insert(self.app.clipboard)
 
     def _insert(self, pasted: str) -> None:
-        self.replace(joined(pasted), *sorted(self.selection))
+        self.replace(as_one_line(pasted), *sorted(self.selection))

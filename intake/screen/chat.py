@@ -20,7 +20,7 @@ from textual.widgets import Input, Static
 
 from intake.interview.turns import Ask, Manner, Say, Speaker
 from intake.keeping.errors import StoreError
-from intake.mouth import Around, Talk, is_save, visible
+from intake.mouth import Around, Talk, as_lines, is_save, visible
 from intake.screen.answer import AnswerBox
 from intake.screen.exchange import Exchange
 
@@ -29,7 +29,8 @@ __all__ = ["KEYS", "ChatScreen", "Left"]
 KEYS: Final = "F1 help  ^Z undo  ^S save  ^Q leave"
 KEYS_IN_WORDS: Final = (
     "Keys: F1 help, Ctrl+Z undo, Ctrl+S save the report, Ctrl+Q leave; or type help, undo, save, "
-    "quit. Up and Down bring back what you typed, PageUp and PageDown scroll."
+    "quit. Up and Down bring back what you typed, PageUp and PageDown scroll. // stands for the "
+    "end of a line in a pasted table."
 )
 WORKING: Final = "Working ..."
 OVER_HINT: Final = "PageDown, save, undo, quit"
@@ -175,7 +176,7 @@ class ChatScreen(Screen[Left]):
             return talk.opening()
         if is_save(typed):
             return [Say(Speaker.TOOL, Manner.NOTE, self._saved()), *_asked_again(talk.pending)]
-        return talk.hear(typed)
+        return talk.hear(as_lines(typed))
 
     def _saved(self) -> str:
         try:

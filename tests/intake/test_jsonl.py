@@ -64,6 +64,13 @@ def test_an_object_and_bare_text_are_the_same_answer(line: str) -> None:
     assert answered["ask"]["choices"] == ["yes", "no"]
 
 
+@pytest.mark.parametrize("line", ['{"answer": "0.1 1250\\n0.2 1190"}', "0.1 1250 // 0.2 1190"])
+def test_an_answer_may_have_lines(line: str) -> None:
+    talk = ScriptedTalk()
+    records(line + "\n", talk)
+    assert talk.heard == ["0.1 1250\n0.2 1190"]
+
+
 @pytest.mark.parametrize(
     ("line", "told"),
     [

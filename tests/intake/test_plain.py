@@ -91,6 +91,17 @@ def test_a_huge_line_is_cut_and_the_next_one_is_heard_whole() -> None:
     assert [len(text) for text in talk.heard] == [20_000, 2]
 
 
+def test_a_table_can_be_typed_on_one_line() -> None:
+    talk = ScriptedTalk()
+    talk_over("0.1 1250 // 0.2 1190//0.3 1100\n", talk)
+    assert talk.heard == ["0.1 1250\n0.2 1190\n0.3 1100"]
+
+
+def test_at_a_keyboard_it_says_first_how_to_type() -> None:
+    assert talk_over("", keyboard=True)[0].startswith("Note: One line is one answer")
+    assert not [line for line in talk_over("") if "One line is one answer" in line]
+
+
 def test_the_report_is_saved_on_a_typed_word() -> None:
     talk = ScriptedTalk()
     assert "Saved: report.html" in talk_over("save report\n", talk)

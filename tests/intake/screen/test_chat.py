@@ -14,7 +14,7 @@ from textual.pilot import Pilot
 
 from intake.interview.turns import Manner, Say
 from intake.keeping.errors import StoreError
-from intake.screen.answer import AnswerBox, joined
+from intake.screen.answer import AnswerBox
 from intake.screen.app import ChatApp
 from intake.screen.chat import OVER, Left
 from intake.screen.exchange import LONGEST, WORDS, Exchange
@@ -67,6 +67,7 @@ def _flat(rows: list[str]) -> str:
 
 
 def test_a_pasted_table_is_one_answer_with_all_its_lines() -> None:
+    shown: list[str] = []
     talk = ScriptedTalk()
     app = ChatApp(lambda: talk, around())
 
@@ -75,9 +76,11 @@ def test_a_pasted_table_is_one_answer_with_all_its_lines() -> None:
         await until(lambda: bool(box(pilot).value), pilot)
         await pilot.press("enter")
         await until(lambda: bool(talk.heard), pilot)
+        shown.extend(lines(app))
 
     drive(app, steps)
-    assert talk.heard == ["0.10 1250 / 0.20 1190 / 0.30 1120 [31m"]
+    assert talk.heard == ["0.10 1250\n0.20 1190\n0.30 1120 [31m"]
+    assert "> 0.10 1250 // 0.20 1190 // 0.30 1120 [31m" in shown
 
 
 def test_a_paste_lands_where_the_cursor_is_and_replaces_what_is_selected() -> None:
@@ -86,14 +89,9 @@ def test_a_paste_lands_where_the_cursor_is_and_replaces_what_is_selected() -> No
     async def steps(pilot: Pilot[Left]) -> None:
         await pilot.press(*"abcd", "left", "left", "shift+left")
         app.post_message(events.Paste("1\n2"))
-        await until(lambda: box(pilot).value == "a1 / 2cd", pilot)
+        await until(lambda: box(pilot).value == "a1 // 2cd", pilot)
 
     drive(app, steps)
-
-
-def test_joining_leaves_one_line_alone() -> None:
-    assert joined(" 20x8 ") == "20x8"
-    assert joined("") == ""
 
 
 def test_up_and_down_bring_back_what_was_typed_and_keep_the_draft() -> None:
