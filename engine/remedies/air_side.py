@@ -6,14 +6,13 @@ from math import ceil
 from typing import Final
 
 from engine.job.job import Job
-from engine.job.openings import filters_of, openings_of
+from engine.job.openings import filters_of
 from engine.job.sections import Duct, ducts_of
 from engine.physics.duct import Shape
 from engine.remedies.candidate import (
     Candidate,
     Order,
     Situation,
-    exact,
     hours_each,
     multiplied,
     shifted,
@@ -21,13 +20,18 @@ from engine.remedies.candidate import (
     with_exact,
     with_parents_by_key,
 )
-from engine.trade.limits import Role, velocity_limits
+from engine.remedies.openings import (
+    as_facts,
+    grille_sizes_known,
+    is_at_grille,
+    opening_candidates,
+    sides_of,
+    with_more_grilles,
+)
 from engine.verdict import Part
 
 __all__ = ["air_side_candidates", "drop_fits", "larger_rect_in"]
 
-_STANDARD_GRILLE_IN: Final = (6.0, 8.0, 10.0, 12.0, 14.0, 16.0, 18.0, 20.0, 24.0, 25.0, 30.0)
-_MOST_OPENINGS: Final = 2
 _BACKDRAFT: Final = ("backdraft",)
 
 _CABINET_DEPTH_IN: Final = 28.0
@@ -42,7 +46,7 @@ def air_side_candidates(at: Situation) -> Iterator[Candidate]:
     """Openings, filter, drop, second return and coil, as far as they hold the air back."""
     starved = at.lacks_pressure
     if starved or at.is_over(Part.RETURN_OPENINGS):
-        yield from _openings(at)
+        yield from opening_candidates(at)
     if starved or at.is_over(Part.FILTER):
         yield from _filters(at)
     if starved or at.is_over(Part.RETURN_DROP):
@@ -58,130 +62,6 @@ def _has_room(at: Situation) -> bool | None:
     return None if word is None else word == "yes"
 
 
-# ---- return openings ----
-
-
-def _openings(at: Situation) -> Iterator[Candidate]:
-    house = at.assessment.house
-    openings = openings_of(house)
-    if openings is None or not openings.stated or not _grille_sizes_known(at):
-        return
-    name = "return.grilles" if at.job.length("return.grilles") else "filters"
-    entries = [e for e in at.job.entries(name) if name != "filters" or _is_at_grille(at.job, e)]
-    sizes = [_sides(at.job, entry) for entry in entries]
-    filtered = bool(openings.filtered[0])
-    role = Role.FILTER_GRILLE if filtered else Role.RETURN_GRILLE
-    limit = velocity_limits(role, limits=at.limits)
-    have = float(openings.area_ft2[0]) * 144.0
-    need = at.needed_openings_ft2(limit.maximum_fpm) * 144.0
-    biggest = max(range(len(sizes)), key=lambda i: sizes[i][0] * sizes[i][1])
-    width, height, _ = sizes[biggest]
-    word = "filter grille" if filtered else "return grille"
-    larger = _larger_grille(width, height, max(need - have, 0.0) / sizes[biggest][2])
-    if larger is not None:
-        yield Candidate(
-            key="larger_return_grille",
-            words=(
-                f"Replace the {size_words(width, height)} {word} by one of "
-                f"{size_words(*larger)}, cutting the hole to it."
-            ),
-            effort_hours=hours_each(1.5, 3.0, sizes[biggest][2]),
-            order_hours=Order.FILTER_RETURN,
-            group="openings",
-            edit=partial(_with_larger_grille, entry=entries[biggest], size=larger),
-            cautions=_BACKDRAFT,
-        )
-    for count in range(1, _MOST_OPENINGS + 1):
-        if have + count * width * height < need and count < _MOST_OPENINGS:
-            continue
-        if have + count * width * height < need and at.is_over(Part.RETURN_OPENINGS):
-            return
-        many = "a second" if count == 1 else f"{count} more"
-        plural = "" if count == 1 else "s"
-        yield Candidate(
-            key="second_return_opening",
-            words=f"Add {many} {word}{plural} of {size_words(width, height)} in the same wall.",
-            effort_hours=hours_each(2.0, 4.0, count),
-            order_hours=Order.FILTER_RETURN,
-            group="openings",
-            edit=partial(_with_more_grilles, entry=entries[biggest], count=count),
-            cautions=_BACKDRAFT,
-        )
-        return
-
-
-def _grille_sizes_known(at: Situation) -> bool:
-    name = "return.grilles" if at.job.length("return.grilles") else "filters"
-    entries = tuple(at.job.entries(name))
-    return bool(entries) and all(
-        at.job.is_known(f"{entry}.{side}") for entry in entries for side in _SIDES
-    )
-
-
-_SIDES: Final = ("width_in", "height_in")
-
-
-def _is_at_grille(job: Job, entry: str) -> bool:
-    return job.word(f"{entry}.place") == "grille"
-
-
-def _sides(job: Job, entry: str) -> tuple[float, float, float]:
-    width, height = (job.number(f"{entry}.{side}") or 0.0 for side in _SIDES)
-    return width, height, job.number(f"{entry}.count") or 1.0
-
-
-def _larger_grille(width: float, height: float, more_in2: float) -> tuple[float, float] | None:
-    """The smallest usual size that holds the present one and this much more."""
-    sizes = [
-        (w, h)
-        for w in _STANDARD_GRILLE_IN
-        for h in _STANDARD_GRILLE_IN
-        if w >= width and h >= height and w * h > 1.15 * width * height
-    ]
-    fitting = [size for size in sizes if size[0] * size[1] >= width * height + more_in2]
-    return min(fitting, key=lambda s: (s[0] * s[1], abs(s[0] - s[1])), default=None)
-
-
-def _with_larger_grille(job: Job, entry: str, size: tuple[float, float]) -> Job:
-    before = _sides(job, entry)
-    if entry.startswith("return.grilles"):
-        job = with_exact(job, _as_facts(entry, size), (f"{entry}.measured_where",))
-        job = job.with_fact(f"{entry}.measured_where", exact("hole"))
-    for bank in _grille_filters(job, entry):
-        job = with_exact(job, _as_facts(bank, size))
-    return _with_filter_area(job, size[0] * size[1] / (before[0] * before[1]), entry)
-
-
-def _with_more_grilles(job: Job, entry: str, count: int) -> Job:
-    """The same opening some more times; a filter that sits in it comes with it."""
-    have = _sides(job, entry)[2]
-    if entry.startswith("return.grilles"):
-        job = job.with_fact(f"{entry}.count", exact(have + count))
-    for bank in _grille_filters(job, entry):
-        job = job.with_fact(f"{bank}.count", exact(_sides(job, bank)[2] + count))
-    return _with_filter_area(job, (have + count) / have, entry)
-
-
-def _as_facts(entry: str, size: tuple[float, float]) -> dict[str, float]:
-    return {f"{entry}.{side}": value for side, value in zip(_SIDES, size, strict=True)}
-
-
-def _grille_filters(job: Job, entry: str) -> tuple[str, ...]:
-    """The filter entries that sit in an opening: itself, or the one of its place."""
-    if entry.startswith("filters"):
-        return (entry,)
-    found = tuple(bank for bank in job.entries("filters") if _is_at_grille(job, bank))
-    return found if len(found) == 1 else ()
-
-
-def _with_filter_area(job: Job, ratio: float, entry: str) -> Job:
-    """A listed filter drop holds at that much more air where the filter's face grew with it."""
-    at_cfm = job.stated("new.filter_drop_at_cfm")
-    if at_cfm is None or not _grille_filters(job, entry):
-        return job
-    return job.with_fact("new.filter_drop_at_cfm", multiplied(at_cfm, ratio, ratio, ratio))
-
-
 # ---- filter ----
 
 _CABINET_FACES_IN: Final = ((16.0, 25.0), (20.0, 20.0), (20.0, 25.0), (20.0, 30.0), (24.0, 30.0))
@@ -192,12 +72,12 @@ _DEEPER_SHARE: Final = (0.40, 0.50, 0.60)
 
 def _filters(at: Situation) -> Iterator[Candidate]:
     job = at.job
-    entries = [e for e in job.entries("filters") if not _is_at_grille(job, e)]
+    entries = [e for e in job.entries("filters") if not is_at_grille(job, e)]
     banks = [bank for bank in filters_of(at.assessment.house) if bank.place == "cabinet"]
     if len(entries) != 1 or len(banks) != 1 or not banks[0].stated or _has_room(at) is False:
         return
     entry = entries[0]
-    width, height, count = _sides(job, entry)
+    width, height, count = sides_of(job, entry)
     depth = job.number(f"{entry}.depth_in")
     if count != 1.0 or depth is None:
         return
@@ -233,9 +113,9 @@ def _filters(at: Situation) -> Iterator[Candidate]:
 
 
 def _with_filter(job: Job, entry: str, size: tuple[float, float], was: float) -> Job:
-    before = _sides(job, entry)
+    before = sides_of(job, entry)
     listed, at_cfm = job.stated("new.filter_drop_inwc"), job.stated("new.filter_drop_at_cfm")
-    job = with_exact(job, {**_as_facts(entry, size), f"{entry}.depth_in": max(was, _DEEP_IN)})
+    job = with_exact(job, {**as_facts(entry, size), f"{entry}.depth_in": max(was, _DEEP_IN)})
     if listed is not None:
         if was < _DEEP_IN - 0.5:
             job = job.with_fact("new.filter_drop_inwc", multiplied(listed, *_DEEPER_SHARE))
@@ -347,7 +227,7 @@ def _new_words(size: tuple[float, ...]) -> str:
 
 def _with_drops(job: Job, drops: tuple[tuple[Duct, tuple[float, ...]], ...]) -> Job:
     for duct, size in drops:
-        job = _with_new_sides(job, duct.key, size)
+        job = _with_newsides_of(job, duct.key, size)
     entries = tuple(job.entries("path.fittings"))
     for entry in entries:
         if job.word(f"{entry}.kind") == "return_drop_square":
@@ -357,7 +237,7 @@ def _with_drops(job: Job, drops: tuple[tuple[Duct, tuple[float, ...]], ...]) -> 
     return job
 
 
-def _with_new_sides(job: Job, key: str, size: tuple[float, ...]) -> Job:
+def _with_newsides_of(job: Job, key: str, size: tuple[float, ...]) -> Job:
     """A section made anew of bare metal: its inside is as ordered."""
     job = job.without(f"{key}.liner_in")
     facts: dict[str, float | str] = {f"{key}.measured_where": "inside"}
@@ -375,13 +255,13 @@ def _second_return(at: Situation) -> Iterator[Candidate]:
     drops = [d for d in ducts_of(house, "return.drops") if d.stated]
     trunks = [d for d in ducts_of(house, "return.trunks") if d.stated]
     known = all(at.is_size_known(duct) for duct in (*drops, *trunks))
-    if len(drops) != 1 or len(trunks) > 1 or not known or not _grille_sizes_known(at):
+    if len(drops) != 1 or len(trunks) > 1 or not known or not grille_sizes_known(at):
         return
     if _has_room(at) is False or job.length("return.grilles") in (None, 0):
         return
     grilles = tuple(job.entries("return.grilles"))
-    biggest = max(grilles, key=lambda e: _sides(job, e)[0] * _sides(job, e)[1])
-    width, height, _ = _sides(job, biggest)
+    biggest = max(grilles, key=lambda e: sides_of(job, e)[0] * sides_of(job, e)[1])
+    width, height, _ = sides_of(job, biggest)
     yield Candidate(
         key="second_return",
         words=(
@@ -397,7 +277,7 @@ def _second_return(at: Situation) -> Iterator[Candidate]:
 
 
 def _with_second_return(job: Job, grille: str) -> Job:
-    job = with_parents_by_key(_with_more_grilles(job, grille, 1))
+    job = with_parents_by_key(with_more_grilles(job, grille, 1))
     for name in ("return.drops", "return.trunks"):
         if job.length(name) == 1:
             job = job.without(f"{name}.0.share_fraction")

@@ -14,6 +14,7 @@ import numpy as np
 from engine.assessment import Assessment, assess
 from engine.changes import NO_CHANGES, Changes
 from engine.checks.raw import Raw
+from engine.errors import EngineError
 from engine.floor import unmet_floor
 from engine.job.found import Evidence
 from engine.job.job import Job
@@ -122,7 +123,14 @@ def find_changes(
     Returns:
         Nothing where every mode carries. A set never makes a mode fail that carried before, never
         edits a size nobody stated, and leaves the loads met by the checks' own measure.
+
+    Raises:
+        EngineError: `samples` isn't the assessment's own number.
     """
+    if samples != assessment.house.draws.samples:
+        raise EngineError(
+            f"the house was drawn with {assessment.house.draws.samples} samples, not {samples}"
+        )
     offered = candidates_of(assessment, limits)
     if not offered:
         return NO_CHANGES
