@@ -31,6 +31,10 @@ _HELD: Final = re.compile(
 )
 
 
+_IN_DOUBT: Final = 0.1
+"""Share of houses in which a figure is over from which nothing good is said of its middle."""
+
+
 def told_of(check: str) -> Told:
     """The words of a check; a check without its own row gets its name, never someone else's."""
     found = CHECKS.get(check)
@@ -69,21 +73,35 @@ def finding_sentence(finding: Finding, job: Job | None = None, *, brief: bool = 
     limits = limits_words(finding, job)
     first = f"{head[0].upper()}{head[1:]}{'; ' + limits if limits else ''}."
     note = "" if brief and told.aside else _sentence(finding.note)
-    parts = [first, told.meaning(finding), _how_far(finding, told), _because(finding), note]
+    in_doubt = finding.status is FindingStatus.FINE and finding.over_share >= _IN_DOUBT
+    meaning = "" if in_doubt else told.meaning(finding)
+    size = _assumed_size(finding, told)
+    parts = [first, size, meaning, _how_far(finding, told), _because(finding), note]
     return " ".join(part for part in parts if part)
 
 
 def finding_where(finding: Finding, job: Job | None = None) -> str:
     """The place a finding is about, by the name somebody gave it if there is one."""
-    for key in finding.rests_on:
+    where = finding.where or PARTS[finding.part]
+    for key in finding.rests_on if job is not None else ():
         named = place_words(key, job)
-        if "“" in named and _plain(key) in finding.where:
+        if "“" in named and (_plain(key) == where or f"“{where}”" in named):
             return named
-    return finding.where or PARTS[finding.part]
+    return where
 
 
 def _plain(key: str) -> str:
     return place_words(re.sub(r"[.\[]\d{1,2}\]?", ".0", key, count=1))
+
+
+_SIZES: Final = ("supply.", "return.", "filters")
+
+
+def _assumed_size(finding: Finding, told: Told) -> str:
+    """Said of a speed whose duct or opening nobody described."""
+    if not told.area or any(key.startswith(_SIZES) for key in finding.known):
+        return ""
+    return "Nobody gave its size yet: this is a usual house's."
 
 
 def limits_words(finding: Finding, job: Job | None = None, *, with_source: bool = True) -> str:
@@ -190,7 +208,7 @@ def turns_sentence(finding: Finding, job: Job | None = None) -> str:
     if turns is None:
         return ""
     fact = fact_for(turns.key)
-    holds = "That holds" if finding.status is FindingStatus.FINE else "It stays so"
+    holds = _HOLDS[finding.status]
     field = turns.key.rsplit(".", 1)[-1]
     place = place_words(turns.key, job)
     if fact.quantity is Quantity.COUNT:
@@ -207,4 +225,9 @@ def turns_sentence(finding: Finding, job: Job | None = None) -> str:
     return f"{holds} while the {phrase} is {turns.holds_while} {size}."
 
 
+_HOLDS: Final = {
+    FindingStatus.FINE: "That holds",
+    FindingStatus.TIGHT: "It gets no worse",
+    FindingStatus.OVER: "It stays so",
+}
 _NOT_A_NOUN: Final = ("how ", "what ", "where ", "whether ", "which ")

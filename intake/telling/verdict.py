@@ -44,10 +44,12 @@ DEFERS: Final = (
 """What every verdict ends with."""
 
 _BECAUSE: Final = "Because: "
+_IN_DOUBT: Final = "In doubt: "
 _CLOSEST: Final = "Closest to its limit: "
-_REASON_STARTS: Final = (_BECAUSE, _CLOSEST)
+_REASON_STARTS: Final = (_BECAUSE, _IN_DOUBT, _CLOSEST)
 _MOST_REASONS: Final = 3
 _MOST_ASSUMED: Final = 3
+_IN_TONS: Final = (Mode.COOLING_HIGH, Mode.HEAT_PUMP_HEATING)
 _MOST_NOTES: Final = 2
 _TOLD_FIRST: Final = "effective_length"
 _MOST_WANTED: Final = 3
@@ -117,18 +119,20 @@ def headline(verdict: Verdict) -> str:
         case ModeStatus.CARRIES_WITH_CHANGES:
             return f"These ducts carry {what} once something is changed; the trunks can stay."
         case ModeStatus.WONT_CARRY:
-            return f"These ducts won't carry {what}{_even_with(same)}."
+            return f"These ducts won't carry {what}{_even_with(same, verdict)}."
         case ModeStatus.CANT_SAY:
             if all(one.treat_as is not None for one in same):
                 return f"It can't be said of {what}: treat as won't carry until measured."
-            return f"It can't be said yet of {what}; a few more answers would settle it."
+            return f"It can't be said yet of {what}; answers are still missing."
 
 
-def _even_with(modes: Sequence[ModeVerdict]) -> str:
+def _even_with(modes: Sequence[ModeVerdict], verdict: Verdict) -> str:
     if any(one.borderline for one in modes):
         return ", as far as can be told: it is on the line"
     if all(one.changes is None for one in modes):
-        return ", and no change that was tried clears it"
+        if verdict.remedies:
+            return ", and no change that was tried clears it"
+        return "; what would clear it can't be said before more is measured"
     return " as they are, and only new trunks or less air would clear it"
 
 
@@ -154,7 +158,7 @@ def _status_words(mode: ModeVerdict) -> str:
 def status_sentence(mode: ModeVerdict, job: Job) -> str:
     """One mode's status with its airflow, its odds and, where it can't be said, what is missing."""
     setting = f", blower on “{mode.setting}”" if mode.setting else ""
-    head = f"{_capital(mode_words(mode.mode))}, {_target(mode.target_cfm)}{setting}:"
+    head = f"{_capital(mode_words(mode.mode))}, {_range(mode.target_cfm)}{setting}:"
     fails = f"{in_how_many(mode.over_share)} of the houses that fit what was told"
     if mode.borderline:
         return (
@@ -169,15 +173,15 @@ def status_sentence(mode: ModeVerdict, job: Job) -> str:
     return f"{head} {STATUSES[mode.status]} ({sure(mode.confidence)})."
 
 
-def _target(target: Spread) -> str:
-    return spread(target.low, target.likely, target.high, "CFM")
+def _range(of: Spread) -> str:
+    return spread(of.low, of.likely, of.high, "CFM")
 
 
 def _missing(mode: ModeVerdict, job: Job) -> str:
     if not mode.unmet_floor:
         return ""
-    wanted = _listed(wanted_words(one, job) for one in mode.unmet_floor)
-    return f" Before it may be called good, somebody must have: {wanted}."
+    wanted = "; ".join(dict.fromkeys(wanted_words(one, job) for one in mode.unmet_floor))
+    return f" Before it may be called good, these must be known: {wanted}."
 
 
 def mode_lines(mode: ModeVerdict, job: Job) -> list[str]:
@@ -187,8 +191,12 @@ def mode_lines(mode: ModeVerdict, job: Job) -> list[str]:
     if mode.status is ModeStatus.CARRIES and reasons:
         lines.append(f"{_CLOSEST}{_reason(reasons[0], job)}")
     else:
-        lines += [f"{_BECAUSE}{_reason(one, job)}" for one in reasons[:_MOST_REASONS]]
-    if delivered := delivered_sentence(mode):
+        open_ = mode.borderline or mode.status is ModeStatus.CANT_SAY
+        start = _IN_DOUBT if open_ else _BECAUSE
+        lines += [f"{start}{_reason(one, job)}" for one in reasons[:_MOST_REASONS]]
+    told = {one.check for one in reasons[:_MOST_REASONS]}
+    delivered = delivered_sentence(mode)
+    if delivered and "delivered_airflow" not in told:
         lines.append(delivered)
     return lines
 
@@ -219,8 +227,14 @@ def notes_of(mode: ModeVerdict) -> list[Finding]:
 
 
 def _note_lines(verdict: Verdict, job: Job) -> list[str]:
-    every = [_note(one, job) for mode in verdict.modes.values() for one in notes_of(mode)]
-    return [f"Also: {one}" for one in dict.fromkeys(every)][:_MOST_NOTES]
+    where: dict[str, list[str]] = {}
+    for mode in verdict.modes.values():
+        for one in notes_of(mode):
+            where.setdefault(_note(one, job), []).append(mode_words(mode.mode))
+    return [
+        f"Also{'' if len(names) == len(verdict.modes) else f', in {_listed(names)}'}: {note}"
+        for note, names in where.items()
+    ][:_MOST_NOTES]
 
 
 def _note(finding: Finding, job: Job) -> str:
@@ -253,14 +267,18 @@ def delivered_sentence(mode: ModeVerdict) -> str:
 
 
 def _capacity_lines(verdict: Verdict, job: Job) -> list[str]:
-    told: list[str] = []
-    seen: set[str] = set()
-    for mode in verdict.modes.values():
-        sentence = capacity_sentence(mode, job)
-        if sentence and sentence not in seen:
-            seen.add(sentence)
-            told.append(sentence)
-    return told
+    """Once for each figure; the sentence with tons where there is one."""
+    told: dict[str, str] = {}
+    for mode in sorted(verdict.modes.values(), key=lambda one: one.mode not in _IN_TONS):
+        if mode.quiet_capacity_cfm is not None:
+            figure = _range(mode.quiet_capacity_cfm)
+            sentence = capacity_sentence(mode, job)
+            if mode.mode in _IN_TONS:
+                told[sentence] = sentence
+                told.setdefault(figure, "")
+            else:
+                told.setdefault(figure, sentence)
+    return [sentence for sentence in told.values() if sentence]
 
 
 def capacity_sentence(mode: ModeVerdict, job: Job) -> str:
@@ -273,7 +291,7 @@ def capacity_sentence(mode: ModeVerdict, job: Job) -> str:
         return ""
     figure = spread(most.low, most.likely, most.high, "CFM")
     sentence = f"The most these ducts carry with every speed within its limit: {figure}"
-    if mode.mode not in (Mode.COOLING_HIGH, Mode.HEAT_PUMP_HEATING):
+    if mode.mode not in _IN_TONS:
         return f"{sentence} in {mode_words(mode.mode)}."
     size = job.number("equipment.cooling_tons")
     per_ton = LIMITS.cooling_default_cfm_per_ton.value
@@ -346,9 +364,12 @@ def _assumed_line(assumed: Sequence[Assumption], job: Job) -> list[str]:
 
 
 def _wanted_lines(verdict: Verdict, job: Job) -> list[str]:
+    by_why: dict[str, list[str]] = {}
+    for one in verdict.collect_next[:_MOST_WANTED]:
+        by_why.setdefault(one.why, []).append(wanted_words(one.key, job))
     return [
-        f"Worth collecting next: {wanted_words(one.key, job)}. {_stop(_capital(one.why))}".rstrip()
-        for one in verdict.collect_next[:_MOST_WANTED]
+        f"Worth collecting next: {'; '.join(names)}. {_stop(_capital(why))}".rstrip()
+        for why, names in by_why.items()
     ]
 
 

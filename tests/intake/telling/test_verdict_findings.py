@@ -42,6 +42,20 @@ def test_the_material_that_the_limits_are_of_is_named():
 def test_the_name_that_somebody_gave_a_piece_is_used():
     job = a_job().with_fact("supply.trunks.0.name", Known("east main", How.MEASURED))
     assert "Air in the supply trunk “east main” moves" in finding_sentence(a_finding(), job)
+    by_name = a_finding(where="east main")
+    assert "Air in the supply trunk “east main” moves" in finding_sentence(by_name, job)
+
+
+def test_a_size_that_nobody_gave_is_told_as_a_usual_houses():
+    usual = a_finding(known=("target.cooling_high_cfm",))
+    assert "Nobody gave its size yet: this is a usual house's." in finding_sentence(usual)
+    assert "Nobody gave" not in finding_sentence(a_finding())
+
+
+def test_a_middle_that_is_fine_is_not_praised_while_it_may_well_be_over():
+    doubtful = a_finding(figure=590.0, status=FindingStatus.FINE, over_share=0.3)
+    assert "Quiet." not in finding_sentence(doubtful)
+    assert "Quiet." in finding_sentence(replace(doubtful, over_share=0.0))
 
 
 def test_a_limit_that_is_infinite_is_not_told():
@@ -136,7 +150,8 @@ def test_a_note_is_told_once_with_its_full_stop():
             "house.leakage_supply_fraction",
             0.0815,
             "at least",
-            "It stays so while the share of the air that leaks from supply ducts is at least 9%.",
+            "It gets no worse while the share of the air that leaks from supply ducts "
+            "is at least 9%.",
         ),
     ],
 )

@@ -66,6 +66,11 @@ def test_a_long_run_and_a_starving_branch_are_told_though_they_dont_vote():
     assert "30 CFM short" in lines[1]
 
 
+def test_a_verdict_without_any_change_to_try_says_that_measuring_comes_first():
+    told = headline(a_verdict(remedies=()))
+    assert told.endswith("what would clear it can't be said before more is measured.")
+
+
 def test_the_same_reasons_are_told_once():
     modes = {one: a_mode(mode=one) for one in (Mode.COOLING_HIGH, Mode.HEAT_PUMP_HEATING)}
     lines = verdict_lines(Verdict(modes=modes), a_job())
@@ -179,6 +184,41 @@ def test_what_cant_be_said_with_nothing_more_to_be_had_is_treated_as_the_worse()
     assert "treat as won't carry until measured" in headline(
         Verdict(modes={Mode.COOLING_HIGH: mode})
     )
+
+
+def test_what_is_open_is_told_as_in_doubt_and_not_as_a_reason():
+    for mode in (
+        a_mode(status=ModeStatus.CANT_SAY, over_share=0.5),
+        a_mode(borderline=True, over_share=0.5),
+    ):
+        lines = verdict_lines(Verdict(modes={Mode.COOLING_HIGH: mode}), a_job())
+        assert any(line.startswith("In doubt: ") for line in lines)
+        assert not any(line.startswith("Because: ") for line in lines)
+
+
+def test_air_that_is_a_reason_is_not_told_a_second_time():
+    air = a_finding(check="delivered_airflow", unit="CFM", figure=1000.0)
+    lines = verdict_lines(Verdict(modes={Mode.COOLING_HIGH: a_mode(findings=(air,))}), a_job())
+    assert len([line for line in lines if "Through these ducts" in line]) == 1
+
+
+def test_the_same_capacity_is_told_once_and_in_tons_where_something_cools():
+    modes = {one: a_mode(mode=one) for one in (Mode.COOLING_HIGH, Mode.HEATING_HIGH)}
+    lines = verdict_lines(Verdict(modes=modes), a_job())
+    told = [line for line in lines if line.startswith("The most these ducts carry")]
+    assert len(told) == 1
+    assert "2.5 tons" in told[0]
+
+
+def test_a_note_of_one_airflow_names_it():
+    note = a_finding(check="friction_rate", note="this setting can't give the target", votes=False,
+                     status=FindingStatus.TIGHT)  # fmt: skip
+    modes = {
+        Mode.COOLING_HIGH: a_mode(findings=(a_finding(), note)),
+        Mode.HEATING_HIGH: a_mode(mode=Mode.HEATING_HIGH),
+    }
+    lines = verdict_lines(Verdict(modes=modes), a_job())
+    assert any(line.startswith("Also, in full cooling: This blower setting") for line in lines)
 
 
 def test_tons_are_told_at_the_equipments_own_air_per_ton():
