@@ -12,6 +12,7 @@ from support.verdicts import a_finding, a_job, a_mode, a_verdict, same
 from engine.job.belief import How, Known
 from engine.job.job import Job
 from engine.job.modes import Mode
+from engine.judge import judge
 from engine.trade.limits import LIMITS, turned
 from engine.verdict import FindingStatus, ModeStatus, Verdict
 from intake.report.answers import TypedAnswer
@@ -300,6 +301,15 @@ def test_json_writes_numpy_floats_as_plain_floats_and_missing_limits_as_null():
     assert json.loads(json.dumps(told, allow_nan=False)) == told
     assert type(told["target_cfm"]) is float
     assert told["findings"][0]["maximum"] is None
+
+
+@pytest.mark.parametrize("job", [Job(), a_job()], ids=["nothing known", "some known"])
+def test_a_judged_house_fits_the_same_schema_and_is_told_in_every_format(job):
+    content = content_of(job, judge(job, samples=64))
+    report = Report.model_validate_json(report_json(content))
+    assert report.modes
+    assert not re.search(r"\b(?:nan|inf|None)\b", report_markdown(content))
+    page_of(report_html(content))
 
 
 def test_json_refuses_a_figure_that_is_not_a_number():
