@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from itertools import pairwise
 from typing import Final
 
 from intake.reading.asks import implausible, one_end, two_values, wrong_quantity
 from intake.reading.bounds import BELIEVABLE
-from intake.reading.numbers import between, bounded, kept, relation, spread, together
+from intake.reading.numbers import between, bounded, kept, relation, spread, together, vague
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Values
 from intake.reading.scan import Item, Scan
 from intake.reading.units import convert
@@ -34,7 +33,7 @@ def read_airflow(said: Scan, low: float, high: float) -> Reading | None:
     if named and len(named) < len(values):
         values = _with_named(said, named, values)
     if not values:
-        if said.says("vague.size") or said.words() & {
+        if vague(said, "size", "amount", "state") or said.words() & {
             "speed",
             "blast",
             "tap",
@@ -61,9 +60,9 @@ def _result_of(said: Scan, values: list[Item]) -> list[Item]:
     texts = [item.text for item in said.items]
     if len(values) == 3 and "=" in texts:
         last = values[2]
-        if texts.index("=") == said.items.index(last) - 1:
-            if abs(values[0].value * values[1].value - last.value) <= 0.01 * last.value:
-                return [last]
+        right = abs(values[0].value * values[1].value - last.value) <= 0.01 * last.value
+        if right and texts.index("=") == said.items.index(last) - 1:
+            return [last]
     return values
 
 
@@ -108,7 +107,8 @@ def _by_tons(
         ]
         if len(bare) == 1 and len(values) == 1:
             return AskBack(
-                f"Is that {bare[0].value:g} tons at {rates[0]:g} CFM per ton, {bare[0].value * rates[0]:,.0f} CFM?",
+                f"Is that {bare[0].value:g} tons at {rates[0]:g} CFM per ton,"
+                f" {bare[0].value * rates[0]:,.0f} CFM?",
                 ({"cfm": bare[0].value * rates[0]},),
                 AskKind.TWO_READINGS,
             )

@@ -9,6 +9,7 @@ from typing import Final
 from intake.reading.result import Accepted, Reading, Volunteered
 from intake.reading.scan import Item, Scan
 from intake.reading.units import convert
+from intake.reading.words import words
 
 __all__ = ["place_of", "second_thought", "split_off", "volunteered"]
 
@@ -26,9 +27,7 @@ _PLACES: Final = (
     "inside",
     "outside",
 )
-_NO_PLACE_BEFORE: Final = frozenset(
-    "a an the it of this that house home wall unit garage door".split()
-)
+_NO_PLACE_BEFORE: Final = words("a an the it of this that house home wall unit garage door")
 
 
 def place_of(said: Scan) -> str | None:
@@ -58,14 +57,16 @@ def _says_where(items: list[Item], i: int, place: str) -> bool:
 
 
 _SECOND: Final = re.compile(
-    r"[\s,.;-]+(?:no wait|no,? make that|wait,? no|wait|scratch that|strike that|i mean|i meant|make that|sorry"
-    r"|actually|correction|oops|whoops|check that|hold on|excuse me|or rather|rather|my bad|er|err|uh no|no no|nope"
-    r"|that's wrong|let me correct that|on second thought|scratch|i take that back)[\s,:.]+(?:its |it's |it is |that's )?"
-    r"|,? no,? (?=[0-9.])"
+    r"[\s,.;-]+(?:no wait|no,? make that|wait,? no|wait|scratch that|strike that|i mean"
+    r"|i meant|make that|sorry|actually|correction|oops|whoops|check that|hold on"
+    r"|excuse me|or rather|rather|my bad|er|err|uh no|no no|nope|that's wrong"
+    r"|let me correct that|on second thought|scratch|i take that back)[\s,:.]+(?:its "
+    r"|it's |it is |that's )?|,? no,? (?=[0-9.])"
 )
 _NUMBER: Final = re.compile(
-    r"[0-9]|\b(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen"
-    r"|seventeen|eighteen|nineteen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|half|quarter|point)\b"
+    r"[0-9]|\b(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen"
+    r"|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty|thirty|forty|fifty"
+    r"|sixty|seventy|eighty|ninety|hundred|half|quarter|point)\b"
 )
 
 
@@ -97,22 +98,14 @@ _WORDS: Final = {
 }
 _KEY: Final = {field: re.compile(words) for field, words in _WORDS.items()}
 _CUT: Final = re.compile(
-    r"(?:[,;.]+\s+|\s+-+\s+)(?:(?:oh|and|also|plus|then|by the way|btw|so)[\s,]+)*|\s+(?:oh,? and|and also|and oh|also|by the way|btw|plus the|and the|and there's an?|oh)[\s,]+"
+    r"(?:[,;.]+\s+|\s+-+\s+)(?:(?:oh|and|also|plus|then|by the way|btw|so)[\s,]+)*"
+    r"|\s+(?:oh,? and|and also|and oh|also|by the way|btw|plus the|and the|and there's an?"
+    r"|oh)[\s,]+"
 )
-_SEVERAL: Final = frozenset(
-    (
-        "duct",
-        "filter",
-        "grille",
-        "length",
-        "airflow",
-        "static_pressure",
-        "capacity",
-        "efficiency",
-        "year",
-        "area",
-        "count",
-    )
+_SEVERAL: Final = words(
+    """
+    duct filter grille length airflow static_pressure capacity efficiency year area count
+    """
 )
 
 

@@ -7,14 +7,15 @@ from collections.abc import Mapping, Sequence
 from functools import cache
 from typing import Final
 
+from intake.reading.choice_words import BLOWER_WORDS, COIL_WORDS
 from intake.reading.echo import echo
 from intake.reading.materials import MATERIALS, material_of
+from intake.reading.numbers import vague
 from intake.reading.result import Accepted, AskBack, AskKind, Reading
 from intake.reading.scan import Scan
+from intake.reading.words import words
 
 __all__ = [
-    "BLOWER_WORDS",
-    "COIL_WORDS",
     "numbered",
     "read_blower_type",
     "read_choice",
@@ -22,35 +23,9 @@ __all__ = [
     "read_material",
 ]
 
-BLOWER_WORDS: Final[dict[str, str]] = {
-    "psc": "psc|p s c|permanent split capacitor|permanent split|perm split|split capacitor|capacitor|run capacitor|run cap|capacitor motor|with a cap|standard motor|regular motor|plain motor|ordinary motor|standard|old style|old school|conventional"
-    "|single speed|one speed|1 speed|two speed|2 speed|three speed|3 speed|four speed|4 speed|single speed motor|induction|induction motor|pee ess see|ac motor|colored speed wires|coloured speed wires|colored wires"
-    "|color wires|non ecm|nonecm|not an ecm|not ecm|no ecm|isn't ecm|pcs motor|basic motor|dumb motor|speed wires|black blue red wires|psc motor|perm split cap|old fashioned|3 speed tap|4 speed tap|three speed tap|four speed tap",
-    "ecm_constant_torque": "constant torque|constant talk|constant torc|constant torch|constant tork|five tap|5 tap|five taps|5 taps|five speed tap|5 speed tap|five tap ecm|non variable ecm|non variable|multi tap ecm|multi speed ecm|multispeed ecm"
-    "|torque motor|torque|const torque|fixed torque|constant tourque|constant tourqe|5 wire plug|five speed ecm|5 speed ecm|not variable|isn't variable|24 volt taps|24v taps|five tap plug|ct ecm|ecm ct|ct motor|tap ecm|ecm with taps|ecm taps|multitap ecm|torque ecm|fixed speed ecm",
-    "ecm_variable": "variable speed|variable|vs|v s|var speed|vari speed|varispeed|varible speed|variabel speed|variable sped|true ecm|full ecm|real ecm|constant airflow|constant air flow|constant cfm|constant volume|constant air volume|constant flow|very able speed|very able"
-    "|infinitely variable|modulating|modulates|dip switches|data plug|communicating|ramps up|ramping|variable spd|vspeed|fully variable|variable airflow|var spd|air flow control|airflow control|16 pin|sixteen pin|adjusts itself|adjusts its own speed|holds cfm|holds airflow|programmed cfm|variables speed|varaible speed|veriable speed|veriable|varable speed|variable seed|infinite speed|inverter|inverter driven|variable frequency",
-    "other": "belt|belt drive|belt driven|belt and pulley|pulley|shaded pole|gravity|no blower|split phase|three phase|3 phase|other|something else|none of those|none of these|neither|hydronic|gravity furnace|no fan|belted|v belt|octopus",
-    "ecm": "ecm|e c m|easy m|ecm motor|electronically commutated|electronically commutated motor|electronic commutated|electronically communicated|brushless|dc motor|bldc|dc|electronic motor|high efficiency motor|brushless dc|electronic|emc|ecms|e cm|ec motor|ec m|ec|electrically commutated|commutated|hi efficiency motor|high efficiency|efficient motor|smart motor|ecm type|computerized|electronically controlled|has a module|control module|module on the motor|module",
-    "direct": "direct drive|direct|multi speed|multispeed|multi tap|multitap|speed taps|taps|squirrel cage|wheel|fan|multiple speeds|several speeds|speeds",
-}
-"""Blower motors: what is said for each; "ecm" and "direct" need asking."""
-
-COIL_WORDS: Final[dict[str, str]] = {
-    "clean": "clean|like new|spotless|brand new|new|shiny|pristine|immaculate|good as new|no dirt|not dirty|perfect|mint|sparkling|sparkly|spic and span|just cleaned|see through it|see light through|can see light|squeaky|fresh|unused|clean as a whistle|no dust|no buildup|nothing on it|mint condition|factory fresh|cleaned last|cleaned it|see daylight|can see right through|no lint|not a speck|clear|see right through|isn't dirty|looks new|not dirty at all|bright|washed|looks great|washed it|hosed off|looks brand new|looks perfect",
-    "some_dirt": "some dirt|sum dirt|little dirty|a little dirty|bit dirty|a bit dirty|little dusty|light dust|some dust|dusty|slightly dirty|slightly dusty|some lint|a little lint|little lint|bit of lint|lint|some fuzz|fuzz|fuzzy|light film|thin film|film|moderate|moderately dirty|moderately|so so|fair|a few spots|light coating|thin layer|thin coat|layer of dust|kinda dirty|kind of dirty|sort of dirty|somewhat dirty|sorta dirty|lightly soiled|light dirt|little bit of dirt|bit of dirt"
-    "|bit of dust|little dust|a bit dusty|bit dusty|light|mild|mildly dirty|could be cleaner|could use a cleaning|could use cleaning|medium|in between|normal dirt|some buildup|light buildup|some grime|average|a tad dirty|tad dirty|bit grimy|little grimy|dust on it|minor|a touch dirty|not bad some|some hair|a little hair|some pet hair|bit of fuzz|little fuzz|partly dirty|partially dirty|little film|bit of a film|some|a little|a bit|slight|slightly|lightly|light lint|middling|halfway|has dirt|some stuff|hazy|sooty film|dust bunnies|spotty|grimy in spots|little cruddy|surface dust|kinda dusty|dirt on it|a little fuzzy|not spotless|light debris|moderate dirt|smudge",
-    "plugged": "plugged|clogged|packed|matted|caked|blocked|solid|impacted|choked|plugged up|plugged solid|clogged up|clogged solid|caked solid|packed solid|carpet|mat|like a mat|blanket|can't see light through|can't see light|can't see any light|cant see light|cant see light through|can't see through it|can't see the fins|cant see the fins|can't see fins|no light through|no air gets through|nothing gets through|no light|stuffed|packed full|full of lint|full of hair|full of dirt|covered in hair|covered in lint|covered in dirt|solid with|furry|sweater|fur coat|wall of|jammed|totally blocked|completely blocked"
-    "|impassable|stopped up|pluged|cloged|clogd|plugd|socked in|mud|cemented|felt|like felt|wooly|woolly|dog hair solid|packed with|caked with|caked on|completely covered|totally covered|choked off|choked up|encrusted|thick mat|mat of|no airflow through|obstructed|plastered|layered thick|thick with|gummed up|sealed with dirt|like carpet|impacted with|bunged|bunged up|chock full|totally plugged|stuffed up|no air through|won't pass air|fuzzed over|fins are buried|can't see through|cant see through|can't see daylight",
-    "dirty": "dirty|pretty dirty|very dirty|really dirty|quite dirty|bad|pretty bad|really bad|gross|nasty|filthy|disgusting|terrible|needs cleaning|needs a cleaning|needs to be cleaned|grimy|grungy|moldy|mold|soiled|rough|ugly|not clean|isn't clean|not great|horrible|awful|crud|cruddy|skanky|dirt|very dusty|really dusty|yucky|covered|heavy|heavily|half|partly blocked|partially blocked|partially plugged|partly plugged|partially clogged|half plugged|half clogged|half blocked|badly|dog hair|pet hair|cat hair|hair|greasy|black|scummy|hasn't been cleaned|never been cleaned|never cleaned|a mess|mess",
-    "ok": "ok|not too bad|fairly clean|mostly clean|pretty clean|could be better|seen worse|not terrible|okay|fine|good|alright|all right|decent|not bad|normal|acceptable|looks good|good shape|nice|workable|usual|typical|standard",
-    "ice": "ice|iced|iced up|frozen|frost|frosted|freezing|wet|rusty|rusted|bent|bent fins|leaking|corroded|oily",
-    "none": "no coil|there isn't one|heat only|doesn't have one|none|not there|no ac|there is no coil|there's no coil",
-}
-"""Coils: what is said for each; "dirty", "ok", "ice" and "none" need asking."""
-
-_NOT: Final = frozenset(
-    "not no isn't isnt ain't aint never without hardly non don't doesn't wasn't nor can't cant cannot couldn't".split()
+_NOT: Final = words(
+    """not no isn't isnt ain't aint never without hardly non don't doesn't wasn't nor
+    can't cant cannot couldn't"""
 )
 _SPLIT: Final = re.compile(r"[a-z0-9]+(?:'[a-z]+)?")
 
@@ -81,7 +56,7 @@ def _matches(
     return said, denied
 
 
-_TURNS: Final = frozenset("but just only its it's though instead".split())
+_TURNS: Final = words("but just only its it's though instead")
 
 
 def _denied(before: list[str]) -> bool:
@@ -98,11 +73,8 @@ def _words(text: str) -> list[str]:
 def _respelt(words: list[str], phrases: Mapping[tuple[str, ...], str]) -> list[str]:
     """Words put right against the words of the table."""
     known = {w for phrase in phrases for w in phrase}
-    targets = sorted(w for w in known if len(w) > 4)
-    found = []
-    for word in words:
-        found.append(word if word in known else _nearest(word, tuple(targets)))
-    return found
+    targets = tuple(sorted(w for w in known if len(w) > 4))
+    return [word if word in known else _nearest(word, targets) for word in words]
 
 
 def _nearest(word: str, targets: tuple[str, ...]) -> str:
@@ -140,7 +112,8 @@ def read_material(said: Scan, choices: Sequence[str]) -> Reading | None:
     keys = material_of(said.items)
     if keys == ("foreign",):
         return AskBack(
-            "That is none of the usual ones. Is it sheet metal, flex, duct board, lined metal, a joist or stud bay, aluminum or PVC?",
+            "That is none of the usual ones. Is it sheet metal, flex, duct board, lined metal,"
+            " a joist or stud bay, aluminum or PVC?",
             (),
             AskKind.AMBIGUOUS_WORD,
         )
@@ -162,7 +135,9 @@ def read_material(said: Scan, choices: Sequence[str]) -> Reading | None:
         )
     if said.says("material.wrapped", "material.shiny"):
         return _ask("material", ("galvanized", "flex", "duct_board"))
-    if said.says("shape.roundish", "shape.round", "shape.rect", "shape.square", "vague.size"):
+    if vague(said, "size") or said.says(
+        "shape.roundish", "shape.round", "shape.rect", "shape.square"
+    ):
         return _ask("material", ("galvanized", "flex"))
     return None
 
@@ -212,13 +187,15 @@ def read_coil_state(text: str, choices: Sequence[str]) -> Reading | None:
     said, denied = _matches(_respelt(_words(text), phrases), phrases)
     clear = [k for k in dict.fromkeys(said) if k in ("clean", "some_dirt", "plugged")]
     vague = [k for k in dict.fromkeys(said) if k in ("dirty", "ok", "ice", "none")]
+    words = _words(text)
+    if clear and len(words) > _FEW_WORDS and not _telling(words, phrases):
+        return _ask("coil_state", clear) if len(clear) > 1 else None
     if len(clear) == 1 and not any(k in ("ice", "none") for k in vague):
-        if (
-            clear[0] == "clean"
-            and "dirty" in vague
-            or clear[0] == "plugged"
+        if (clear[0] == "clean" and "dirty" in vague) or (
+            clear[0] == "plugged"
             and re.search(
-                r"\b(?:almost|nearly|half|third|quarter|part|one side|bottom|top|partly|partially|not quite|getting|starting)\b",
+                r"\b(?:almost|nearly|half|third|quarter|part|one side|bottom|top|partly"
+                r"|partially|not quite|getting|starting)\b",
                 text,
             )
         ):
@@ -241,6 +218,22 @@ def read_coil_state(text: str, choices: Sequence[str]) -> Reading | None:
         left = [k for k in ("clean", "some_dirt", "plugged") if k not in denied]
         return _picked("coil_state", left if denied else ("clean", "some_dirt"), choices)
     return None
+
+
+_WEAK: Final = words(
+    """light new some little bit fair average mild minor slight fresh clear perfect solid mint
+    medium black"""
+)
+"""Words that say how a coil looks only in a short answer ("turn left at the light")."""
+
+_FEW_WORDS: Final = 4
+
+
+def _telling(words: list[str], phrases: Mapping[tuple[str, ...], str]) -> bool:
+    """Whether a phrase is there that is no weak word."""
+    strong = {phrase: key for phrase, key in phrases.items() if phrase not in {(w,) for w in _WEAK}}
+    said, denied = _matches(_respelt(words, phrases), strong)
+    return bool(said or denied)
 
 
 def _stuff_after(text: str) -> bool:
@@ -285,7 +278,7 @@ _ORDINALS: Final = {
     "former": 0,
     "latter": 1,
 }
-_TRIVIAL: Final = frozenset("a an the of or and to in on it is other none no not one kind".split())
+_TRIVIAL: Final = words("a an the of or and to in on it is other none no not one kind")
 
 
 def read_choice(text: str, choices: Sequence[str]) -> Reading | None:

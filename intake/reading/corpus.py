@@ -19,7 +19,7 @@ from intake.reading.result import (
     Unknown,
 )
 
-__all__ = ["describe", "read_line"]
+__all__ = ["as_mapping", "describe", "read_line"]
 
 _OUTSIDE: Final = {
     CommandName.WHERE: "help",

@@ -7,62 +7,111 @@ from collections.abc import Callable
 from typing import Final
 
 from intake.reading.result import Command, CommandName, Previous
+from intake.reading.words import words
 
 __all__ = ["correction"]
 
 _VALUE: Final = r"(?P<new>[^,;]*?\S)"
 _MARKER: Final = re.compile(
-    r"^(?:no,? ?)?(?:oh,? )?(?:(?:sorry|oops|whoops|woops|my bad|my mistake|correction|wait|hold on|hang on|hold up|actually|ope|ah|crap|shoot|scratch that|strike that|dang|darn|my apologies|apologies|pardon|er+|um+|uh|no|never ?mind that|typo|fat fingered(?: it| that)?|ugh|oh no|forgive me|excuse me|i'm sorry|im sorry|nope|i was wrong|i misread(?: it| that)?|misread(?: it| that)?|wrong number|i messed up|messed that up|goofed|i goofed|mistyped|i mistyped|misspoke|i misspoke|i lied|mb|forget that|i take that back|disregard that|wrong|that was wrong|that's wrong|not right|that's not right|my error|i screwed up|screwed up|brain fart|nah|negative|i take it back|i had that wrong|got that wrong|i got that wrong|had it wrong|that wasn't right|no no|whoops a daisy|woopsie|oopsie|mistake|that was a mistake)[\s,.:;!-]+)+"
+    r"^(?:no,? ?)?(?:oh,? )?(?:(?:sorry|oops|whoops|woops|my bad|my mistake|correction"
+    r"|wait|hold on|hang on|hold up|actually|ope|ah|crap|shoot|scratch that|strike that"
+    r"|dang|darn|my apologies|apologies|pardon|er+|um+|uh|no|never ?mind that|typo"
+    r"|fat fingered(?: it| that)?|ugh|oh no|forgive me|excuse me|i'm sorry|im sorry|nope"
+    r"|i was wrong|i misread(?: it| that)?|misread(?: it| that)?|wrong number|i messed up"
+    r"|messed that up|goofed|i goofed|mistyped|i mistyped|misspoke|i misspoke|i lied|mb"
+    r"|forget that|i take that back|disregard that|wrong|that was wrong|that's wrong"
+    r"|not right|that's not right|my error|i screwed up|screwed up|brain fart|nah|negative"
+    r"|i take it back|i had that wrong|got that wrong|i got that wrong|had it wrong"
+    r"|that wasn't right|no no|whoops a daisy|woopsie|oopsie|mistake"
+    r"|that was a mistake)[\s,.:;!-]+)+"
 )
 _PATTERNS: Final = (
     re.compile(
-        r"^(?:let'?s )?(?:please )?(?:can you )?(?:make|change|correct|fix|update|set|switch|edit|amend|adjust|revise|alter|put)(?: (?:that|it|this|the last one|my last answer|the last answer|last one|my answer|my last one|the previous one|that one|that last one|the last))?(?: (?:to|be|down|as|back to|into|read|say))* (?P<new>.+)$"
+        r"^(?:let'?s )?(?:please )?(?:can you )?(?:make|change|correct|fix|update|set"
+        r"|switch|edit|amend|adjust|revise|alter|put)(?: (?:that|it|this|the last one"
+        r"|my last answer|the last answer|last one|my answer|my last one|the previous one"
+        r"|that one|that last one|the last))?(?: (?:to|be|down|as|back to|into|read"
+        r"|say))* (?P<new>.+)$"
     ),
     re.compile(
-        r"^(?:it|that|this|the last one|the last answer|last one|that last one|my last answer|that one)?(?: (?:was|is))? ?(?:should|shoulda|should've|shouldve|supposed to|ought to|needs to|must|was supposed to|was meant to)(?: (?:be|have been|of been|say|have said|read|been|have read))+ (?P<new>.+)$"
+        r"^(?:it|that|this|the last one|the last answer|last one|that last one"
+        r"|my last answer|that one)?(?: (?:was|is))? ?(?:should|shoulda|should've|shouldve"
+        r"|supposed to|ought to|needs to|must|was supposed to|was meant to)(?: (?:be"
+        r"|have been|of been|say|have said|read|been|have read))+ (?P<new>.+)$"
     ),
     re.compile(
-        r"^(?:i )?(?:meant to (?:say|type|put|write|enter)|mean to say|meant|mean|was going to say|wanted to say) (?P<new>.+)$"
+        r"^(?:i )?(?:meant to (?:say|type|put|write|enter)|mean to say|meant|mean"
+        r"|was going to say|wanted to say) (?P<new>.+)$"
     ),
     re.compile(
-        r"^(?P<old>\S+) (?:should|shoulda|was supposed to|ought to)(?: (?:be|have been|say|read))+ (?P<new>.+)$"
+        r"^(?P<old>\S+) (?:should|shoulda|was supposed to|ought to)(?: (?:be|have been|say"
+        r"|read))+ (?P<new>.+)$"
     ),
     re.compile(
-        r"^(?:i )?(?:said|put|typed|wrote|entered|told you|gave you|had)(?: (?:it was|it is|down))? (?P<old>\S+(?: \S+)?),? ?(?:but|and|when|though|,)+ ?(?:it'?s|it is|it was|i meant|meant|that'?s|its|should be|it should be|it'?s really|it'?s actually|really|actually|the real (?:one|number) is|i mean|should have been) (?P<new>.+)$"
+        r"^(?:i )?(?:said|put|typed|wrote|entered|told you|gave you|had)(?: (?:it was"
+        r"|it is|down))? (?P<old>\S+(?: \S+)?),? ?(?:but|and|when|though|,)+ ?(?:it'?s"
+        r"|it is|it was|i meant|meant|that'?s|its|should be|it should be|it'?s really"
+        r"|it'?s actually|really|actually|the real (?:one|number) is|i mean"
+        r"|should have been) (?P<new>.+)$"
     ),
     re.compile(
         r"^(?:it'?s|its|it is|it was|that'?s|thats|that was|was) (?:actually|really) (?P<new>.+)$"
     ),
     re.compile(
-        r"^(?P<old>\S+) (?:was|is|isn'?t|wasn'?t) (?:wrong|right|a typo|off|bad|incorrect),? ?(?:it'?s|its|should be|make it|it was|it should be|i meant)? (?P<new>.+)$"
+        r"^(?P<old>\S+) (?:was|is|isn'?t|wasn'?t) (?:wrong|right|a typo|off|bad"
+        r"|incorrect),? ?(?:it'?s|its|should be|make it|it was|it should be"
+        r"|i meant)? (?P<new>.+)$"
     ),
     re.compile(r"^replace (?P<old>.+?) with (?P<new>.+)$"),
     re.compile(r"^change (?P<old>.+?) to (?P<new>.+)$"),
 )
 _NOT_OLD: Final = re.compile(
-    r"^(?P<new>.+?),? ?\b(?:not|instead of|rather than|and not|no)\b (?P<old>[^,]+?)(?:,? ?(?:sorry|my bad|my mistake|oops|my apologies|typo|whoops))?$"
+    r"^(?P<new>.+?),? ?\b(?:not|instead of|rather than|and not"
+    r"|no)\b (?P<old>[^,]+?)(?:,? ?(?:sorry|my bad|my mistake|oops|my apologies|typo"
+    r"|whoops))?$"
 )
 _OLD_NEW: Final = re.compile(
-    r"^(?:not|it'?s not|its not|it isn'?t|wasn'?t|it wasn'?t|that'?s not) (?P<old>[^,;]+?)(?:[,;] ?(?:but |it'?s |its |it was |make it |rather )?| but (?:rather )?| it'?s | - | its | it was | make it | i meant | rather )(?P<new>.+)$"
+    r"^(?:not|it'?s not|its not|it isn'?t|wasn'?t|it wasn'?t"
+    r"|that'?s not) (?P<old>[^,;]+?)(?:[,;] ?(?:but |it'?s |its |it was |make it "
+    r"|rather )?| but (?:rather )?| it'?s | - | its | it was | make it | i meant "
+    r"| rather )(?P<new>.+)$"
 )
 _TAIL: Final = re.compile(
-    r"^(?P<new>.+?)[\s,.-]+(?:sorry|my bad|my mistake|oops|whoops|typo|i mean|i meant|correction|my apologies|i misread(?: it| that)?|mistyped|i misspoke)[.!]?$"
+    r"^(?P<new>.+?)[\s,.-]+(?:sorry|my bad|my mistake|oops|whoops|typo|i mean|i meant"
+    r"|correction|my apologies|i misread(?: it| that)?|mistyped|i misspoke)[.!]?$"
 )
 _WAS_ROLE: Final = re.compile(
-    r"^(?:that|the last one|last one|that one|it|that number|that reading)(?: (?:last )?(?:one|number|reading|answer))?(?:'s| was| is)(?: actually| really)? (?:for |on )?(?:the |my )?(?P<fact>[a-z][a-z -]{2,40}?)(?: one| side| number| reading)?(?:,? not (?:the )?[a-z ]+)?$"
+    r"^(?:that|the last one|last one|that one|it|that number"
+    r"|that reading)(?: (?:last )?(?:one|number|reading|answer))?(?:'s| was"
+    r"| is)(?: actually| really)? (?:for |on )?(?:the "
+    r"|my )?(?P<fact>[a-z][a-z -]{2,40}?)(?: one| side| number"
+    r"| reading)?(?:,? not (?:the )?[a-z ]+)?$"
 )
 _SWAPPED: Final = re.compile(
-    r"\b(?:other way (?:a)?round|swap (?:those|them|that|the two)|switch (?:those|them|the two)|reverse (?:those|them|that)|flip (?:those|them|that)|got (?:those|them|that) (?:backwards?|mixed up|reversed|switched)|(?:those|they|them) are (?:backwards?|swapped|reversed)|i had (?:those|them|it) backwards?|vice versa|had (?:those|them) (?:backwards?|reversed|switched|mixed up))\b"
+    r"\b(?:other way (?:a)?round|swap (?:those|them|that|the two)|switch (?:those|them"
+    r"|the two)|reverse (?:those|them|that)|flip (?:those|them|that)|got (?:those|them"
+    r"|that) (?:backwards?|mixed up|reversed|switched)|(?:those|they"
+    r"|them) are (?:backwards?|swapped|reversed)|i had (?:those|them|it) backwards?"
+    r"|vice versa|had (?:those|them) (?:backwards?|reversed|switched|mixed up))\b"
 )
 _FACT: Final = re.compile(
-    r"^(?:the |my |that )?(?P<fact>(?:(?!was\b|is\b|should\b|are\b)[a-z]+ ?){1,4}?)(?:'s| is| was| should be| should have been| are|:)? (?:actually |really |supposed to be |meant to be )?(?P<new>(?:[-+.]?\d|[a-z]+teen|[a-z]+ty\b|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve).*)$"
+    r"^(?:the |my |that )?(?P<fact>(?:(?!was\b|is\b|should\b|are\b)[a-z]+ ?){1,4}?)(?:'s"
+    r"| is| was| should be| should have been| are|:)? (?:actually |really |supposed to be "
+    r"|meant to be )?(?P<new>(?:[-+.]?\d|[a-z]+teen|[a-z]+ty\b|one|two|three|four|five|six"
+    r"|seven|eight|nine|ten|eleven|twelve).*)$"
 )
-_FACT_WORDS: Final = frozenset(
-    """filter trunk return supply drop plenum coil static grille length elevation duct main branch furnace ac heat blower tons tonnage year capacity input output airflow cfm temperature rise
-    efficiency afue size material register count run riser basement upstairs downstairs first width height depth ductwork returns branches address town house hallway""".split()
+_FACT_WORDS: Final = words(
+    """
+    filter trunk return supply drop plenum coil static grille length elevation duct main branch
+    furnace ac heat blower tons tonnage year capacity input output airflow cfm temperature rise
+    efficiency afue size material register count run riser basement upstairs downstairs first
+    width height depth ductwork returns branches address town house hallway
+    """
 )
 _DIGIT: Final = re.compile(
-    r"\d|\b(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|point|half|quarter)\b"
+    r"\d|\b(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen"
+    r"|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty|thirty|forty|fifty"
+    r"|sixty|seventy|eighty|ninety|hundred|point|half|quarter)\b"
 )
 _SPACES: Final = re.compile(r"\s+")
 
@@ -148,7 +197,7 @@ def _by_pattern(
         match = pattern.match(body)
         if match and _DIGIT.search(match["old"]) and _DIGIT.search(match["new"]):
             named = standing and _split_fact(match["new"])[1] is not None
-            if told is not None and _same(match["old"], told) or (marked and standing) or named:
+            if (told is not None and _same(match["old"], told)) or (marked and standing) or named:
                 return _split_fact(match["new"])
     for pattern in _PATTERNS:
         match = pattern.match(body)
@@ -183,12 +232,14 @@ def _clean_new(new: str) -> str:
     if match and _DIGIT.search(match["new"]) and _DIGIT.search(match["old"]):
         new = match["new"]
     new = re.sub(
-        r"(?:,? ?(?:actually|really|please|pls|thanks|thank you|sorry|my bad|instead|not whatever i said|my mistake|oops))+[.!]?$",
+        r"(?:,? ?(?:actually|really|please|pls|thanks|thank you|sorry|my bad|instead"
+        r"|not whatever i said|my mistake|oops))+[.!]?$",
         "",
         new,
     )
     return re.sub(
-        r"^(?:it'?s|its|it is|it was|that'?s|to|a|that is|make that|make it|i meant|should be|it should be|more like|the number is)\s+",
+        r"^(?:it'?s|its|it is|it was|that'?s|to|a|that is|make that|make it|i meant"
+        r"|should be|it should be|more like|the number is)\s+",
         "",
         new,
     )

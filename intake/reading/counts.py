@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from intake.reading.asks import implausible, one_end, two_values
-from intake.reading.numbers import bounded, kept, relation, together
+from intake.reading.numbers import bounded, kept, relation, together, vague
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value
 from intake.reading.scan import Scan
 
 __all__ = ["read_count", "read_percent", "read_year"]
 
-_NONE = frozenset("none zero nothing nada zilch".split())
+_NONE = frozenset(["none", "zero", "nothing", "nada", "zilch"])
 
 
 def read_count(said: Scan, low: float, high: float) -> Reading | None:
@@ -31,7 +31,7 @@ def read_count(said: Scan, low: float, high: float) -> Reading | None:
             return AskBack("How many exactly?", (), AskKind.MISSING_PART)
         if said.says("count.multi"):
             return _whole(2.0, low, high)
-        if said.says("vague.size"):
+        if vague(said, "size", "amount"):
             return AskBack("How many?", (), AskKind.MISSING_PART)
         return None
     if len(numbers) == 1:
@@ -52,11 +52,10 @@ def read_count(said: Scan, low: float, high: float) -> Reading | None:
         rest = values[:k] + values[k + 1 :]
         if len(rest) > 1 and value == sum(rest):
             return _whole(value, low, high)
+    if said.says("alt.or"):
+        return two_values("count", [{"count": int(v)} for v in values[:3]])
     total = sum(values)
-    readings: list[dict[str, Value]] = [
-        {"count": int(total)},
-        *({"count": int(v)} for v in values[:3]),
-    ]
+    readings: list[dict[str, Value]] = [{"count": int(v)} for v in (total, *values[:3])]
     return AskBack(f"Is that {total:g} in all?", tuple(readings), AskKind.TWO_VALUES)
 
 
@@ -100,7 +99,7 @@ def read_year(said: Scan, low: float, high: float) -> Reading | None:
         return AskBack(f"Is that {year}?", ({"year": year},), AskKind.TWO_READINGS)
     if (
         numbers
-        or said.says("vague.size")
+        or vague(said, "size", "amount")
         or said.words() & {"old", "new", "newer", "older", "ago", "war", "postwar", "prewar"}
     ):
         return AskBack("About which year?", (), AskKind.MISSING_PART)
@@ -116,7 +115,7 @@ def read_percent(said: Scan, low: float, high: float) -> Reading | None:
             return Accepted({"percent": 100.0})
         if words & {"none", "nothing"}:
             return Accepted({"percent": 0.0})
-        if said.says("vague.size") or words & {"most", "half"}:
+        if vague(said, "size", "amount") or words & {"most", "half"}:
             return AskBack("About what share, in per cent?", (), AskKind.MISSING_PART)
         return None
     values = [

@@ -175,7 +175,8 @@ def _rows(v: Mapping[str, Any]) -> str:
             for t in tables
         )
     return "; ".join(
-        f"{r['airflow_cfm']:,.0f} CFM, total {r['total_btuh']:,.0f}, sensible {r['sensible_btuh']:,.0f} BTU/h"
+        f"{r['airflow_cfm']:,.0f} CFM, total {r['total_btuh']:,.0f},"
+        f" sensible {r['sensible_btuh']:,.0f} BTU/h"
         for r in v.get("cooling_rows", [])
     )
 

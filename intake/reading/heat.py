@@ -6,16 +6,15 @@ import re
 from typing import Final
 
 from intake.reading.asks import implausible, one_end, two_values, wrong_quantity
-from intake.reading.numbers import bounded, kept, labels_of, relation, together
-from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value
+from intake.reading.numbers import bounded, kept, labels_of, relation, together, vague
+from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value, number_of
 from intake.reading.scan import Item, Scan
 from intake.reading.units import convert
+from intake.reading.words import words
 
 __all__ = ["read_capacity", "read_efficiency"]
 
-_MODEL_SIZES: Final = frozenset(
-    "018 024 030 036 042 048 060 18 24 30 36 42 48 60".split(),
-)
+_MODEL_SIZES: Final = words("018 024 030 036 042 048 060 18 24 30 36 42 48 60")
 _PER_CENT: Final = (0.5, 1.0)
 
 
@@ -87,7 +86,7 @@ def _without_heat(said: Scan, share: float | None) -> Reading | None:
             (),
             AskKind.MISSING_PART,
         )
-    if said.says("vague.size"):
+    if vague(said, "size", "state"):
         return AskBack("How big is it, in tons or BTU/h?", (), AskKind.MISSING_PART)
     return None
 
@@ -113,7 +112,7 @@ def _sharing(said: Scan, heats: list[Item], bare: list[Item]) -> list[Item]:
     return sorted(found, key=lambda i: i.start)
 
 
-_LABELS: Final = {"input": ("heat.input",), "output": ("heat.output",)}
+_LABELS: Final[dict[str, tuple[str, ...]]] = {"input": ("heat.input",), "output": ("heat.output",)}
 
 
 def _roles(said: Scan, numbers: list[Item]) -> list[str]:
@@ -128,12 +127,12 @@ def _without_places(said: Scan) -> None:
         if item.text not in ("in", "out"):
             continue
         following = items[k + 1] if k + 1 < len(items) else None
-        phrase = following is not None and following.kind == "word"
-        if not k or items[k - 1].kind != "num" or (phrase and following.text not in _AFTER_IN):  # type: ignore[union-attr]
+        phrase = following.text if following is not None and following.kind == "word" else ""
+        if not k or items[k - 1].kind != "num" or (phrase and phrase not in _AFTER_IN):
             item.meanings = ()
 
 
-_AFTER_IN: Final = frozenset("and at so i maybe but with".split())
+_AFTER_IN: Final = words("and at so i maybe but with")
 
 
 def _assigned(
@@ -158,9 +157,9 @@ def _assigned(
         if not _PER_CENT[0] <= share <= _PER_CENT[1]:
             return implausible("capacity", values)
     pair = (values.get("input_btuh"), values.get("output_btuh"))
-    if pair[0] and pair[1] and not 0.5 <= float(pair[1]) / float(pair[0]) <= 1.0:  # type: ignore[arg-type]
+    if pair[0] and pair[1] and not 0.5 <= number_of(pair[1]) / number_of(pair[0]) <= 1.0:
         return implausible("capacity", values)
-    sizes = [float(v) for k, v in values.items() if k.endswith("btuh")]  # type: ignore[arg-type]
+    sizes = [number_of(v) for k, v in values.items() if k.endswith("btuh")]
     tons = any(h.unit == "ton" for h in heats)
     top = min(high, 60_000.0) if tons else high
     low = max(low, 12_000.0) if tons else low
@@ -236,7 +235,7 @@ def read_efficiency(said: Scan, low: float, high: float) -> Reading | None:
             "plastic",
             "pulse",
         }
-        if words or said.says("vague.size", "heat.efficient"):
+        if words or vague(said, "size", "state") or said.says("heat.efficient"):
             return AskBack(
                 "How many per cent, such as 80 or 95? It may be on the plate as AFUE.",
                 (),

@@ -2,16 +2,18 @@
 
 from __future__ import annotations
 
+import itertools
 import re
 from typing import Final
 
 from intake.reading.asks import implausible, one_end, two_values, wrong_quantity
 from intake.reading.manner import hedged
-from intake.reading.numbers import bounded, kept, relation, spread, together
-from intake.reading.result import Accepted, AskBack, AskKind, Reading, Values
+from intake.reading.numbers import bounded, kept, relation, spread, together, vague
+from intake.reading.result import Accepted, AskBack, AskKind, Reading, Values, number_of
 from intake.reading.scan import Item, Scan
 from intake.reading.sizes import find_sizes
 from intake.reading.units import convert
+from intake.reading.words import words
 
 __all__ = ["read_area", "read_elevation", "read_length"]
 
@@ -21,13 +23,17 @@ _JOIST_FT: Final = 16 / 12
 _LEAST_BARE: Final = 20.0
 """A bare elevation below this is more likely something else, ft."""
 
-_PIECES: Final = frozenset(
-    "section sections piece pieces joint joints stick sticks length lengths roll rolls bag bags runs each".split()
+_PIECES: Final = words(
+    """
+    section sections piece pieces joint joints stick sticks length lengths roll rolls bag bags
+    runs each
+    """
 )
 """Words that make "3 of 10 ft" a product."""
 
 _ONLY_PART: Final = re.compile(
-    r"\b(?:can'?t|couldn'?t|cannot|only|unable to|didn'?t)\b.*\b(?:past|see|saw|first|reach|get|beyond|visible|of it)\b"
+    r"\b(?:can'?t|couldn'?t|cannot|only|unable to|didn'?t)\b.*\b(?:past|see|saw|first"
+    r"|reach|get|beyond|visible|of it)\b"
 )
 
 _ROLL_FT: Final = 25.0
@@ -55,7 +61,7 @@ def read_length(said: Scan, low: float, high: float) -> Reading | None:
         return _counted(odd[0], numbers)
     if not numbers:
         if (
-            said.says("vague.size")
+            vague(said, "size", "amount")
             or odd
             or said.words() & {"roll", "rolls", "joists", "joist", "paces", "yard"}
         ):
@@ -66,9 +72,7 @@ def read_length(said: Scan, low: float, high: float) -> Reading | None:
     if len(numbers) == 2:
         return _two(said, numbers[0], numbers[1], low, high)
     values = [{"ft": _feet(n)} for n in numbers[:4]]
-    if all(
-        relation(said.items, a, b) == "plus" for a, b in zip(numbers, numbers[1:], strict=False)
-    ):
+    if all(relation(said.items, a, b) == "plus" for a, b in itertools.pairwise(numbers)):
         total = sum(_feet(n) for n in numbers)
         return AskBack(f"Is that {total:g} ft in all?", ({"ft": total},), AskKind.TWO_READINGS)
     return two_values("length", values)
@@ -95,7 +99,9 @@ def _one(said: Scan, item: Item, low: float, high: float) -> Reading:
         return implausible("length", {"ft": -feet}, [{"ft": feet}])
     if said.says("join.by") or "each" in said.words() or "times" in said.words():
         return AskBack("How many feet is it in all?", ({"ft": feet},), AskKind.MISSING_PART)
-    if said.words() & {"roll", "rolls", "bag", "half", "plus"} and not item.token.fraction:  # type: ignore[union-attr]
+    if said.words() & {"roll", "rolls", "bag", "half", "plus"} and not (
+        item.token is not None and item.token.fraction
+    ):
         return AskBack("How many feet is it in all?", ({"ft": feet},), AskKind.MISSING_PART)
     return _within(said, {"ft": feet}, low, high)
 
@@ -123,13 +129,21 @@ def _two(said: Scan, one: Item, two: Item, low: float, high: float) -> Reading:
 
 def _within(said: Scan, values: Values, low: float, high: float) -> Reading:
     del said
-    feet = float(values["ft"])  # type: ignore[arg-type]
+    feet = number_of(values["ft"])
     if low <= feet <= high:
         return Accepted(values)
     meant: list[Values] = []
     if feet > high and low <= feet / 12 <= high:
         meant = [{"ft": round(feet / 12, 2)}]
     return implausible("length", values, meant)
+
+
+_TERRAIN: Final = words(
+    """
+    mountain mountains flat coast coastal beach hill hills valley plains foothills desert hilly
+    mountainous lowland highlands plateau
+    """
+)
 
 
 def read_elevation(said: Scan, low: float, high: float) -> Reading | None:
@@ -148,20 +162,8 @@ def read_elevation(said: Scan, low: float, high: float) -> Reading | None:
                 ({"ft": 5280.0},),
                 AskKind.TWO_READINGS,
             )
-        vague = said.words() & {
-            "mountain",
-            "mountains",
-            "flat",
-            "coast",
-            "coastal",
-            "beach",
-            "hill",
-            "hills",
-            "valley",
-            "plains",
-            "foothills",
-        }
-        if said.says("vague.size") or vague or "sea level" in text:
+        terrain = said.words() & _TERRAIN
+        if vague(said, "size", "amount", "state") or terrain or "sea level" in text:
             return AskBack(
                 "About how many feet above sea level? The town or ZIP will do to look it up.",
                 (),
@@ -189,13 +191,12 @@ def read_elevation(said: Scan, low: float, high: float) -> Reading | None:
             and item.token is not None
             and len(item.token.text) == 5
             and item.token.text.isdigit()
-        ):
-            if "zip" in text or feet > high or item.token.text[0] == "0":
-                return AskBack(
-                    "That looks like a ZIP code. What is the elevation in feet?",
-                    (),
-                    AskKind.WRONG_QUANTITY,
-                )
+        ) and ("zip" in text or feet > high or item.token.text[0] == "0"):
+            return AskBack(
+                "That looks like a ZIP code. What is the elevation in feet?",
+                (),
+                AskKind.WRONG_QUANTITY,
+            )
         if "zip" in text:
             return AskBack("What is the elevation in feet?", (), AskKind.WRONG_QUANTITY)
         if item.unit == "m" and item.token is not None and item.token.text.endswith("k"):
@@ -208,15 +209,10 @@ def read_elevation(said: Scan, low: float, high: float) -> Reading | None:
             [{"ft": round(feet / 3.28084, 1)}] if item.unit == "m" else [],
         )
     first, second = _feet(numbers[0], numbers[1].unit or "ft"), _feet(numbers[1])
-    if first == second:
-        return Accepted({"ft": first})
-    unlike = {n.unit for n in numbers if n.unit}
-    if len(unlike) == 2 and abs(first - second) <= 0.03 * max(first, second):
-        return Accepted(
-            {"ft": next(_feet(n) for n in numbers if n.unit == "ft")}
-            if "ft" in unlike
-            else {"ft": first}
-        )
+    agree = abs(first - second) <= 0.03 * max(first, second)
+    if agree and all(low <= feet <= high for feet in (first, second)):
+        in_feet = [_feet(n) for n in numbers if n.unit in ("ft", "")]
+        return Accepted({"ft": in_feet[0] if in_feet else first})
     return two_values("elevation", [{"ft": first}, {"ft": second}])
 
 
@@ -227,11 +223,11 @@ def read_area(said: Scan, low: float, high: float) -> Reading | None:
     named = [n for n in numbers if n.unit]
     numbers = named or numbers
     if not numbers:
-        if said.says("vague.size"):
+        if vague(said, "size", "amount"):
             return AskBack("About how many square feet?", (), AskKind.MISSING_PART)
         return None
     values = [round(convert(n.value, n.unit or "sqft", "sqft"), 1) for n in numbers]
-    if find_sizes(said.items) and len(values) == 2 and not named:
+    if said.says("join.by") and find_sizes(said.items) and len(values) == 2 and not named:
         product = values[0] * values[1]
         return AskBack(
             f"Is that {product:,.0f} square feet?", ({"area_ft2": product},), AskKind.TWO_READINGS

@@ -14,6 +14,8 @@ import re
 from dataclasses import dataclass
 from typing import Final
 
+from intake.reading.words import words
+
 __all__ = ["Token", "tokenize"]
 
 
@@ -65,10 +67,8 @@ _TOKEN: Final = re.compile(
 
 _LONGEST_NUMBER: Final = 15
 
-_JOINING: Final = frozenset(
-    """x by to ft in inch inches foot feet m mm cm k w h or and l hi wide high tall o tons ton
-    wx hx inx ftx mmx cmx mx fx f btu cfm deg p r c d dia""".split()
-)
+_JOINING: Final = words("""x by to ft in inch inches foot feet m mm cm k w h or and l hi wide high
+    tall o tons ton wx hx inx ftx mmx cmx mx fx f btu cfm deg p r c d dia""")
 """Letters that may stand between two numbers without making them a model number."""
 
 
@@ -99,7 +99,7 @@ def _set_value(token: Token) -> None:
     if "," in text:
         if "." in text and text.index(".") < text.index(","):
             text, token.comma = text.replace(".", "").replace(",", "."), "decimal"
-        elif len(text) - text.rindex(",") == 4 and text[0] != "0" or "." in text:
+        elif (len(text) - text.rindex(",") == 4 and text[0] != "0") or "." in text:
             text, token.comma = text.replace(",", ""), "thousands"
         else:
             text, token.comma = text.replace(",", "."), "decimal"
@@ -107,7 +107,7 @@ def _set_value(token: Token) -> None:
     token.decimals = len(text) - text.index(".") - 1 if "." in text else 0
 
 
-_BEFORE_TIMES: Final = frozenset("in inch inches ft foot feet mm cm m w h wide tall high".split())
+_BEFORE_TIMES: Final = words("in inch inches ft foot feet mm cm m w h wide tall high")
 
 
 def _split_times(token: Token, before: list[Token]) -> list[Token]:

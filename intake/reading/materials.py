@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import itertools
 from typing import Final
 
 from intake.reading.scan import Item
+from intake.reading.words import words
 
 __all__ = ["MATERIALS", "material_of"]
 
@@ -19,8 +21,8 @@ MATERIALS: Final = (
     "pvc",
 )
 
-_NO: Final = frozenset("not no isn't isnt without never wasn't wasnt aint ain't".split())
-_TURNS: Final = frozenset(("but", ",", ";", "just", "only", "its", "it's"))
+_NO: Final = words("not no isn't isnt without never wasn't wasnt aint ain't")
+_TURNS: Final = words("but , ; just only its it's")
 
 
 def material_of(items: list[Item]) -> tuple[str, ...]:
@@ -85,8 +87,8 @@ def _settled(names: set[str], items: list[Item]) -> tuple[str, ...]:
 
 def _touching(items: list[Item]) -> bool:
     """Whether flex and another material's word are neighbours ("aluminum flex")."""
-    for one, two in zip(items, items[1:], strict=False):
-        if one.means("material.") and two.means("material."):
-            if one.means("material.flex") != two.means("material.flex"):
-                return True
+    for one, two in itertools.pairwise(items):
+        both = one.means("material.") and two.means("material.")
+        if both and one.means("material.flex") != two.means("material.flex"):
+            return True
     return False

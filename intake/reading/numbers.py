@@ -3,20 +3,24 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Mapping
 from typing import Final
 
 from intake.reading.numerals import run_together
 from intake.reading.scan import Item, Scan
+from intake.reading.words import words
 
 __all__ = [
-    "spread",
     "between",
     "bounded",
+    "elsewhere",
     "kept",
     "labels_of",
     "relation",
     "something_else",
+    "spread",
     "together",
+    "vague",
 ]
 
 
@@ -35,7 +39,8 @@ def kept(said: Scan, *dimensions: str) -> list[Item]:
 
 
 _SPREAD: Final = re.compile(
-    r"\+ ?/ ?-|\bplus (?:or|and|/)? ?minus\b|\bgive or take (?=[0-9.a-z]*[0-9])|\bplus/minus\b|\bwithin\b"
+    r"\+ ?/ ?-|\bplus (?:or|and|/)? ?minus\b|\bgive or take (?=[0-9.a-z]*[0-9])"
+    r"|\bplus/minus\b|\bwithin\b"
 )
 
 
@@ -44,13 +49,38 @@ def spread(said: Scan, one: Item, two: Item) -> bool:
     return two.value < one.value / 2 and _SPREAD.search(said.text[one.end : two.end]) is not None
 
 
-_AFTER_VALUE: Final = frozenset(
-    """or so ish i i'd i'm think maybe probably perhaps about around at on in for the per to from by and but with without is it its it's was were of if when
-    as tops give take total even now today yesterday before after here there up down over under exactly right actually roughly measured sir please thanks thank honestly
-    man according not no that that's thats this one a an each straight away out back long ft rated approx approximately guess guessing reckon believe say said says plus
-    just like more less than then because cause since my our they he she you we last best on off between both are be can could should would will might may
-    only still yet again either neither across through along into onto inside outside near next behind above below within during until till while where what which
-    who how why yes yeah yep nope okay ok sorry oops wait hmm um uh well lol haha tho though steady bouncing ballpark nominal design actual max min peak m oh o heating cooling heat cool fan new old wet dry clean dirty supply-side""".split()
+_BELONGS_ELSEWHERE: Final = re.compile(
+    r"\b(?:truck|van|car|model year|page|apt|apartment|suite|street|avenue|road|drive|lane"
+    r"|route|exit|address|monday|tuesday|wednesday|thursday|friday|saturday|sunday|january"
+    r"|february|april|june|july|august|september|october|november|december|o'?clock"
+    r"|[0-9] ?(?:am|pm)|see you|meet|appointment|job number|invoice|ticket|figure|chapter"
+    r"|born|birthday|kids|years? old|version|channel|miles away|exit|highway|lot|zip ?code"
+    r"|password|extension|ext|code is)\b"
+)
+
+
+def elsewhere(said: Scan) -> bool:
+    """Whether the numbers of a text, all without a unit, are about something else ("page 3")."""
+    numbers = said.numbers
+    bare = bool(numbers) and not any(number.unit for number in numbers)
+    return bare and _BELONGS_ELSEWHERE.search(said.text) is not None
+
+
+_AFTER_VALUE: Final = words(
+    """
+    or so ish i i'd i'm think maybe probably perhaps about around at on in for the per to from by
+    and but with without is it its it's was were of if when as tops give take total even now today
+    yesterday before after here there up down over under exactly right actually roughly measured
+    sir please thanks thank honestly man according not no that that's thats this one a an each
+    straight away out back long ft rated approx approximately guess guessing reckon believe say
+    said says plus just like more less than then because cause since my our they he she you we
+    last best on off between both are be can could should would will might may only still yet
+    again either neither across through along into onto inside outside near next behind above
+    below within during until till while where what which who how why yes yeah yep nope okay ok
+    sorry oops wait hmm um uh well lol haha tho though steady bouncing ballpark nominal design
+    actual max min peak m oh o heating cooling heat cool fan new old wet dry clean dirty
+    supply-side
+    """
 )
 """Words that may follow a number without being what it counts."""
 
@@ -72,7 +102,33 @@ def something_else(said: Scan, item: Item) -> bool:
     return following.kind == "word" and following.text not in _AFTER_VALUE
 
 
-def labels_of(said: Scan, numbers: list[Item], names: dict[str, tuple[str, ...]]) -> list[str]:
+_AROUND_VAGUE: Final = words(
+    """
+    a an the it its it's is was of or so and as about i think guess maybe pretty kinda kind just
+    like looks look one ones really very quite too for in on than before to me what whatever this
+    that these those they are there my our their your be seems any thing sort what's fits here up
+    down size-wise with all not all else other more probably likely i'd say call by from filter
+    filters duct ducts grille grilles vent vents trunk return supply unit furnace air heat speed
+    dial came comes every last time them it'll i'm be at or so old new residential cheap come
+    house home would will do don't right about how much
+    """
+)
+"""Words that may stand around a vague one; any other word makes the text about something else."""
+
+
+def vague(said: Scan, *kinds: str) -> bool:
+    """Whether a text gives a vague amount of these kinds and speaks of nothing else."""
+    names = tuple(f"vague.{kind}" for kind in kinds)
+    if not said.says(*names):
+        return False
+    return all(
+        item.kind != "word" or item.text in _AROUND_VAGUE
+        for item in said.items
+        if not item.means(*names)
+    )
+
+
+def labels_of(said: Scan, numbers: list[Item], names: Mapping[str, tuple[str, ...]]) -> list[str]:
     """The label of each number: all labels stand before their numbers, or all behind.
 
     Args:
@@ -86,8 +142,8 @@ def labels_of(said: Scan, numbers: list[Item], names: dict[str, tuple[str, ...]]
     items = said.items
 
     def label(item: Item) -> str:
-        for name, words in names.items():
-            if any(item.means(w) if "." in w else item.text == w for w in words):
+        for name, said_by in names.items():
+            if any(item.means(w) if "." in w else item.text == w for w in said_by):
                 return name
         return ""
 
@@ -119,9 +175,7 @@ def _ordinal(items: list[Item], i: int) -> bool:
     return named and items[i].whole and items[i].value <= _LAST_NUMBERED
 
 
-_NUMBERED: Final = frozenset(
-    ("#", "no.", "number", "stage", "floor", "zone", "speed", "tap", "unit", "system")
-)
+_NUMBERED: Final = words("# no. number stage floor zone speed tap unit system")
 _LAST_NUMBERED: Final = 12
 
 
@@ -207,13 +261,20 @@ def relation(items: list[Item], one: Item, two: Item) -> str:
 
 
 _BOUNDED: Final = re.compile(
-    r"\b(?:at least|at most|no more than|not more than|no less than|less than|more than|greater than|under|over|above|below|up to|north of|south of"
-    r"|upwards? of|minimum|maximum|max|min|max(?:es|ed)? out|at minimum|or more|or less than|or better|or higher|or lower|or under|or over|plus change|exceeds?|tops out|less then|more then|not over|not under"
-    r"|fewer than|somewhere over|somewhere under|past|beyond|well over|well under|bigger than|smaller than|longer than|shorter than|higher than|lower than|couldn't be|can't be)\b|[<>]|(?<=\d)\+(?!\s*/?\s*[-\d.])"
+    r"\b(?:at least|at most|no more than|not more than|no less than|less than|more than"
+    r"|greater than|under|over|above|below|up to|north of|south of|upwards? of|minimum"
+    r"|maximum|max|min|max(?:es|ed)? out|at minimum|or more|or less than|or better"
+    r"|or higher|or lower|or under|or over|plus change|exceeds?|tops out|less then"
+    r"|more then|not over|not under|fewer than|somewhere over|somewhere under|past|beyond"
+    r"|well over|well under|bigger than|smaller than|longer than|shorter than|higher than"
+    r"|lower than|couldn't be|can't be)\b|[<>]|(?<=\d)\+(?!\s*/?\s*[-\d.])"
 )
 _NOT_BOUNDED: Final = re.compile(
-    r"\b(?:more or less|just (?:under|over|below|above|shy of|past)|(?:a )?(?:little|bit|hair|tad|touch|smidge) (?:under|over|below|above|more than|less than)|sea level|above sea|over the (?:wrap|insul|jack)|above grade"
-    r"|(?:max|maximum|min|minimum) (?:static|speed|fan|fire|airflow|stage)|(?:under|over|above|below|past|beyond) (?:the|a|my|our|all|there|here)\b)"
+    r"\b(?:more or less|just (?:under|over|below|above|shy of|past)|(?:a )?(?:little|bit"
+    r"|hair|tad|touch|smidge) (?:under|over|below|above|more than|less than)|sea level"
+    r"|above sea|over the (?:wrap|insul|jack)|above grade|(?:max|maximum|min"
+    r"|minimum) (?:static|speed|fan|fire|airflow|stage)|(?:under|over|above|below|past"
+    r"|beyond) (?:the|a|my|our|all|there|here)\b)"
 )
 
 
@@ -245,9 +306,9 @@ def together(said: Scan, *, hundreds: bool = False, thousands: bool = False) -> 
         if one.kind == "num" and not one.unit:
             if two.kind == "num" and hundreds and one.spelled and two.spelled:
                 joined = run_together(one.value, two.value)
-                if joined is None and one.whole and two.whole and max(one.value, two.value) < 10:
-                    joined = one.value * 10 + two.value
-                elif (
+                if (
+                    joined is None and one.whole and two.whole and max(one.value, two.value) < 10
+                ) or (
                     joined is None
                     and one.whole
                     and one.value % 10 == 0

@@ -11,20 +11,41 @@ from dataclasses import replace
 from typing import Final
 
 from intake.reading.lexer import Token
+from intake.reading.words import words
 
 __all__ = ["NUMBER_WORDS", "fold_numbers", "run_together"]
 
 _ONES: Final = {
     word: value
     for value, word in enumerate(
-        """zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen
-        fifteen sixteen seventeen eighteen nineteen""".split()
+        [
+            "zero",
+            "one",
+            "two",
+            "three",
+            "four",
+            "five",
+            "six",
+            "seven",
+            "eight",
+            "nine",
+            "ten",
+            "eleven",
+            "twelve",
+            "thirteen",
+            "fourteen",
+            "fifteen",
+            "sixteen",
+            "seventeen",
+            "eighteen",
+            "nineteen",
+        ]
     )
 }
 _TENS: Final = {
     word: 10 * (value + 2)
     for value, word in enumerate(
-        "twenty thirty forty fifty sixty seventy eighty ninety".split(),
+        ["twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"],
     )
 }
 _SLIPS: Final = {
@@ -94,17 +115,19 @@ NUMBER_WORDS: Final = frozenset(
 )
 """Words that are never misspelt trade words."""
 
-_POINTING: Final = frozenset(
-    """the that this these those next last first second other another which every no any each only
+_POINTING: Final = words(
+    """
+    the that this these those next last first second other another which every no any each only
     same return supply big small old new good bad wrong right little large main previous prior
-    left back front final single one's""".split()
+    left back front final single one's
+    """
 )
 """After these, "one" is a pronoun ("the return one")."""
 
-_COUNTING: Final = frozenset("just only is are about have has got there's theres qty by".split())
+_COUNTING: Final = words("just only is are about have has got there's theres qty by")
 """After these, "one" is a number."""
 
-_MEASURES: Final = frozenset("inch inches foot feet ft in ton tons hundred thousand point".split())
+_MEASURES: Final = words("inch inches foot feet ft in ton tons hundred thousand point")
 
 _HOMOPHONES: Final = {
     "sick": "six",
@@ -124,7 +147,7 @@ _HOMOPHONES: Final = {
 }
 """Speech-to-text slips of numbers, read so only in front of a unit."""
 
-_SPOKEN_UNITS: Final = frozenset("inch inches ton tons foot".split())
+_SPOKEN_UNITS: Final = frozenset(["inch", "inches", "ton", "tons", "foot"])
 
 _DENOMINATORS: Final = frozenset((2, 3, 4, 8, 16, 32))
 
@@ -313,7 +336,7 @@ def _slash_fraction(tokens: list[Token], i: int) -> float | None:
 def _with_fraction(tokens: list[Token], j: int, value: float) -> tuple[float, int, bool]:
     """Add what follows a whole number: "and a half", "1/4", "-1/4", "and three quarters"."""
     k = j
-    if _word(tokens, k) in ("and", "n") or k < len(tokens) and tokens[k].text == "&":
+    if _word(tokens, k) in ("and", "n") or (k < len(tokens) and tokens[k].text == "&"):
         k += 1
     else:
         k = _skip_dash(tokens, k)
@@ -427,8 +450,8 @@ def _after_point(tokens: list[Token], i: int) -> tuple[float | None, int]:
         if value is not None and value >= 10:
             digits, j = digits + str(int(value)), after
             break
-        if j < len(tokens) and tokens[j].kind == "num" and not digits:
-            if tokens[j].decimals == 0 and not tokens[j].comma:
-                digits, j = tokens[j].text, j + 1
+        typed = tokens[j] if j < len(tokens) and tokens[j].kind == "num" else None
+        if typed is not None and not digits and typed.decimals == 0 and not typed.comma:
+            digits, j = typed.text, j + 1
         break
     return (float("0." + digits), j) if digits else (None, i)

@@ -7,10 +7,11 @@ from typing import Final
 from intake.reading.asks import implausible
 from intake.reading.bounds import BELIEVABLE, believable
 from intake.reading.echo import echo, figure
-from intake.reading.numbers import kept
-from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value
+from intake.reading.numbers import kept, something_else, vague
+from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value, number_of
 from intake.reading.scan import Item, Scan
 from intake.reading.sizes import METRIC, Size, count_of, counted_noun, find_sizes, inches
+from intake.reading.words import words
 
 __all__ = ["read_filter", "read_grille"]
 
@@ -131,7 +132,7 @@ def _no_size(said: Scan, merv: bool) -> Reading | None:
             reading = _as_filter(
                 [float(text[:2]), float(text[2:4]), *([float(text[4:])] if len(text) > 4 else [])]
             )
-            if all(float(v) > 0 for v in reading.values()):  # type: ignore[arg-type]
+            if all(number_of(v) > 0 for v in reading.values()):
                 return AskBack(
                     f"Did you mean {echo('filter', reading)}?", (reading,), AskKind.TWO_READINGS
                 )
@@ -146,13 +147,13 @@ def _no_size(said: Scan, merv: bool) -> Reading | None:
         "pleated",
         "washable",
         "electrostatic",
-        "no",
-        "there",
     }
+    numbers = [n for n in numbers if not something_else(said, n)]
     if (
         numbers
         or merv
-        or said.says("vague.size", "join.by", "noun.count", "role.filter")
+        or vague(said, "size", "type")
+        or said.says("join.by", "noun.count", "role.filter")
         or said.words() & words
     ):
         return AskBack(
@@ -162,20 +163,20 @@ def _no_size(said: Scan, merv: bool) -> Reading | None:
 
 
 def _checked(values: dict[str, Value]) -> Reading:
-    faces = [float(values["width_in"]), float(values["height_in"])]  # type: ignore[arg-type]
+    faces = [number_of(values["width_in"]), number_of(values["height_in"])]
     fine = all(believable("filter_side_in", face) for face in faces)
     if "depth_in" in values:
-        fine = fine and believable("filter_depth_in", float(values["depth_in"]))  # type: ignore[arg-type]
+        fine = fine and believable("filter_depth_in", number_of(values["depth_in"]))
     if "merv" in values:
-        fine = fine and believable("merv", float(values["merv"]))  # type: ignore[arg-type]
+        fine = fine and believable("merv", number_of(values["merv"]))
     if "count" in values:
-        fine = fine and 1 <= int(values["count"]) <= 8  # type: ignore[call-overload]
+        fine = fine and 1 <= number_of(values["count"]) <= 8
     if fine:
         return Accepted(values)
     if all(150 <= face <= 950 for face in faces):
         metric: dict[str, Value] = {
-            k: round(float(v) / 25.4, 2) if k.endswith("_in") else v for k, v in values.items()
-        }  # type: ignore[arg-type]
+            k: round(number_of(v) / 25.4, 2) if k.endswith("_in") else v for k, v in values.items()
+        }
         return AskBack(
             f"Is that in millimetres: {echo('filter', metric)}?", (metric,), AskKind.IMPLAUSIBLE
         )
@@ -212,7 +213,7 @@ def read_grille(said: Scan) -> Reading | None:
             used.add(id(counts[1]))
         rows.append(row)
     loose = [n for n in numbers if id(n) not in used]
-    loose = [n for n in loose if not (n.unit in ("ft",) or n.unit == "in" and inches(n) < 2)]
+    loose = [n for n in loose if not (n.unit in ("ft",) or (n.unit == "in" and inches(n) < 2))]
     if said.words() & _MORE and len(rows) == 1:
         return AskBack(
             "And the other one, or shall we go on with this one only?",
@@ -227,15 +228,16 @@ def read_grille(said: Scan) -> Reading | None:
         )
     noun = counted_noun(said.items, used)
     if len(rows) > 1 and (leading := counted_noun(said.items[: sizes[0].first])) is not None:
-        counts = [1 if k == 0 else int(r["count"]) for k, r in enumerate(rows)]  # type: ignore[call-overload]
-        if leading.value != sum(counts):
+        each = [1.0 if k == 0 else number_of(r["count"]) for k, r in enumerate(rows)]
+        if leading.value != sum(each):
             return AskBack("How many of each size?", tuple(rows), AskKind.TWO_VALUES)
         rows[0]["count"] = 1
         used.add(id(leading))
         noun = None
     if noun is not None and len(rows) == 1:
         rows[0]["count"] = int(noun.value)
-    if noun is not None and len(rows) > 1 and noun.value != sum(int(r["count"]) for r in rows):  # type: ignore[call-overload]
+    whole = sum(number_of(r["count"]) for r in rows)
+    if noun is not None and len(rows) > 1 and noun.value != whole:
         return AskBack("How many of each size?", tuple(rows), AskKind.TWO_VALUES)
     loose = [n for n in loose if n is not noun and id(n) not in used]
     if loose:
@@ -254,7 +256,7 @@ def read_grille(said: Scan) -> Reading | None:
     return Accepted({"grilles": list(rows)})
 
 
-_MORE: Final = frozenset("another other others rest more also".split())
+_MORE: Final = words("another other others rest more also")
 """Words that speak of a further opening."""
 
 
@@ -280,7 +282,7 @@ def _three(size: Size) -> dict[str, Value] | None:
 
 
 def _odd_grille(row: dict[str, Value]) -> AskBack | None:
-    sides = [float(row["width_in"]), float(row["height_in"])]  # type: ignore[arg-type]
+    sides = [number_of(row["width_in"]), number_of(row["height_in"])]
     low, high = BELIEVABLE["grille_side_in"]
     if all(low <= side <= high for side in sides) and max(sides) >= 6:
         return None
@@ -304,10 +306,12 @@ def _no_grille(said: Scan, numbers: list[Item]) -> Reading | None:
     if len(numbers) == 2:
         row = {"width_in": inches(numbers[0]), "height_in": inches(numbers[1])}
         return AskBack(f"Did you mean {echo('grille', row)}?", (row,), AskKind.TWO_READINGS)
+    numbers = [n for n in numbers if not something_else(said, n)]
     words = {"grille", "grilles", "grill", "vent", "vents", "none", "filter", "square", "returns"}
     if (
         numbers
-        or said.says("vague.size", "join.by", "noun.count", "shape.", "count.", "side.")
+        or vague(said, "size")
+        or said.says("join.by", "noun.count", "shape.", "side.")
         or said.words() & words
     ):
         return AskBack(

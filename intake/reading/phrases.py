@@ -20,13 +20,81 @@ _LONG = 8
 """From this many letters two slips are forgiven, below it one."""
 
 
-_GUESSED: Final = tuple(
-    """round oval rectangular square diameter spiral galvanized galvanised metal steel flex flexible accordion
-    ductboard fiberboard fibreboard fiberglass fibreglass lined liner lining internally panned joist joists aluminum
-    aluminium plastic wrapped insulated insulation insulate return supply total external static input output efficiency
-    efficient inches degrees percent pascals celsius fahrenheit height width filters grilles cubic minute degree
-    approximately cavity uninsulated unlined between inside outside dropping leaving entering discharge
-    plenum register trunk circular sheetmetal stainless circumference difference temperature""".split()
+_GUESSED: Final = (
+    "round",
+    "oval",
+    "rectangular",
+    "square",
+    "diameter",
+    "spiral",
+    "galvanized",
+    "galvanised",
+    "metal",
+    "steel",
+    "flex",
+    "flexible",
+    "accordion",
+    "ductboard",
+    "fiberboard",
+    "fibreboard",
+    "fiberglass",
+    "fibreglass",
+    "lined",
+    "liner",
+    "lining",
+    "internally",
+    "panned",
+    "joist",
+    "joists",
+    "aluminum",
+    "aluminium",
+    "plastic",
+    "wrapped",
+    "insulated",
+    "insulation",
+    "insulate",
+    "return",
+    "supply",
+    "total",
+    "external",
+    "static",
+    "input",
+    "output",
+    "efficiency",
+    "efficient",
+    "inches",
+    "degrees",
+    "percent",
+    "pascals",
+    "celsius",
+    "fahrenheit",
+    "height",
+    "width",
+    "filters",
+    "grilles",
+    "cubic",
+    "minute",
+    "degree",
+    "approximately",
+    "cavity",
+    "uninsulated",
+    "unlined",
+    "between",
+    "inside",
+    "outside",
+    "dropping",
+    "leaving",
+    "entering",
+    "discharge",
+    "plenum",
+    "register",
+    "trunk",
+    "circular",
+    "sheetmetal",
+    "stainless",
+    "circumference",
+    "difference",
+    "temperature",
 )
 """Words worth guessing from a slip; a shorter list makes fewer wrong guesses."""
 
@@ -58,9 +126,11 @@ def spelt_right(word: str) -> str:
 
 
 _GUESSED_UNITS: Final = {
-    "feet": "ft", "foot": "ft", "inch": "in", "inches": "in", "cfm": "cfm", "tons": "ton", "btuh": "btuh", "btus": "btuh",
-    "percent": "pct", "degrees": "deg", "pascals": "pa", "pascal": "pa", "celsius": "degc", "fahrenheit": "degf", "meters": "m",
-    "metres": "m", "meter": "m", "yards": "yd", "kilowatts": "kw", "afue": "afue", "merv": "merv", "iwc": "inwc", "inwc": "inwc",
+    "feet": "ft", "foot": "ft", "inch": "in", "inches": "in", "cfm": "cfm", "tons": "ton",
+    "btuh": "btuh", "btus": "btuh", "percent": "pct", "degrees": "deg", "pascals": "pa",
+    "pascal": "pa", "celsius": "degc", "fahrenheit": "degf", "meters": "m", "metres": "m",
+    "meter": "m", "yards": "yd", "kilowatts": "kw", "afue": "afue", "merv": "merv",
+    "iwc": "inwc", "inwc": "inwc",
 }  # fmt: skip
 """Units that are guessed from a slip of one letter right behind a number."""
 
@@ -108,9 +178,9 @@ def longest_phrase(tokens: list[Token], i: int) -> tuple[tuple[str, ...], int]:
             continue
         if token.kind not in ("word", "num") and token.text != "*" and token.text != "/":
             break
-        if token.kind == "num" and (not words or token.text != str(int(token.value))):
-            if not token.spelled:
-                break
+        typed = token.kind == "num" and not token.spelled
+        if typed and (not words or token.text != str(int(token.value))):
+            break
         words.append(token.text)
         j += 1
         ends.append(j)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Sequence
 from typing import Final
 
@@ -16,10 +17,11 @@ from intake.reading.corrections import correction
 from intake.reading.counts import read_count, read_percent, read_year
 from intake.reading.duct import read_duct
 from intake.reading.echo import echo
+from intake.reading.fittings import read_fittings
 from intake.reading.heat import read_capacity, read_efficiency
 from intake.reading.length import read_area, read_elevation, read_length
-from intake.reading.manner import cant_say, sureness
-from intake.reading.numbers import something_else
+from intake.reading.manner import cant_say, excuse, sureness
+from intake.reading.numbers import elsewhere, something_else
 from intake.reading.openings import read_filter, read_grille
 from intake.reading.result import (
     Accepted,
@@ -30,11 +32,14 @@ from intake.reading.result import (
     Previous,
     Reading,
     Rejected,
+    Sure,
     Unknown,
 )
 from intake.reading.scan import Scan, scan
 from intake.reading.static import read_static
+from intake.reading.tables import read_blower_table, read_cooling_rows
 from intake.reading.temperature import read_rise_range, read_temperature
+from intake.reading.words import words
 from intake.reading.yes_no import read_yes_no
 
 __all__ = ["FIELDS", "read"]
@@ -58,8 +63,14 @@ _BOUNDS: Final = {
     "percent": "percent",
 }
 
-_ONE_NUMBER: Final = frozenset(
-    "airflow static_pressure length elevation temperature capacity efficiency area rise_range".split()
+_MOST_NUMBERS: Final = 16
+_MOST_LISTED: Final = 40
+"""Numbers in one answer, and in a list of openings; more are asked for one at a time."""
+
+_ONE_NUMBER: Final = words(
+    """
+    airflow static_pressure length elevation temperature capacity efficiency area rise_range
+    """
 )
 """Fields in which a number followed by an unknown thing ("two dogs") is no value."""
 
@@ -117,7 +128,7 @@ def read(
         return Rejected(
             f"That is {len(text):,} characters; an answer has at most {longest:,}. I need {wanted}."
         )
-    if field in _PASTED:
+    if field in _PASTED and _is_table(text):
         return _read_paste(field, text)
     line = normalise(plain_line(text))
     if not line:
@@ -130,6 +141,10 @@ def read(
     )
     if changed is not None and not _answers_here(changed, field, previous, choices):
         return changed
+    if field in _PASTED and not cant_say(line):
+        return Rejected(f"I need {wanted}.")
+    if field in _PASTED:
+        return Unknown("You can't say.")
     if field == "command":
         return Unknown("You can't say.") if cant_say(line) else Rejected(f"I need {wanted}.")
 
@@ -137,15 +152,24 @@ def read(
         ends = (low, high) if other == field else (None, None)
         return _read_field(other, part, question, choices, *ends)
 
+    if field in _NUMERIC and _TELEPHONE.search(line):
+        return Rejected(f"That looks like a telephone number. I need {wanted}.")
     found = reads(field, line)
     if not isinstance(found, Accepted) and field in _NUMERIC:
         found = second_thought(field, line, reads) or split_off(field, line, reads) or found
     return _finished(field, line, found)
 
 
-_NUMERIC: Final = frozenset(
-    """duct airflow static_pressure length temperature capacity efficiency filter grille elevation count year
-    area percent""".split()
+_TELEPHONE: Final = re.compile(
+    r"\b(?:call|phone|cell|text|dial|number is|reach me)\b.*\d{3}[- .]\d{4}"
+    r"|\d{3}[-. )]+\d{3}[-. ]\d{4}"
+)
+
+_NUMERIC: Final = words(
+    """
+    duct airflow static_pressure length temperature capacity efficiency filter grille elevation
+    count year area percent
+    """
 )
 """Fields whose answers are numbers, in which a second thought or another answer may follow."""
 
@@ -188,7 +212,8 @@ def _finished(field: str, line: str, found: Reading | None) -> Reading:
             said = scan(line, field)
             place = place_of(said) if field in ("duct", "grille", "filter") else None
             others = others or volunteered(field, said, _OWN.get(field, frozenset()))
-        return Accepted(found.values, sureness(line), place, others)
+        sure = sureness(line)
+        return Accepted(found.values, found.sure if sure is Sure.PLAIN else sure, place, others)
     if (
         isinstance(found, AskBack)
         and found.kind is AskKind.MISSING_PART
@@ -205,6 +230,8 @@ def _finished(field: str, line: str, found: Reading | None) -> Reading:
     for number in said.numbers:
         if number.dimension and number.dimension not in own:
             return wrong_quantity(field, line, number.dimension)
+    if not said.numbers and field not in ("yes_no", "command") and excuse(line):
+        return Unknown("You can't say.")
     return Rejected(f"I can't read that as an answer. I need {WANTED[field]}.")
 
 
@@ -230,7 +257,15 @@ def _read_field(
         return choice_readers.read_choice(line, choices)
     if field == "text":
         return None if cant_say(line) else Accepted({"text": line})
+    if field == "fittings":
+        return read_fittings(line)
     said = scan(line, field)
+    if len(said.numbers) > (_MOST_LISTED if field == "grille" else _MOST_NUMBERS):
+        return AskBack(
+            "That is a lot of numbers. One thing at a time, please.", (), AskKind.TWO_VALUES
+        )
+    if field in _ONE_NUMBER and elsewhere(said):
+        return None
     if field in _ONE_NUMBER:
         for number in said.numbers:
             if something_else(said, number) and not (field == "capacity" and number.value >= 1000):
@@ -245,10 +280,6 @@ def _read_field(
         return read_grille(said)
     if field == "rise_range":
         return read_rise_range(said)
-    if field == "fittings":
-        from intake.reading.fittings import read_fittings
-
-        return read_fittings(said)
     bounds = BELIEVABLE[_BOUNDS[field]]
     low = bounds[0] if low is None else low
     high = bounds[1] if high is None else high
@@ -284,7 +315,10 @@ _BOUNDED_READERS: Final[dict[str, Callable[[Scan, float, float], Reading | None]
 }
 
 
-def _read_paste(field: str, text: str) -> Reading:
-    from intake.reading.tables import read_blower_table, read_cooling_rows
+def _is_table(text: str) -> bool:
+    """Whether a text holds at least two numbers in digits."""
+    return len(re.findall(r"[0-9][0-9.,]*", text[:LONGEST_PASTE])) >= 2
 
+
+def _read_paste(field: str, text: str) -> Reading:
     return read_blower_table(text) if field == "blower_table" else read_cooling_rows(text)

@@ -28,6 +28,7 @@ __all__ = [
     "Value",
     "Values",
     "Volunteered",
+    "number_of",
 ]
 
 Scalar: TypeAlias = float | int | str | bool
@@ -38,6 +39,18 @@ Value: TypeAlias = Union[Scalar, "list[Value]", "dict[str, Value]"]
 
 Values: TypeAlias = Mapping[str, Value]
 """An answer by value name, the unit last in the name (`width_in`, `inwc`, `ft_low`)."""
+
+
+def number_of(value: Value) -> float:
+    """A value that is known to be a number, as one.
+
+    Raises:
+        TypeError: It is a list or a mapping.
+        ValueError: It is a word.
+    """
+    if isinstance(value, list | dict):
+        raise TypeError(f"{value!r} is no number")
+    return float(value)
 
 
 class Sure(StrEnum):

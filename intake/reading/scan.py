@@ -15,6 +15,7 @@ from intake.reading.lexer import Token, tokenize
 from intake.reading.numerals import fold_numbers
 from intake.reading.phrases import longest_phrase, misspelt_unit, spelt_right
 from intake.reading.units import DIMENSION, PREFIXED, spellings
+from intake.reading.words import words
 
 __all__ = ["Item", "Scan", "scan"]
 
@@ -93,10 +94,12 @@ class Scan:
         return {word for item in self.items for word in item.text.split()}
 
 
-_LENGTHS: Final = frozenset(
-    "duct filter grille length elevation area fittings count material choice".split()
+_LENGTHS: Final = words(
+    """
+    duct filter grille length elevation area fittings count material choice
+    """
 )
-_HEAT: Final = frozenset("capacity efficiency cooling_rows blower_table".split())
+_HEAT: Final = frozenset(["capacity", "efficiency", "cooling_rows", "blower_table"])
 
 _FIELDS_OF_SHORT_UNIT: Final = {
     "m": _LENGTHS,
@@ -122,11 +125,13 @@ _FIELDS_OF_SHORT_UNIT: Final = {
 }
 """Spellings of one or few letters that are units only where that quantity is asked for."""
 
-_ARTICLES: Final = frozenset(
-    "the a my our there here this that front back each every all hall basement attic".split()
+_ARTICLES: Final = words(
+    """
+    the a my our there here this that front back each every all hall basement attic
+    """
 )
 _LONGEST_UNIT: Final = 6
-_NOT: Final = frozenset("not isn't isnt wasn't wasnt aint ain't".split())
+_NOT: Final = words("not isn't isnt wasn't wasnt aint ain't")
 
 
 def scan(text: str, field_name: str) -> Scan:
@@ -203,9 +208,7 @@ def _belongs_to_next(tokens: list[Token], after: int, unit: str, value: float) -
     return unit in ("merv", "mpr", "rvalue") or value > 100
 
 
-_THICK_WORDS: Final = frozenset(
-    "inch in inches thick liner lined lining insulation board".split()
-) | {'"'}
+_THICK_WORDS: Final = words("inch in inches thick liner lined lining insulation board") | {'"'}
 
 
 def _half_after(tokens: list[Token], i: int) -> bool:
@@ -220,8 +223,8 @@ def _half_after(tokens: list[Token], i: int) -> bool:
     )
 
 
-_MINUS: Final = frozenset("minus negative neg".split())
-_PLUS: Final = frozenset("plus positive pos +".split())
+_MINUS: Final = frozenset(["minus", "negative", "neg"])
+_PLUS: Final = frozenset(["plus", "positive", "pos", "+"])
 
 
 def _take_sign(items: list[Item], item: Item) -> None:
@@ -238,9 +241,10 @@ def _take_sign(items: list[Item], item: Item) -> None:
         item.sign = 1
     elif before.text in _MINUS:
         item.sign = -1
-    elif before.text in _PLUS and before.text != "+":
-        if earlier is None or earlier.kind != "num" or before.text != "plus":
-            item.sign = 1
+    elif before.text in _PLUS and (
+        earlier is None or earlier.kind != "num" or before.text not in ("plus", "+")
+    ):
+        item.sign = 1
     if item.sign:
         item.start = before.start
         items.pop()
@@ -332,11 +336,7 @@ _R_VALUES: Final = frozenset((2.1, 3.3, 3.5, 4.2, 5.0, 6.0, 8.0, 11.0, 12.0, 13.
 """Insulation values that are sold for ducts."""
 
 
-_R_VALUES: Final = frozenset((2.1, 3.3, 3.5, 4.2, 5.0, 6.0, 8.0, 11.0, 12.0, 13.0))
-"""Insulation values that are sold for ducts."""
-
-
-_SINGLE_UNITS: Final = frozenset("foot inch mile ft yard meter ton".split())
+_SINGLE_UNITS: Final = words("foot inch mile ft yard meter ton")
 
 
 def _worded_length(tokens: list[Token], i: int, field_name: str, items: list[Item]) -> int:
@@ -399,7 +399,7 @@ def _is_inches(items: list[Item], i: int, j: int) -> bool:
         return False
     if item.unit == "in":
         return not (j > i + 1 and items[j - 1].text == ",")
-    if item.unit or j > i + 1 and not item.glued:
+    if item.unit or (j > i + 1 and not item.glued):
         return False
     following = items[j + 1] if j + 1 < len(items) else None
     alone = following is None or following.means("join.by") or following.kind == "sym"

@@ -9,6 +9,7 @@ from typing import Final
 
 from intake.reading.scan import Item
 from intake.reading.units import convert
+from intake.reading.words import words
 
 __all__ = ["Size", "count_of", "counted_noun", "find_sizes", "inches"]
 
@@ -23,18 +24,14 @@ class Size:
         sides: The numbers, in the order of the text, width before height where it says which.
         first, last: Places of the first and the last item in the list of items.
         joins: Where the times signs stand.
-        loose: The sides were joined by a word that need not mean a size ("17 and 9").
         labelled: The text says which side is which.
-        depth: A thickness given apart ("20 by 20, 1 inch thick").
     """
 
     sides: list[Item]
     first: int
     last: int
     joins: list[Item] = field(default_factory=list)
-    loose: bool = False
     labelled: bool = False
-    half: bool = False
 
     @property
     def negated(self) -> bool:
@@ -48,19 +45,12 @@ def inches(item: Item, unit: str = "") -> float:
     return round(convert(item.value, name, "in"), 4)
 
 
-def find_sizes(items: list[Item], *, loose: bool = False) -> list[Size]:
-    """Every size of the text, left to right.
-
-    Args:
-        items: Of one text.
-        loose: Also "17 and 9", marked `loose`.
-    """
+def find_sizes(items: list[Item]) -> list[Size]:
+    """Every size of the text, left to right."""
     found: list[Size] = []
     i = 0
     while i < len(items):
         size = _labelled_before(items, i) or _joined(items, i) or _labelled_after(items, i)
-        if size is None and loose:
-            size = _loosely(items, i)
         if size is None:
             i += 1
             continue
@@ -70,10 +60,11 @@ def find_sizes(items: list[Item], *, loose: bool = False) -> list[Size]:
     return found
 
 
-_NOT_COUNTED: Final = frozenset(
-    """floor floors story stories storey bedroom bedrooms room rooms ton tons zone zones stage year years people kids guys bath baths car old st nd rd th percent
-    level levels house houses unit units merv""".split()
-)
+_NOT_COUNTED: Final = words("""
+        floor floors story stories storey bedroom bedrooms room rooms ton tons zone zones stage
+        year years people kids guys bath baths car old st nd rd th percent level levels house
+        houses unit units merv
+    """)
 """A number before one of these is no count of ducts or openings."""
 
 _MOST_COUNTED: Final = 12
@@ -131,7 +122,7 @@ def _count_before(items: list[Item], first: int) -> tuple[int, Item | None] | No
             return None
         if item.kind == "sym" and item.text not in "()-@:#":
             return None
-        if item.text == "each" or item.means("join.by") and k != first - 1:
+        if item.text == "each" or (item.means("join.by") and k != first - 1):
             return None
         k -= 1
         steps += 1
@@ -202,9 +193,7 @@ def _is_side(item: Item) -> bool:
     return item.kind == "num" and item.dimension in ("", "length")
 
 
-_BETWEEN_SIDES: Final = frozenset(
-    "ish maybe about inside outside roughly around approx say".split()
-)
+_BETWEEN_SIDES: Final = words("ish maybe about inside outside roughly around approx say")
 
 
 def _joined(items: list[Item], i: int) -> Size | None:
@@ -310,15 +299,6 @@ def _past_signs(items: list[Item], i: int) -> int:
     while i < len(items) and items[i].text in (",", ":", "=", "is", "and", "&", ";", "of"):
         i += 1
     return i
-
-
-def _loosely(items: list[Item], i: int) -> Size | None:
-    if i + 2 < len(items) and _is_side(items[i]) and _is_side(items[i + 2]):
-        if items[i + 1].text in ("and", "&", "n", "on", "to") or items[i + 1].text == ",":
-            return Size([items[i], items[i + 2]], i, i + 2, [items[i + 1]], loose=True)
-    if i + 1 < len(items) and _is_side(items[i]) and _is_side(items[i + 1]):
-        return Size([items[i], items[i + 1]], i, i + 1, loose=True)
-    return None
 
 
 def _orient(items: list[Item], size: Size) -> None:

@@ -6,10 +6,11 @@ from typing import Final
 
 from intake.reading.asks import implausible, one_end, two_values
 from intake.reading.echo import echo
-from intake.reading.numbers import bounded, kept, labels_of, relation, together
-from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value, Values
+from intake.reading.numbers import bounded, kept, labels_of, relation, together, vague
+from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value, Values, number_of
 from intake.reading.scan import Item, Scan
 from intake.reading.units import convert
+from intake.reading.words import words
 
 __all__ = ["read_static"]
 
@@ -28,7 +29,7 @@ def read_static(said: Scan, low: float, high: float) -> Reading | None:
     numbers = kept(said, "", "pressure", "length")
     numbers = [n for n in numbers if n.dimension != "length" or n.unit == "in"]
     if not numbers:
-        if said.says("vague.size") or said.words() & _VAGUE:
+        if vague(said, "size", "state") or (said.words() & _VAGUE and len(said.words()) <= 4):
             return AskBack(
                 "What does the gauge read, in inches of water column?", (), AskKind.MISSING_PART
             )
@@ -43,12 +44,12 @@ def read_static(said: Scan, low: float, high: float) -> Reading | None:
     return _many(said, numbers)
 
 
-_VAGUE: Final = frozenset(
-    "positive negative pegged bouncing jumping maxed scale green red off elevated".split()
+_VAGUE: Final = words(
+    "positive negative pegged bouncing jumping maxed scale green red off elevated"
 )
 
 _ROLES: Final = ("return", "supply", "total")
-_LABELS: Final = {role: (f"role.{role}",) for role in _ROLES}
+_LABELS: Final[dict[str, tuple[str, ...]]] = {role: (f"role.{role}",) for role in _ROLES}
 
 
 def _labelled(said: Scan, by_role: dict[str, Item], low: float, high: float) -> Reading:
@@ -73,7 +74,8 @@ def _labelled(said: Scan, by_role: dict[str, Item], low: float, high: float) -> 
             return odd
     if by_role.get("supply") is not None and by_role["supply"].sign < 0 and "return" in by_role:
         return AskBack(
-            "A negative supply reading means swapped hoses or another port. Which is the return, which the supply?",
+            "A negative supply reading means swapped hoses or another port."
+            " Which is the return, which the supply?",
             (values,),
             AskKind.IMPLAUSIBLE,
         )
@@ -81,13 +83,13 @@ def _labelled(said: Scan, by_role: dict[str, Item], low: float, high: float) -> 
 
 
 def _total_off(values: dict[str, Value]) -> AskBack | None:
-    pull, push, total = (float(values[f"{r}_inwc"]) for r in _ROLES)  # type: ignore[arg-type]
+    pull, push, total = (number_of(values[f"{r}_inwc"]) for r in _ROLES)
     if abs(pull + push - total) <= 0.03 + 0.05 * total:
         return None
     summed = {**values, "total_inwc": round(pull + push, 3)}
     return AskBack(
-        f"Return {pull:.2f} and supply {push:.2f} make {pull + push:.2f} in. w.c. in all, not {total:.2f}: "
-        "the sizes are added, the signs left off. Which of the three is right?",
+        f"Return {pull:.2f} and supply {push:.2f} make {pull + push:.2f} in. w.c. in all,"
+        f" not {total:.2f}: the sizes are added, the signs left off. Which of the three is right?",
         (summed,),
         AskKind.IMPLAUSIBLE,
     )

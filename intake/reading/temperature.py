@@ -6,8 +6,8 @@ from typing import Final
 
 from intake.reading.asks import implausible, one_end, two_values
 from intake.reading.bounds import BELIEVABLE, believable
-from intake.reading.numbers import between, bounded, kept, labels_of, relation, together
-from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value
+from intake.reading.numbers import between, bounded, kept, labels_of, relation, together, vague
+from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value, number_of
 from intake.reading.scan import Item, Scan
 from intake.reading.units import convert
 
@@ -31,13 +31,18 @@ def read_temperature(said: Scan, low: float, high: float) -> Reading | None:
     said = together(said, hundreds=True)
     numbers = kept(said, "", "temperature")
     if not numbers:
-        if said.says("vague.size", "role.rise") or said.words() & {
-            "room",
-            "ambient",
-            "outside",
-            "freezing",
-            "temp",
-        }:
+        if (
+            vague(said, "heat", "size")
+            or said.says("role.rise")
+            or said.words()
+            & {
+                "room",
+                "ambient",
+                "outside",
+                "freezing",
+                "temp",
+            }
+        ):
             return AskBack("What is the temperature, in °F?", (), AskKind.MISSING_PART)
         return None
     unit = next((n.unit for n in reversed(numbers) if n.unit in ("degc", "degf", "degk")), "")
@@ -68,10 +73,7 @@ def _one(said: Scan, item: Item, rise: bool, low: float, high: float) -> Reading
         return implausible("temperature", {"delta_degF": delta})
     degf = _degf(item)
     role = labels_of(said, [item], _LABELS)[0]
-    if role and said.says("role.return", "role.supply"):
-        name = f"{role}_degF"
-    else:
-        name = "degF"
+    name = f"{role}_degF" if role and said.says("role.return", "role.supply") else "degF"
     if item.unit in ("", "deg") and 0 <= degf < _COLD and name != "x":
         celsius = round(convert(item.value, "degc", "degf"), 1)
         readings: list[dict[str, Value]] = [{name: celsius}, {name: degf}]
@@ -113,7 +115,9 @@ def _two(said: Scan, one: Item, two: Item, rise: bool, low: float, high: float) 
         for kind, number in zip(kinds, (one, two), strict=True):
             found[f"{kind}_degF"] = _delta(number) if kind == "delta" else _degf(number)
         side = next(found[k] for k in found if k != "delta_degF")
-        if low <= float(side) <= high and believable("delta_degF", float(found["delta_degF"])):  # type: ignore[arg-type]
+        if low <= number_of(side) <= high and believable(
+            "delta_degF", number_of(found["delta_degF"])
+        ):
             return Accepted(found)
         return implausible("temperature", found)
     if rise:
@@ -161,7 +165,8 @@ def _many(said: Scan, numbers: list[Item], low: float, high: float) -> Reading:
                         return Accepted({**made.values, "delta_degF": _delta(numbers[k])})
                     return made
     return AskBack(
-        "Those are several temperatures. Please give the return and the supply, such as: return 75 supply 55.",
+        "Those are several temperatures. Please give the return and the supply,"
+        " such as: return 75 supply 55.",
         tuple({"degF": _degf(n)} for n in numbers[:4]),
         AskKind.TWO_VALUES,
     )

@@ -1,8 +1,9 @@
 """The trade's spellings of units, and what each converts to.
 
 `SPELLINGS` is the only way from typed text to a unit. `convert` takes a number and two unit names
-of ours; the factors come from pint once, by unit names written here, never by typed text. pint
-loads on the first conversion between unlike units (about 160 ms), not at import.
+of ours: common factors stand here, the others come from pint once, by expressions written here,
+never by typed text. pint loads on the first conversion of a rare unit (about 160 ms), not at
+import; `warm` loads it ahead.
 """
 
 from __future__ import annotations
@@ -10,10 +11,12 @@ from __future__ import annotations
 from functools import cache
 from typing import TYPE_CHECKING, Final
 
+from intake.reading.words import words
+
 if TYPE_CHECKING:
     import pint
 
-__all__ = ["DIMENSION", "PREFIXED", "SPELLINGS", "convert", "spellings", "unit_words"]
+__all__ = ["DIMENSION", "PREFIXED", "SPELLINGS", "convert", "spellings", "unit_words", "warm"]
 
 # Our unit name: (what it measures, the pint expression or "" if nothing converts).
 _UNITS: Final[dict[str, tuple[str, str]]] = {
@@ -96,8 +99,10 @@ DIMENSION: Final = {name: dimension for name, (dimension, _) in _UNITS.items()}
 
 SPELLINGS: Final[dict[str, str]] = {
     "in": 'in|inch|inches|inchs|"|ins|inche|incehs|ich|inces',
-    "ft": "ft|feat|foot|feet|'|fts|feets|fee|lf|lineal feet|linear feet|lin ft|lineal ft|linear ft|foots"
-    "|running feet|running foot|ft of run|footer|ftt",
+    "ft": (
+        "ft|feat|foot|feet|'|fts|feets|fee|lf|lineal feet|linear feet|lin ft|lineal ft"
+        "|linear ft|foots|running feet|running foot|ft of run|footer|ftt"
+    ),
     "yd": "yd|yds|yard|yards",
     "mi": "mi|mile|miles",
     "mm": "mm|mil|mils|millimeter|millimeters|millimetre|millimetres|millimetrs",
@@ -107,16 +112,25 @@ SPELLINGS: Final[dict[str, str]] = {
     "sqin": "sq in|sqin|square inch|square inches|in2|in 2|in ^ 2|inches squared|sq inches|sq inch",
     "sqft": "sq ft|sqft|square foot|square feet|ft2|ft 2|ft ^ 2|sf|sq feet|sq foot|feet squared",
     "sqm": "sq m|sqm|square meter|square meters|square metres|square metre|m2|m 2|m ^ 2",
-    "cfm": "cfm|cfms|c f m|cf m|cubic feet per minute|cubic feet a minute|cubic foot per minute"
-    "|cubic feet / minute|cubic feet / min|cu ft / min|cu ft per min|cubic feet per min|ft3 / min"
-    "|ft 3 / min|cubic feet|cu ft / minute|cu ft per minute|scfm|acfm|ft ^ 3 / min|cubes|safe m"
-    "|see eff em|cubic feet min|cfpm|cubic ft per minute|cubic ft / min|cubic ft a minute|cubic ft min|cu feet per minute|cu feet / min|cuft / min|cuft per min|cubic foot a minute|cubic foot / min|cubic ft per min|cubic foot per min|ft3 per min|ft3 per minute|ft3 / minute|cu foot per minute|cu ft min",
+    "cfm": (
+        "cfm|cfms|c f m|cf m|cubic feet per minute|cubic feet a minute|cubic foot per minute"
+        "|cubic feet / minute|cubic feet / min|cu ft / min|cu ft per min|cubic feet per min"
+        "|ft3 / min|ft 3 / min|cubic feet|cu ft / minute|cu ft per minute|scfm|acfm"
+        "|ft ^ 3 / min|cubes|safe m|see eff em|cubic feet min|cfpm|cubic ft per minute"
+        "|cubic ft / min|cubic ft a minute|cubic ft min|cu feet per minute|cu feet / min"
+        "|cuft / min|cuft per min|cubic foot a minute|cubic foot / min|cubic ft per min"
+        "|cubic foot per min|ft3 per min|ft3 per minute|ft3 / minute|cu foot per minute"
+        "|cu ft min"
+    ),
     "lps": "l / s|lps|ls|litres per second|liters per second|litre per second|liter per second"
     "|l per s|litres / s|liters / s|l / sec|litres a second|liters a second|l per sec|litres / sec"
     "|litres sec|liters / sec|l s",
-    "m3h": "m 3 / h|m3 / h|m 3 / hr|m3 / hr|cmh|m 3 h|m3h|cubic meters per hour|m ^ 3 / h|m ^ 3 / hr"
-    "|cubic metres per hour|cubic meters an hour|cubic metres an hour|cu m / h|m 3 per hour"
-    "|cubic meters / hour|cubic meters / h|cubic metres / hour|m 3 per h|m 3 an hour|cu m / hr",
+    "m3h": (
+        "m 3 / h|m3 / h|m 3 / hr|m3 / hr|cmh|m 3 h|m3h|cubic meters per hour|m ^ 3 / h"
+        "|m ^ 3 / hr|cubic metres per hour|cubic meters an hour|cubic metres an hour|cu m / h"
+        "|m 3 per hour|cubic meters / hour|cubic meters / h|cubic metres / hour|m 3 per h"
+        "|m 3 an hour|cu m / hr"
+    ),
     "m3m": "m 3 / min|m3 / min|cmm|cubic meters per minute|cubic metres per minute|m ^ 3 / min",
     "m3s": "m 3 / s|m3 / s|cubic meters per second|cubic metres per second|m ^ 3 / s|cms|cu m / s"
     "|m 3 / sec|m 3 per second",
@@ -126,11 +140,15 @@ SPELLINGS: Final[dict[str, str]] = {
     "fpm": "fpm|f p m|feet per minute|feet a minute|ft per minute|ft / min|ft / minute|ft per min"
     "|feet / min|feet / minute|foot per minute|fmp|feet per min|foot a minute|eff pea m|lfm|sfpm"
     "|ft a minute|feet min|ft min",
-    "mps": "fps|feet per second|ft / s|ft per second|feet a second|feet / sec|m / s|mps|meters per second|metres per second|m / sec|m per s|meters a second",
+    "mps": (
+        "fps|feet per second|ft / s|ft per second|feet a second|feet / sec|m / s|mps"
+        "|meters per second|metres per second|m / sec|m per s|meters a second"
+    ),
     "mph": "mph|miles per hour|miles an hour|kph|km / h|knots",
     "inwc": "in w c|in wc|inwc|iwc|in w g|in wg|inwg|iwg|wc|w c|wg|w g|inch wc|inches wc|in h 2 o"
     "|inches w c|inch w c|inches of water|inch of water|inches water column|inches of water column"
-    "|inch water column|inch of water column|water column|in h2o|inches h2o|in of water|inches water"
+    "|inch water column|inch of water column|water column|in h2o|inches h2o|in of water"
+    "|inches water"
     "|inches of h2o|inches of wc|in of wc|in water|in water column|water gauge|inches water gauge"
     '|inches of water gauge|inch water gauge|" wc|" w c|" wg|" w g|" h2o|" h 2 o|" of water'
     '|inh2o|h2o|inches wg|inch wg|wci|wcin|" water|inches water collum|inches water colum'
@@ -152,12 +170,16 @@ SPELLINGS: Final[dict[str, str]] = {
     "|celcius|degrees celcius|deg celsius",
     "degk": "kelvin|kelvins|degrees kelvin|deg k",
     "deg": "deg|degs|degree|degrees|degress|degres|digrees|degreees|dgrees",
-    "btuh": "btuh|btu|btus|btu / h|btu / hr|btu per hour|btu h|btu hr|btu an hour|btus per hour"
-    "|b t u|btu / hour|btus an hour|btus / hr|btu's|bthu|btuhs|be tea you|b t u h|british thermal units"
-    "|btu per hr|btus / h|b t us|bt us|btu / hs",
-    "kbtuh": "mbh|m b h|mbtu|kbtu|kbtuh|kbtu / h|kbtu / hr|mbtuh|k btu|k btuh|k btu / h|k btu / hr|emm bee h"
-    "|k btus|mbtu / h|mbtu / hr|mbhs|m btu|m btuh|thousand btu|m btu / h|kbtus|k btu per hour|mbth"
-    "|m btus|m btu / hr|mbtus",
+    "btuh": (
+        "btuh|btu|btus|btu / h|btu / hr|btu per hour|btu h|btu hr|btu an hour|btus per hour"
+        "|b t u|btu / hour|btus an hour|btus / hr|btu's|bthu|btuhs|be tea you|b t u h"
+        "|british thermal units|btu per hr|btus / h|b t us|bt us|btu / hs"
+    ),
+    "kbtuh": (
+        "mbh|m b h|mbtu|kbtu|kbtuh|kbtu / h|kbtu / hr|mbtuh|k btu|k btuh|k btu / h|k btu / hr"
+        "|emm bee h|k btus|mbtu / h|mbtu / hr|mbhs|m btu|m btuh|thousand btu|m btu / h|kbtus"
+        "|k btu per hour|mbth|m btus|m btu / hr|mbtus"
+    ),
     "mmbtuh": "mmbtu|mmbtuh|mmbh|million btu|mmbtu / h",
     "kw": "kw|kilowatt|kilowatts|kws|k w|kilo watts|kilowat|kilowats|killowatts",
     "w": "w|watt|watts",
@@ -168,7 +190,9 @@ SPELLINGS: Final[dict[str, str]] = {
     "hspf": "hspf|hspf2|hspf 2|hspf two",
     "eer": "eer|eer2|eer 2|eers|ceer",
     "cop": "cop",
-    "afue": "afue|af u e|afu e|a few|afew|a f u e|auef|afeu|pct afue|% afue|percent afue|affue|aufe",
+    "afue": (
+        "afue|af u e|afu e|a few|afew|a f u e|auef|afeu|pct afue|% afue|percent afue|affue|aufe"
+    ),
     "merv": "merv|murv|nerve|merve|verve|merv rating|mrev|mirv",
     "mpr": "mpr|fpr",
     "rvalue": "rvalue|r value|r",
@@ -189,20 +213,38 @@ SPELLINGS: Final[dict[str, str]] = {
 }
 """Our unit name: what people type for it. A word joins its neighbours with one space."""
 
-PREFIXED: Final = frozenset(
-    "seer hspf eer cop afue merv mpr rvalue".split(),
-)
+PREFIXED: Final = words("seer hspf eer cop afue merv mpr rvalue")
 """Units that may also stand before their number ("HSPF 9", "MERV 13", "R-8")."""
 
-_EXACT: Final[dict[tuple[str, str], float]] = {
+_FACTORS: Final[dict[tuple[str, str], float]] = {
     ("ft", "in"): 12.0,
-    ("in", "ft"): 1 / 12.0,
+    ("in", "ft"): 1 / 12,
+    ("mm", "in"): 1 / 25.4,
+    ("cm", "in"): 1 / 2.54,
+    ("m", "in"): 1 / 0.0254,
+    ("mm", "ft"): 1 / 304.8,
+    ("cm", "ft"): 1 / 30.48,
+    ("m", "ft"): 1 / 0.3048,
+    ("yd", "ft"): 3.0,
+    ("mi", "ft"): 5280.0,
+    ("lps", "cfm"): 60 / 28.316846592,
+    ("m3h", "cfm"): 1000 / (60 * 28.316846592),
+    ("pa", "inwc"): 1 / 249.089,
+    ("kpa", "inwc"): 1000 / 249.089,
     ("ton", "btuh"): 12000.0,
     ("kbtuh", "btuh"): 1000.0,
     ("mmbtuh", "btuh"): 1_000_000.0,
-    ("yd", "ft"): 3.0,
-    ("mi", "ft"): 5280.0,
+    ("kw", "btuh"): 3_600_000 / 1055.05585262,
+    ("w", "btuh"): 3600 / 1055.05585262,
+    ("degf", "degf"): 1.0,
+    ("deg", "degf"): 1.0,
+    ("delta_degc", "delta_degf"): 1.8,
 }
+"""Factors of what people type most, so that the first metric answer needn't wait for pint.
+
+Source: the definitions of the inch (25.4 mm), the litre, the hour and the International Table Btu
+(1055.05585262 J) (how: computed; a test computes each again with pint).
+"""
 
 
 @cache
@@ -222,7 +264,7 @@ def unit_words() -> frozenset[str]:
 
 
 @cache
-def _registry() -> pint.UnitRegistry:
+def _registry() -> pint.UnitRegistry[float]:
     import pint
 
     return pint.UnitRegistry(cache_folder=None)
@@ -233,8 +275,10 @@ def _line(unit: str, to: str) -> tuple[float, float]:
     """Factor and offset that take a number in `unit` to one in `to`."""
     if unit == to:
         return 1.0, 0.0
-    if (unit, to) in _EXACT:
-        return _EXACT[unit, to], 0.0
+    if (unit, to) in _FACTORS:
+        return _FACTORS[unit, to], 0.0
+    if (unit, to) == ("degc", "degf"):
+        return 1.8, 32.0
     registry = _registry()
     source, target = _UNITS[unit][1], _UNITS[to][1]
     if DIMENSION[unit] == "temperature":
@@ -243,6 +287,11 @@ def _line(unit: str, to: str) -> tuple[float, float]:
         return (float(at_100) - float(at_0)) / 100.0, float(at_0)
     ratio = (1.0 * registry.parse_expression(source)) / registry.parse_expression(target)
     return float(ratio.to("").magnitude), 0.0
+
+
+def warm() -> None:
+    """Load pint now (about 160 ms) instead of in the first answer with a rare unit."""
+    _registry()
 
 
 def convert(value: float, unit: str, to: str) -> float:

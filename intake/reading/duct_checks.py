@@ -1,0 +1,86 @@
+"""What no house has: the last look at a duct before it is taken."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from intake.reading.bounds import BELIEVABLE, believable
+from intake.reading.echo import echo, figure
+from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value, number_of
+from intake.reading.scan import Scan
+
+__all__ = ["checked", "ordered"]
+
+_LUMBER: Final = frozenset(((2, 4), (2, 6), (2, 8), (2, 10), (2, 12)))
+
+
+def ordered(values: dict[str, Value]) -> dict[str, Value]:
+    """The values in the order in which they are echoed."""
+    order = ("shape", "width_in", "height_in", "diameter_in", "material", "count", "length_ft")
+    return {name: values[name] for name in order if name in values}
+
+
+def checked(said: Scan, values: dict[str, Value]) -> Reading:
+    """The values, unless no house has them."""
+    odd = _oddity(said, values)
+    if odd is not None:
+        return odd
+    return Accepted(values)
+
+
+def _oddity(said: Scan, values: dict[str, Value]) -> AskBack | None:
+    told = echo("duct", values)
+    if values.get("shape") == "round":
+        diameter = number_of(values["diameter_in"])
+        if not believable("diameter_in", diameter):
+            return AskBack(
+                f"{told}? Please check: how many inches across?", (values,), AskKind.IMPLAUSIBLE
+            )
+    elif "width_in" in values and "height_in" in values:
+        wide, tall = number_of(values["width_in"]), number_of(values["height_in"])
+        low = (
+            2.0
+            if said.says("material.stud_bay", "shape.oval")
+            or _is_stack(wide, tall)
+            or _says_stack(said)
+            else 3.0
+        )
+        if (wide, tall) in _LUMBER or (tall, wide) in _LUMBER:
+            return AskBack(
+                f"{figure(wide)}x{figure(tall)} sounds like the lumber. How wide and deep"
+                " is the open bay, in inches?",
+                (),
+                AskKind.TWO_READINGS,
+            )
+        inside = all(low <= side <= BELIEVABLE["side_in"][1] for side in (wide, tall))
+        flat = max(wide, tall) / max(min(wide, tall), 0.01) > BELIEVABLE["aspect"][1]
+        if not inside and wide >= 75 and tall >= 75 and max(wide, tall) <= 1000:
+            metric = {
+                **values,
+                "width_in": round(wide / 25.4, 2),
+                "height_in": round(tall / 25.4, 2),
+            }
+            return AskBack(
+                f"Is that in millimetres: {echo('duct', metric)}?", (metric,), AskKind.IMPLAUSIBLE
+            )
+        if not inside or (
+            (flat and min(wide, tall) > 4) or max(wide, tall) / max(min(wide, tall), 0.01) > 8
+        ):
+            return AskBack(
+                f"{told}? Please check both sides, in inches.", (values,), AskKind.IMPLAUSIBLE
+            )
+    if "count" in values and not believable("duct_count", number_of(values["count"])):
+        return AskBack(
+            f"{values['count']} of them? How many such ducts?", (values,), AskKind.IMPLAUSIBLE
+        )
+    if "length_ft" in values and not believable("duct_length_ft", number_of(values["length_ft"])):
+        return AskBack(f"{told}? Please check the length.", (values,), AskKind.IMPLAUSIBLE)
+    return None
+
+
+def _is_stack(wide: float, tall: float) -> bool:
+    return min(wide, tall) in (2.25, 3.25, 3.5) and max(wide, tall) <= 16
+
+
+def _says_stack(said: Scan) -> bool:
+    return bool(said.words() & {"stack", "boot", "riser", "register", "wall", "joist"})

@@ -1,0 +1,199 @@
+"""Which number of a duct's description is what: sides, diameter, length, count, thickness."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from typing import Final
+
+from intake.reading.scan import Item, Scan
+from intake.reading.sizes import Size, count_of, find_sizes, inches
+
+__all__ = [
+    "LENGTH_UNITS",
+    "DuctParts",
+    "feet_of",
+    "is_thickness",
+    "read_round_letter",
+    "sorted_parts",
+    "taped_around",
+]
+
+LENGTH_UNITS: Final = frozenset(("ft", "yd", "m", "mi"))
+_THICK: Final = 2.0
+
+
+@dataclass(slots=True)
+class DuctParts:
+    """What the numbers of the text turned out to be."""
+
+    sizes: list[Size]
+    singles: list[Item] = field(default_factory=list)
+    lengths: list[Item] = field(default_factory=list)
+    counts: list[float] = field(default_factory=list)
+    leftover: list[Item] = field(default_factory=list)
+    counted: list[Item] = field(default_factory=list)
+    count_item: Item | None = None
+
+
+def feet_of(item: Item) -> float:
+    """A length in feet; a bare number is in feet."""
+    return inches(item, "ft") / 12.0
+
+
+def sorted_parts(said: Scan) -> DuctParts:
+    """Every number of the text, by what it is of the duct."""
+    items = said.items
+    sizes = find_sizes(items)
+    inside = {id(side) for size in sizes for side in size.sides}
+    parts = DuctParts(sizes)
+    rest: list[Item] = []
+    for i, item in enumerate(items):
+        if item.kind != "num" or id(item) in inside or item.negated:
+            continue
+        if item.dimension not in ("", "length"):
+            continue
+        if _is_length(items, i):
+            parts.lengths.append(item)
+        elif _is_counted(items, i):
+            parts.counts.append(item.value)
+            parts.counted.append(item)
+        elif _is_over_jacket(items, i):
+            continue
+        elif not (is_thickness(items, i, bool(sizes)) or _is_aside(items, i)):
+            rest.append(item)
+    anchor = (sizes[0].first, sizes[0].last) if sizes else None
+    if not sizes and rest:
+        rest, diameter = _diameter_of(items, rest)
+        if diameter is not None:
+            parts.singles.append(diameter)
+            anchor = (items.index(diameter), items.index(diameter))
+        else:
+            parts.singles = rest
+    if anchor is not None and not parts.counts:
+        counted = count_of(items, *anchor, inside)
+        if counted is not None:
+            parts.counts.append(float(counted[0]))
+            rest = [item for item in rest if item is not counted[1]]
+            parts.count_item = counted[1]
+    if not parts.counts and any(
+        i.means("count.multi") and i.text not in ("double", "dual", "both", "couple") for i in items
+    ):
+        parts.counts.append(2.0)
+    if sizes:
+        parts.leftover = rest
+    elif parts.singles and rest and parts.singles is not rest:
+        parts.singles += rest
+    return parts
+
+
+def _is_over_jacket(items: list[Item], i: int) -> bool:
+    """The outside of insulated flex, where the core is given too: "10 in core, 14 over jacket"."""
+    if not any(item.means("place.core") for item in items):
+        return False
+    behind = [item for item in items[i + 1 : i + 3] if item.kind == "tag"]
+    before = [item for item in items[max(0, i - 3) : i] if item.kind == "tag"]
+    names = ("place.jacket", "place.over wrap", "place.outside")
+    if any(item.means("place.core") for item in behind[:1] or before[-1:]):
+        return False
+    return any(item.means(*names) for item in behind or before)
+
+
+def _is_counted(items: list[Item], i: int) -> bool:
+    """ "3 runs", "qty 3"."""
+    item = items[i]
+    if item.unit or not item.whole or not 1 <= item.value <= 40:
+        return False
+    following = items[i + 1] if i + 1 < len(items) else None
+    before = items[i - 1] if i else None
+    if following is not None and following.means("noun.count"):
+        return not (following.text == "each" or following.text == "total")
+    return before is not None and before.text in ("qty", "quantity")
+
+
+def _is_aside(items: list[Item], i: int) -> bool:
+    """A pronoun, an ordinal, a year: no part of a size."""
+    item = items[i]
+    following = items[i + 1] if i + 1 < len(items) else None
+    if item.token is not None and item.token.pronoun:
+        return True
+    if i and items[i - 1].text == "#":
+        return True
+    if following is not None and following.glued and following.text in ("st", "nd", "th", "rd"):
+        return True
+    numbers = sum(other.kind == "num" for other in items)
+    return item.unit == "" and item.whole and 1850 <= item.value <= 2035 and numbers > 1
+
+
+def _diameter_of(items: list[Item], rest: list[Item]) -> tuple[list[Item], Item | None]:
+    """The number that is the diameter, and the others; none if that isn't plain."""
+    if len(rest) == 1:
+        return [], rest[0]
+    named = [item for item in rest if item.unit in ("in", "mm", "cm")]
+    if len(named) != 1:
+        named = [item for item in rest if _before_shape(items, item)]
+    if len(named) == 1:
+        return [item for item in rest if item is not named[0]], named[0]
+    return rest, None
+
+
+def _before_shape(items: list[Item], item: Item) -> bool:
+    place = items.index(item)
+    return place + 1 < len(items) and items[place + 1].means(
+        "shape.round", "material.flex", "shape.roundish"
+    )
+
+
+def _is_length(items: list[Item], i: int) -> bool:
+    item = items[i]
+    if item.unit in LENGTH_UNITS and (
+        item.value >= 3 or _near_word(items, i, "long", "length", "run")
+    ):
+        return not (item.unit == "m" and item.value < 1)
+    following = items[i + 1].text if i + 1 < len(items) else ""
+    before = items[i - 1].text if i else ""
+    return item.unit in ("", "in", "cm") and (following == "long" or before == "length")
+
+
+def _near_word(items: list[Item], i: int, *words: str) -> bool:
+    return any(item.text in words for item in items[max(0, i - 1) : i + 3])
+
+
+def is_thickness(items: list[Item], i: int, sized: bool) -> bool:
+    """Whether the number at i is how thick a liner or board is, not a side."""
+    item = items[i]
+    if item.unit not in ("", "in", "mm") or inches(item) > _THICK + 0.05:
+        return False
+    around = items[max(0, i - 3) : i] + items[i + 1 : i + 3]
+    about = any(
+        near.means(
+            "material.lined_metal",
+            "material.duct_board",
+            "material.wrapped",
+            "material.insulated",
+            "material.fiberglass",
+            "side.depth",
+            "place.liner",
+        )
+        for near in around
+    )
+    fraction = item.unit == "in" and inches(item) < _THICK
+    return (about and (item.unit != "" or not item.whole or sized)) or (sized and fraction)
+
+
+def read_round_letter(said: Scan) -> None:
+    """ "12r" is 12 round."""
+    for one, two in zip(said.items, said.items[1:], strict=False):
+        if one.kind == "num" and two.text == "r" and two.glued:
+            two.meanings = ("shape.round",)
+
+
+def taped_around(said: Scan, number: Item) -> bool:
+    """ "25 inches around": the tape went around it."""
+    items = said.items
+    place = items.index(number)
+    behind = items[place + 1 :]
+    return (
+        bool(number.unit and behind)
+        and behind[0].text == "around"
+        and (len(behind) == 1 or behind[1].text in ("it", "the", "outside", ","))
+    )

@@ -1,0 +1,389 @@
+"""The words of yes and no, of doubt, and the axes on which other answers lie."""
+
+import re
+from typing import Final
+
+from intake.reading.words import words
+
+__all__ = [
+    "ALL",
+    "ALONE",
+    "ANY",
+    "ASKING",
+    "AXES",
+    "BOTH",
+    "CLAUSES",
+    "CLAUSE_STARTS",
+    "DOES",
+    "DOES_NOT",
+    "FILLER",
+    "HAPPENED",
+    "IN_HAND",
+    "MIXED",
+    "NEGATED_QUESTION",
+    "NEGATIONS",
+    "NOT_IN_HAND",
+    "NO_DOUBT",
+    "NO_START",
+    "SLIPS",
+    "SOFT",
+    "TURN",
+    "UNSURE",
+    "WORD",
+    "YES_START",
+]
+
+AXES: Final[dict[str, tuple[str, str]]] = {
+    "direction": (
+        "one direction|one way|single direction|same direction|one side|one direction only",
+        (
+            "both ways|two ways|both directions|two directions|both sides|two sides|opposite"
+            "|each way|either side|left and right|splits|splits off|every which way"
+            "|different directions|several directions|three ways|four ways|both ends"
+        ),
+    ),
+    "condition": (
+        "sound|solid|good|fine|intact|decent|ok|okay|great|perfect|excellent|healthy"
+        "|sturdy|good shape|like new|holding up|undamaged|strong|brand new|in one piece"
+        "|nice|mint|safe|well|straight|alright|all right|unharmed|good condition"
+        "|great shape|serviceable|usable",
+        (
+            "rusty|rusted|rust|rusting|rotten|rotted|rot|rotting|corroded|corrosion|hole|holes"
+            "|crushed|dented|bent|broken|cracked|crack|cracks|damaged|damage|falling apart"
+            "|shot|bad|beat up|torn|ripped|collapsed|crumbling|eaten|swiss cheese"
+            "|rusted through|rough|poor|terrible|awful|flaking|pitted|disintegrating"
+            "|deteriorated|deteriorating|toast|junk|trashed|coming apart|patched|weak|smashed"
+            "|kinked|crumpled|pinholes|unsafe|brittle|worn|worn out|sagging|collapsing|crispy"
+            "|bowed|bowing|buckled|perforated"
+        ),
+    ),
+    "access": (
+        "reachable|accessible|reach|access|open|wide open|easy|easily|get to|get at|get in"
+        "|get into|get up|walk up|walk in|pull down|pulldown|within reach|no problem|climb"
+        "|crawl into|clear",
+        (
+            "locked|blocked|sealed|painted shut|screwed shut|nailed shut|inaccessible"
+            "|unreachable|no hatch|no access|drywalled|boarded|buried|finished over|stuck shut"
+            "|no way up|no way in|walled off|sealed off|sealed shut|no opening|no door"
+            "|caulked shut|blocked off|shut tight|no ladder|behind drywall|closed off"
+            "|padlocked|bolted|hidden|covered|jammed|too tight|too small|impossible"
+            "|out of reach|plastered over"
+        ),
+    ),
+    "clean": (
+        "clean|spotless|pristine|new|like new|clear|immaculate|shiny|washed|fresh",
+        (
+            "dirty|filthy|dusty|caked|plugged|clogged|grimy|nasty|moldy|mouldy|mold|matted"
+            "|packed|gunky|gross|dirt|dust|lint|black|furry|fuzzy|greasy|grubby|soiled|hairy"
+            "|disgusting|loaded|blocked|choked"
+        ),
+    ),
+    "noise": (
+        "quiet|silent|whisper|quietly|peaceful|barely hear|can't hear|cant hear|soft",
+        (
+            "loud|noisy|noise|roar|roars|roaring|whistle|whistles|whistling|rattle|rattles"
+            "|rattling|hum|hums|humming|screams|screaming|howls|howling|deafening|jet engine"
+            "|bangs|banging|booms|shout|loudly|freight train|squeals|squealing|buzzing"
+        ),
+    ),
+    "tight": (
+        "sealed|tight|airtight|mastic|masticked|taped|tightly|snug|secure|connected"
+        "|attached|well sealed",
+        (
+            "leak|leaks|leaky|leaking|leaked|gap|gaps|loose|unsealed|disconnected|apart"
+            "|fell off|fallen off|separated|unhooked|hanging|blowing out|detached|came off"
+            "|come off|popped off|open joints"
+        ),
+    ),
+    "dry": (
+        "dry|bone dry",
+        (
+            "wet|damp|water|flooded|soaked|moist|puddle|puddles|standing water|soggy|dripping"
+            "|drips|humid|sweating|sweats|swampy|muddy|underwater"
+        ),
+    ),
+    "running": (
+        "running|runs|run|works|working|work|operational|operates|functional|functioning"
+        "|turns on|kicks on|fires up|fired up|starts|working fine|humming along|going"
+        "|up and running|heats|cools|comes on|blows|blowing",
+        (
+            "dead|broken|broke|won't start|wont start|won't run|wont run|kaput|failed|quit"
+            "|died|burned out|burnt out|seized|doesn't run|doesnt run|doesn't work|doesnt work"
+            "|not working|conked out|fried|locked up|busted|shot|out of order|stopped|tripped"
+            "|won't turn on|burnt up|burned up|froze up|doesn't start|won't fire|on the fritz"
+            "|bit the dust|condemned|red tagged"
+        ),
+    ),
+    "lined": (
+        "lined|liner|lining|insulated inside|insulation inside|fiberglass inside"
+        "|fuzzy inside|inside insulation|internally insulated|black stuff inside"
+        "|insulated on the inside|insulation on the inside",
+        (
+            "bare|unlined|bare metal|wrapped|wrap|insulated outside|insulation outside"
+            "|outside insulation|insulated on the outside|insulation on the outside"
+            "|insulation is on the outside|smooth inside|naked|plain metal|just metal"
+            "|shiny inside"
+        ),
+    ),
+    "insulated": (
+        "insulated|insulation|wrapped|lined|wrap|jacketed",
+        "bare|uninsulated|unwrapped|exposed metal|naked|bare metal",
+    ),
+    "open": ("open|opened|wide open", "closed|shut|closed off|shut off"),
+    "present": (
+        "there|present|exists|exist|have|has|got|found|visible|installed|one|two|three"
+        "|four|several|plenty|lots|a few|some|couple|few|many|exactly|equipped|included"
+        "|existing",
+        "missing|gone|none|absent|without|removed|nonexistent|zero|nothing|lacking|nowhere|neither",
+    ),
+    "ice": (
+        "thawed|no ice|ice free",
+        "ice|iced|icy|frozen|freezes|freezing|froze|frost|frosted|frosty|freeze",
+    ),
+    "straight": (
+        "straight|stretched|taut|pulled tight|tight",
+        (
+            "kinked|crushed|sagging|saggy|sags|droopy|drooping|squashed|pinched|flattened"
+            "|squished|bunched|coiled|twisted|loose|slack|snaked|snakes around"
+        ),
+    ),
+    "size": (
+        "big|large|huge|roomy|plenty|spacious|enough|ample|generous",
+        "small|tiny|undersized|cramped|narrow|skinny|little",
+    ),
+    "comfort": (
+        "comfortable|even|balanced|same",
+        (
+            "uneven|hot|cold|stuffy|drafty|different|unbalanced|freezes|roasting|boiling"
+            "|stifling|never right|off"
+        ),
+    ),
+    "age": (
+        "new|newer|recent|replaced|recently|modern|brand new|updated",
+        "old|original|ancient|older|older than dirt|vintage|never replaced|antique|prehistoric",
+    ),
+    "shape": ("level|plumb|square", "crooked|tilted|leaning|sloped"),
+    "smell": ("odorless|no smell", "smell|smells|stinks|smelly|musty|odor|stink|stench|reeks"),
+}
+"""Each axis: its good pole and its bad pole. Adding a word is one edit."""
+
+YES: Final = (
+    r"(?:yes+|yessir|yes sir|yessum|yep+|yup+|yeah+|yea+h?|yas+|ya|yah|ye|y|yus|yeh"
+    r"|yeppers|yessiree|uh ?huh|uhuh|mhm+|mm ?h+m+|mmhm|affirmative|affirm|correct|right"
+    r"|true|truth|absolutely|definitely|definately|definitly|certainly|indeed|totally"
+    r"|of course|you bet|u bet|you betcha|you know it|for sure|sure|surely|sure thing"
+    r"|sure is|sure does|sure do|sure are|sure can|sure has|certainly is|it sure is"
+    r"|oh yeah|hell yes|hell yeah|heck yeah|heck yes|10 ?4|ten four|ten-four"
+    r"|roger(?: that)?|aye|si|oui|ja|da|positive|always|bingo|exactly|agreed"
+    r"|most definitely|no doubt|no question|without (?:a )?doubt|no doubt about it"
+    r"|without question|fo sho|very much so|very much|i (?:do|did|have|can|could|will|am"
+    r"|would)|we (?:do|did|have|can|could|are)|they (?:do|did|have|can|are|were|sure do"
+    r"|sure are)|(?:it|that|he|she|this) (?:is|does|did|has|can|was|will|would|sure does"
+    r"|sure is|really is|really does)|it'?s (?:there|true)|there (?:is|are|was|were"
+    r"|sure is)|(?:it|they) always (?:do|does|has|have|is|are)|(?:it|that)'?s right"
+    r"|that'?s correct|that'?s true|(?:it|they|that) (?:should|oughta|ought to)(?: be)?"
+    r"|i (?:believe|think|guess|suppose|imagine|reckon|assume|hope|would say|expect"
+    r"|presume|wanna say)(?: so| yes| it is| it does| they do| they are| it has| there is"
+    r"| there are| that's right| yeah| they have)|i'd say (?:so|yes|yeah)|id say (?:so|yes"
+    r"|yeah)|pretty sure(?: it is| it does| they do| they are| so| yes| there is)?"
+    r"|fairly sure(?: it is| it does)?|fairly certain|probably|prob|probly|prolly"
+    r"|most likely|likely|very likely|more than likely|should be|should|ought to be"
+    r"|seems so|seems to be|seems like it|seems to|appears so|appears to|appears to be"
+    r"|looks like it|looks like it is|looks like|looks that way|sounds like it"
+    r"|sounds right|could be yes|far as i (?:know|can tell)|as far as i (?:know"
+    r"|can tell)(?: yes)?|afaik|to my knowledge|presumably|assume so|assuming so|guess so"
+    r"|think so|believe so|suppose so|reckon so|hope so|sounds about right|feels like it"
+    r"|i'm pretty sure|why not|sure why not|ok|okay|okey dokey|k|yes'm|thumbs up"
+    r"|every time|all the time|constantly|all of them|every one|both|both of them"
+    r"|everywhere|oh yes|confirmed|confirm|done|checked|correctomundo|yuppers|damn right"
+    r"|darn right|you got it|obviously|naturally|clearly|yes indeed|yes i do"
+    r"|all good there|duh|quite|very|frequently|often|regularly|plenty|lots|tons|several"
+    r"|a few|a couple|two of them|does indeed|is indeed|a lot|so i'?m told|so they say"
+    r"|both are|they all are|they all do|all are|all do|every single one|yes it does"
+    r"|yes it is|yes there is)"
+)
+NO: Final = (
+    r"(?:no+|nope+|nah+|naw|na+h|nay|n|noo+|nup|negative|negatory|never|none|nada|nothing"
+    r"|zip|zilch|nein|nyet|non|not at all|not really|not even close|no way|not a chance"
+    r"|no chance|no sir|no siree|nosir|no ma'?am|not one|not any|not a one|not any more"
+    r"|not anymore|no longer|(?:it|that|this|he|she) (?:isn'?t|doesn'?t|hasn'?t|can'?t"
+    r"|ain'?t|wasn'?t|won'?t|didn'?t|is not|does not|has not|cannot|was not|never (?:is"
+    r"|does|did|has|was)|doesnt|isnt)|(?:they|we|i|you) (?:don'?t|didn'?t|haven'?t|can'?t"
+    r"|aren'?t|couldn'?t|do not|are not|ain'?t|won'?t|never (?:do|did|have)|cannot|dont"
+    r"|arent|wouldn'?t)|there (?:isn'?t|aren'?t|ain'?t|is not|are not|is none|are none"
+    r"|wasn'?t|weren'?t|isnt|is no|are no|'?s no|'?s none|'?s not)|there'?s (?:no|none"
+    r"|not)|isn'?t|doesn'?t|can'?t|ain'?t|don'?t|aren'?t|hasn'?t|haven'?t|won'?t|isnt"
+    r"|doesnt|cant|aint|hasnt|i (?:don'?t|dont|do not) (?:think|believe|reckon|suppose"
+    r"|guess|imagine)(?: so| it is| it does| they do| they are| it has| there is"
+    r"| there are| they have| that| he did)?|(?:don'?t|dont) (?:think|believe|reckon) so"
+    r"|i wouldn'?t (?:say so|think so)|i doubt (?:it|that)|doubt it|doubtful"
+    r"|highly doubtful|very doubtful|i highly doubt it|unlikely|not likely|very unlikely"
+    r"|highly unlikely|probably not|prob not|probly not|prolly not|most likely not"
+    r"|likely not|maybe not|perhaps not|i (?:think|guess|believe|suppose|hope|'?d say) not"
+    r"|guess not|think not|hope not|suppose not|don't suppose so|pretty sure (?:not|no"
+    r"|it (?:isn'?t|doesn'?t|is not)|there (?:isn'?t|aren'?t)|they (?:don'?t|aren'?t))"
+    r"|shouldn'?t be|should not be|seems not|apparently not|evidently not|obviously not"
+    r"|definitely not|absolutely not|certainly not|of course not|course not|hell no"
+    r"|heck no|i'd say (?:no|not)|not that (?:i|we|they|he|she|anyone|anybody)(?:'?ve"
+    r"| have|'?m| am| can| could| do| did|'d)? ?(?:know|aware|see|seen|saw|tell|find|found"
+    r"|noticed|notice|hear|heard|remember|recall|be aware|think|smell)?(?: of)?"
+    r"|not to my knowledge|not as far as i (?:know|can tell)|not that i'?m aware(?: of)?"
+    r"|none that (?:i|we)(?:'?ve| have| can| could)? ?(?:know|see|seen|saw|find|found"
+    r"|noticed|notice|remember|tell)?(?: of)?|not yet|not now|not today|false|incorrect"
+    r"|wrong|hardly|hardly ever|barely|barely ever|seldom|rarely|uh ?uh|nuh ?uh|nuh-uh"
+    r"|unh ?uh|thumbs down|never has|never have|never did|never does|never seen (?:it|any"
+    r"|one)|never noticed|never heard (?:it|any|one)|neither|neither one|nowhere|zero"
+    r"|not so far|not in the least|not in a million years|far from it|i wish|no it'?s not"
+    r"|not the case|not since|nobody|not so much|not particularly|not very|i've never"
+    r"|ive never|fraid not|afraid not|i'm afraid not|denied|can not|it'?s not|its not"
+    r"|they'?re not|theyre not|that'?s not|we'?ve never|wouldn'?t|couldn'?t)"
+)
+MIXED: Final = re.compile(
+    r"\b(?:yes and no|yes or no|sometimes|some times|sort of|sorta|kind of|kinda|somewhat"
+    r"|partly|partially|partial|depends|depending|half|halfway|in places|in spots"
+    r"|some of (?:it|them)|part of (?:it|them)|used to|maybe|mabye|mayb|perhaps|possibly"
+    r"|might|could go either way|either|now and then|once in a while|on and off|off and on"
+    r"|occasionally|every so often|only (?:when|if|in|on|at|with|the|some|one|part)|mostly"
+    r"|more or less|not all|not always|not every|not entirely|not completely|not fully"
+    r"|not quite|almost|nearly|one is|one of them|to a degree|to some extent|in a way|ish"
+    r"|hit or miss|hit and miss|50 ?/ ?50|fifty fifty|so so|so-so|could be|may be"
+    r"|upstairs only|downstairs only|last (?:year|summer|winter|week|month)|it did"
+    r"|did once|in the past|before|so[- ]?and[- ]?so|barely|varies|a bit of both|both ways"
+    r"|up to a point|except|unless|intermittent\w*|one side|other side|not the|most"
+    r"|all but|just the|just one|a little|a bit|slightly|once|twice|a few times"
+    r"|couple of times|couple times|every (?:summer|winter|year|month|time|so often)"
+    r"|(?:two|three|one|some|most|few|half) of (?:the |them|those)?(?:two|three|four|five"
+    r"|six)?)\b"
+)
+UNSURE: Final = re.compile(
+    r"\b(?:think|thinking|believe|guess|guessing|probably|prob|probly|prolly|maybe|should"
+    r"|suppose|pretty sure|fairly sure|fairly certain|likely|unlikely|seems?|appears?"
+    r"|assum\w+|far as|as i know|afaik|that i know|that i'?m aware|my knowledge|doubt\w*"
+    r"|i'd say|id say|might|reckon|imagine|hope|presum\w+|perhaps|not certain|not positive"
+    r"|not sure|not 100|looks like|looks that way|sounds like it|sounds right|i can tell"
+    r"|i remember|i recall|apparently|supposedly|supposed to|ought|expect|wanna say"
+    r"|not that (?:i|we)|none that (?:i|we)|ish|i'?m told|they say|evidently|feels like"
+    r"|from memory|can'?t be (?:sure|certain)|unsure|as best i|last i (?:knew|checked"
+    r"|looked)|so i hear|highly doubt|allegedly)\b"
+)
+TURN: Final = re.compile(
+    r"\b(?:no wait|wait|scratch that|actually|i mean|correction|sorry|oops|make that"
+    r"|strike that)\b,?"
+)
+CLAUSES: Final = re.compile(
+    r"[,;.!?:()]+|\s-+\s|\b(?:but|although|though|except|because|cause|since|however|and then)\b"
+)
+FILLER: Final = re.compile(
+    r"^(?:(?:well|um+|uh+(?! ?u?h)|hmm+|oh|so|ah|er|like|honestly|i mean|you know|hey|man"
+    r"|boy|sure thing|to be honest|tbh|ok so|okay so|and|also|then|i'm gonna say"
+    r"|im gonna say|gonna say|i'm going to say|i would say|the answer is|answer is|it'?s a"
+    r"|that'?s a|that would be a?|big|put|put down|say|we'?ll say|hard|definite|solid|firm"
+    r"|just|let'?s say|let'?s go with|i'll say|i'd go with|going with|go with)\s+)+"
+)
+NEGATIONS: Final = words(
+    """
+    no not isn't isnt aint ain't without never don't dont doesn't doesnt zero any hasn't haven't
+    wasn't weren't nor aren't arent non hardly free can't cant couldn't cannot won't nothing none
+    """
+)
+WORD: Final = re.compile(r"[a-z]+(?:'[a-z]+)?|\d+")
+YES_START: Final = re.compile(YES + r"\b(?!')")
+NO_START: Final = re.compile(NO + r"\b(?!')")
+ASKING: Final = words(
+    """
+    does this that there have been with from your were they what when which where will would could
+    should into over about unit duct ducts furnace house main the plenum metal attic blower filter
+    coil system return supply trunk grille right like just still here only very more
+    """
+)
+DOES: Final = re.compile(
+    r"(?:the|that|this|one|two|three|a|only|just|some|they|it|we|i|my"
+    r"|our)\b[a-z ']{0,40}\b(?:does|do|is|are|has|did|can|have|was|were|will|doesn't|don't"
+    r"|isn't|aren't|hasn't|didn't|can't|won't)$"
+)
+DOES_NOT: Final = re.compile(r"(?:n't|not|never)\b|n't$|\bonly\b")
+BOTH: Final = re.compile(
+    r"\b(?:yes (?:and|or|&|/) no|yes ?/ ?no|y ?/ ?n|yeah,? no|no,? yeah|yes,? no"
+    r"|nope?,? yes|no and yes|both yes and no|yes nor no|y and n)\b"
+)
+NO_DOUBT: Final = re.compile(
+    r"\b(?:no|without(?: a)?|beyond(?: a)?) doubt\b|\bmake sure\b|\bi'?m sure\b"
+)
+IN_HAND: Final = re.compile(
+    r"^(?:have you (?:got|a|any)|do you have|have you|did you bring|you got|got"
+    r"|do you carry|is there an? .* (?:with you|on you|in your))"
+)
+NOT_IN_HAND: Final = re.compile(
+    r"\b(?:left (?:it|mine|them|that|the|my)|forgot|haven'?t got|havent got|don'?t have"
+    r"|dont have|don'?t own|dont own|broke|broken|busted|lost|at home"
+    r"|in the (?:other )?(?:van|truck|shop|office)|back at|out for|loaned|lent|borrowed"
+    r"|need to get|wish i|never had|dead|stolen|on order|not with me|not on me"
+    r"|didn'?t bring|didnt bring|no such|ain'?t got|aint got)\b"
+)
+NEGATED_QUESTION: Final = re.compile(
+    r"\b(?:no|not|isn'?t|aren'?t|doesn'?t|don'?t|never|without|hasn'?t|haven'?t)\b(?! longer)"
+)
+ANY: Final = re.compile(r"\b(?:any|ever|anywhere|anything|at all|some)\b")
+ALL: Final = re.compile(
+    r"\b(?:all|every|each|everywhere|always|both|entire|whole|fully|completely)\b"
+)
+HAPPENED: Final = re.compile(
+    r"\b(?:once|twice|times|every|last|did|in (?:january|february|march|april|may|june"
+    r"|july|august|september|october|november|december|summer|winter|spring|fall|(?:19"
+    r"|20)[0-9][0-9])|ago|years? back)\b"
+)
+SLIPS: Final = {
+    "yse": "yes",
+    "eys": "yes",
+    "yez": "yes",
+    "yesd": "yes",
+    "yess": "yes",
+    "yws": "yes",
+    "ues": "yes",
+    "ofc": "of course",
+    "noep": "nope",
+    "npoe": "nope",
+    "nop": "nope",
+    "noo": "no",
+    "yp": "yep",
+    "ywp": "yep",
+    "yaeh": "yeah",
+    "yeha": "yeah",
+    "yhea": "yeah",
+    "yeh": "yeah",
+    "ys": "yes",
+    "ya'll": "yes",
+    "on": "on",
+    "dnt": "don't",
+    "noope": "nope",
+    "nawp": "nope",
+    "yuo": "you",
+    "froze": "frozen",
+    "def": "definitely",
+    "deff": "definitely",
+    "abs": "absolutely",
+    "obv": "obviously",
+    "obvs": "obviously",
+    "nuthin": "nothing",
+    "nuttin": "nothing",
+    "yessum": "yes",
+    "ye": "yes",
+    "knot": "not",
+    "its": "it's",
+    "yeees": "yes",
+    "yasss": "yes",
+    "definately": "definitely",
+    "absolutley": "absolutely",
+    "absolutly": "absolutely",
+    "deffinitely": "definitely",
+    "defiantly": "definitely",
+    "correctly": "correct",
+    "affirmitive": "affirmative",
+    "affirmativ": "affirmative",
+}
+SOFT: Final = re.compile(
+    r"(?:both|ok|okay|lots|plenty|right|a few|several|two|always|everywhere|all|every"
+    r"|positive|clearly|true|quite|very|looks|seems|appears|sounds|far)\b"
+)
+ALONE: Final = words("nope nah naw negative nay nup noo")
+CLAUSE_STARTS: Final = words("it it's its they they're that that's there there's the this i we")
