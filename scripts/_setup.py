@@ -156,7 +156,7 @@ def _alone():
 
 def _make(extra: str) -> None:
     print(
-        "Setting up Trunk Talk in .venv: once, about a minute, needs the network ...",
+        "Setting up Trunk Talk in .venv: once, a minute or two, needs the network ...",
         file=sys.stderr,
         flush=True,
     )
