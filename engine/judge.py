@@ -5,18 +5,17 @@ what must be known first, and what is on the line, is settled here too.
 """
 
 from collections.abc import Collection, Mapping
-from importlib import import_module
-from importlib.util import find_spec
 from typing import Final
 
 import numpy as np
 
 from engine.assessment import SAMPLES, Assessment, ModeAssessment, assess
-from engine.changes import NO_CHANGES, Changes
+from engine.changes import Changes
 from engine.checks.raw import finding_of, spread_of
 from engine.floor import can_collect, unmet_floor
 from engine.influence import assumptions_of, wanted_of, weights_of
 from engine.job.job import Job
+from engine.remedies import find_changes
 from engine.trade.limits import LIMITS, Limits
 from engine.verdict import Finding, ModeStatus, ModeVerdict, RemedySet, Spread, Verdict
 
@@ -51,7 +50,7 @@ def judge(
         The verdict of every mode, what would change it, what was assumed, what to collect next.
     """
     assessment = assess(job, samples=samples, seed=seed, limits=limits)
-    changes = _changes(assessment, samples=samples, seed=seed, limits=limits)
+    changes = find_changes(assessment, samples=samples, seed=seed, limits=limits)
     weights = weights_of(assessment)
     doubted = tuple(dict.fromkeys(doubt.reading for doubt in assessment.doubts if doubt.reading))
     unmet = {
@@ -73,15 +72,6 @@ def judge(
         effective_samples=assessment.effective_samples,
         samples=samples,
     )
-
-
-def _changes(assessment: Assessment, *, samples: int, seed: int, limits: Limits) -> Changes:
-    if find_spec("engine.remedies") is None:
-        return NO_CHANGES
-    found: Changes = import_module("engine.remedies").find_changes(
-        assessment, samples=samples, seed=seed, limits=limits
-    )
-    return found
 
 
 def _mode_verdict(

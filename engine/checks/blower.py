@@ -159,7 +159,7 @@ def _parts_words(context: Context, airflow_cfm: float) -> str:
     for part, found in context.system.parts.items():
         if found.inside[0]:
             continue
-        drop = context.system.drop_inwc(part, airflow_cfm, context.mode)[0]
+        drop = context.system.central_drop_inwc(part, airflow_cfm, context.mode)
         words.append(f"{_NAMES[part]} {drop:.2f}")
     return " + ".join(words)
 
@@ -178,13 +178,13 @@ def _because(context: Context, delivered: Delivered, table: BlowerTable | None) 
     }
     rated = float(context.house.number("equipment.rated_static_inwc")[0])
     airflow = context.limits.delivered_over_share.value * context.target.likely_cfm
-    total = float(system.external_inwc(airflow, context.mode)[0])
+    total = system.central_external_inwc(airflow, context.mode)
     allowed = _allowed_inwc(context, table, airflow)
     found = []
     for part, it in system.parts.items():
         if it.inside[0]:
             continue
-        drop = float(system.drop_inwc(part, airflow, context.mode)[0])
+        drop = system.central_drop_inwc(part, airflow, context.mode)
         excess = drop - budget[part] * rated
         clears = allowed is not None and total - max(excess, 0.0) <= allowed
         found.append((clears and excess > 0.0, drop / (budget[part] * rated), part))
@@ -217,13 +217,13 @@ def _turns_at(context: Context, table: BlowerTable | None, status: FindingStatus
     allowed = _allowed_inwc(context, table, airflow)
     if allowed is None:
         return None
-    spare = allowed - float(system.external_inwc(airflow, context.mode)[0])
+    spare = allowed - system.central_external_inwc(airflow, context.mode)
     for part, name in ((PressurePart.COIL, "coil"), (PressurePart.FILTER, "filter")):
         key = f"new.{name}_drop_inwc"
         listed = context.job.number(key)
         if part not in system.parts or system.parts[part].inside[0] or listed is None:
             continue
-        drop = float(system.drop_inwc(part, airflow, context.mode)[0])
+        drop = system.central_drop_inwc(part, airflow, context.mode)
         value = listed * (drop + spare) / drop
         if value > 0.0:
             over = status is FindingStatus.OVER

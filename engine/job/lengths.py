@@ -56,6 +56,10 @@ class Lengths:
 
 def lengths_of(house: House) -> Lengths:
     """Lengths along the longest run."""
+    return house.once("lengths", lambda: _lengths_of(house))
+
+
+def _lengths_of(house: House) -> Lengths:
     supply, back = house.number("path.supply_length_ft"), house.number("path.return_length_ft")
     straight = supply + back
     total_key = "path.total_effective_length_ft"

@@ -87,6 +87,10 @@ def filters_of(house: House) -> tuple[FilterBank, ...]:
         At most one bank in the cabinet and one in the grilles, which are in series; empty where
         the list was stated to be empty.
     """
+    return house.once("filters", lambda: _filters_of(house))
+
+
+def _filters_of(house: House) -> tuple[FilterBank, ...]:
     entries = tuple(house.job.entries("filters"))
     if house.job.length("filters") == 0:
         return ()
@@ -162,6 +166,10 @@ def openings_of(house: House) -> Openings | None:
 
     Where no grille was stated but filters in grilles were, these filters are the openings.
     """
+    return house.once("openings", lambda: _openings_of(house))
+
+
+def _openings_of(house: House) -> Openings | None:
     if house.job.length("return.grilles") == 0:
         return None
     entries = tuple(house.job.entries("return.grilles"))

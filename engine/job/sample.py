@@ -4,8 +4,9 @@ Every array is (n + 1,): place 0 is the central house, which holds the likely va
 are samples. Whatever is computed from these arrays is a figure and its spread at once.
 """
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
+from typing import Any, TypeVar
 
 import numpy as np
 from numpy.typing import NDArray
@@ -21,6 +22,7 @@ from engine.job.knowing import scatter_of
 __all__ = ["Drawn", "House", "Mask", "draw"]
 
 Mask = NDArray[np.bool_]
+T = TypeVar("T")
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,6 +60,14 @@ class House:
         self.job = job
         self.draws = Draws(samples, seed)
         self.drawn: dict[str, Drawn] = {}
+        self._made: dict[str, Any] = {}
+
+    def once(self, name: str, make: Callable[[], T]) -> T:
+        """What `make` gives, made when it is first asked for under this name."""
+        if name not in self._made:
+            self._made[name] = make()
+        found: T = self._made[name]
+        return found
 
     @property
     def members(self) -> int:

@@ -6,15 +6,15 @@ air that meets it, so that the sum is the pressure that all the air feels, not t
 run. New coil and filter come from the maker's figures.
 """
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Final
 
 import numpy as np
 
 from engine.arrays import Array, Floats
 from engine.job.lengths import Lengths, lengths_of
-from engine.job.modes import Mode
 from engine.job.openings import FilterBank, Openings, filters_of, openings_of
+from engine.job.path import PARTS, PartDrop, System
 from engine.job.priors import BRANCH_DIAMETER_IN, FILTER_DROP_AT_300_FPM, believed_tons
 from engine.job.sample import House, Mask
 from engine.job.sections import Duct, believed_round, ducts_of, usual_return_trunk
@@ -38,15 +38,6 @@ __all__ = [
     "tree_of",
 ]
 
-PARTS: Final = (
-    PressurePart.RETURN_DUCT,
-    PressurePart.FILTER,
-    PressurePart.COIL,
-    PressurePart.SUPPLY_DUCT,
-)
-"""Parts in the order the air meets them; grilles belong to the return duct, registers to the
-supply duct."""
-
 _DOUBT: Final = (0.70, 1.0, 1.45)
 """What a duct's pressure may be over what its sizes give, one in ten outside at either end:
 dampers, dents, leaks and pieces nobody saw. Source: common practice, no published source."""
@@ -54,71 +45,6 @@ dampers, dents, leaks and pieces nobody saw. Source: common practice, no publish
 _TAKEOFF_SHARE: Final = 0.40
 """Straight trunk that counts at full airflow, because air leaves along the way. Between 0.26 for
 even takeoffs and 1 for none (computed)."""
-
-
-@dataclass(frozen=True, slots=True)
-class PartDrop:
-    """One part of the path; arrays are (n + 1,).
-
-    Attributes:
-        drop_inwc: At the system's reference airflow, in this site's air; a coil's when wet.
-        exponent: Power of airflow with which it grows.
-        inside: Where the blower's rating includes the part, so that it doesn't count outside.
-        rests_on: Keys it comes from.
-        words: How the central figure comes about, for the arithmetic.
-    """
-
-    drop_inwc: Array
-    exponent: Array
-    inside: Mask
-    rests_on: tuple[str, ...]
-    words: str = ""
-
-
-@dataclass(frozen=True, slots=True)
-class System:
-    """All parts of the path.
-
-    Attributes:
-        reference_cfm: Airflow at which drops are stated.
-        parts: By name; a house without a filter or coil has none.
-        wet_over_dry: A wet coil's drop over its dry one, (n + 1,).
-    """
-
-    reference_cfm: float
-    parts: dict[PressurePart, PartDrop]
-    wet_over_dry: Array
-
-    def drop_inwc(self, part: PressurePart, airflow_cfm: Floats, mode: Mode) -> Array:
-        """Drop of one part at an airflow, (n + 1,), whether or not it is inside the rating."""
-        found = self.parts[part]
-        drop: Array = found.drop_inwc * (airflow_cfm / self.reference_cfm) ** found.exponent
-        if part is PressurePart.COIL and not mode.is_cooling:
-            drop = drop / self.wet_over_dry
-        return drop
-
-    def external(self, mode: Mode) -> tuple[Array, Array]:
-        """Drops at the reference airflow and exponents of what is outside the rating.
-
-        Returns:
-            Two arrays, (parts, n + 1).
-        """
-        drops, exponents = [], []
-        for part, found in self.parts.items():
-            drop = self.drop_inwc(part, self.reference_cfm, mode)
-            drops.append(np.where(found.inside, 0.0, drop))
-            exponents.append(found.exponent)
-        return np.stack(drops), np.stack(exponents)
-
-    def external_inwc(self, airflow_cfm: Floats, mode: Mode) -> Array:
-        """Total external static that this path takes at an airflow, (n + 1,)."""
-        drops, exponents = self.external(mode)
-        return np.asarray(np.sum(drops * (airflow_cfm / self.reference_cfm) ** exponents, axis=0))
-
-    def rests_on(self) -> tuple[str, ...]:
-        """Keys of everything outside the rating."""
-        keys = [key for found in self.parts.values() for key in found.rests_on]
-        return tuple(dict.fromkeys(keys))
 
 
 def system_of(house: House, reference_cfm: float, cooling_cfm: Array | None) -> System:
@@ -268,7 +194,9 @@ def _by_face(house: House, bank: FilterBank, reference_cfm: float, exponent: Arr
     return at_300 * (reference_cfm / bank.area_ft2 / 300.0) ** exponent
 
 
-def _friction(duct: Duct, airflow_cfm: float, feet: Array, fittings: Array, ratio: Array) -> Array:
+def _friction(
+    house: House, duct: Duct, airflow_cfm: float, feet: Array, fittings: Array, ratio: Array
+) -> Array:
     """Pressure that the air in one section loses at its share of an airflow."""
     flow = np.maximum(airflow_cfm * duct.share / duct.count, 1.0)
     rate = friction_inwc_per_100ft(
@@ -279,7 +207,9 @@ def _friction(duct: Duct, airflow_cfm: float, feet: Array, fittings: Array, rati
     )
     slack = np.ones_like(flow)
     if duct.flexible.any():
-        stretched = slack_factor(duct.equivalent_in.clip(2.0, 30.0), duct.slack.clip(0.0, 0.6))
+        beyond = house.assumed("flex beyond its tests", 0.1, 0.5, 0.9).clip(0.0, 1.0)
+        across = duct.equivalent_in.clip(2.0, 30.0)
+        stretched = slack_factor(across, duct.slack.clip(0.0, 0.6), beyond)
         slack = np.where(duct.flexible, stretched, 1.0)
     return np.asarray(rate * (feet * slack + fittings) / 100.0)
 
@@ -293,7 +223,7 @@ def _weighted(
     for duct in ducts:
         told = house.stated_number(f"{duct.key}.length_ft")
         straight = feet if told is None else told
-        one = _friction(duct, airflow_cfm, straight * part, fittings, ratio)
+        one = _friction(house, duct, airflow_cfm, straight * part, fittings, ratio)
         loss = loss + np.minimum(duct.share, 1.0) * one
     return loss
 

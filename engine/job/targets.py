@@ -98,7 +98,9 @@ def _is_told(job: Job, mode: Mode) -> bool:
 
 def air_ratio(house: House) -> Array:
     """Density of this site's indoor air over standard, (n + 1,)."""
-    return np.asarray(density_ratio(house.number("site.elevation_ft")))
+    return house.once(
+        "air ratio", lambda: np.asarray(density_ratio(house.number("site.elevation_ft")))
+    )
 
 
 def rows_of(job: Job, mode: Mode) -> tuple[CoolingRow, ...]:
