@@ -163,16 +163,20 @@ def with_parents_by_key(job: Job) -> Job:
     return job
 
 
-def shifted(belief: Belief, by: float) -> Belief:
-    """A number's belief moved up by an amount, as doubtful as before."""
+def shifted(belief: Belief, by: float, at_least: float = 0.0) -> Belief:
+    """A number's belief moved up by an amount, as doubtful as before, nowhere below a least."""
+
+    def moved(value: float) -> float:
+        return max(value + by, at_least)
+
     match belief:
         case Known(value=value) if not isinstance(value, str):
-            return replace(belief, value=value + by)
+            return replace(belief, value=moved(value))
         case Between(low=low, likely=likely, high=high):
-            return replace(belief, low=low + by, likely=likely + by, high=high + by)
+            return replace(belief, low=moved(low), likely=moved(likely), high=moved(high))
         case OneOf(weights=weights):
-            moved = tuple((v if isinstance(v, str) else v + by, w) for v, w in weights)
-            return replace(belief, weights=moved)
+            options = tuple((v if isinstance(v, str) else moved(v), w) for v, w in weights)
+            return replace(belief, weights=options)
     return belief
 
 
