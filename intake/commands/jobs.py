@@ -3,6 +3,7 @@
 import json
 from pathlib import Path
 
+from intake.commands.told import started_as
 from intake.keeping.place import default_store
 from intake.keeping.store import Store
 from intake.keeping.summary import JobSummary
@@ -19,7 +20,7 @@ def jobs_text(store: Path | None) -> str:
     path = store or default_store()
     jobs = _jobs(path)
     if not jobs:
-        return f"No job is kept in {path} yet; `trunktalk talk` begins one.\n"
+        return f"No job is kept in {path} yet; `{started_as()} talk` begins one.\n"
     widest = max(len(job.id) for job in jobs)
     return "".join(_row(job, widest) for job in jobs)
 

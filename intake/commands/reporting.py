@@ -4,7 +4,7 @@ from collections.abc import Iterable
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from intake.commands.told import ToldError
+from intake.commands.told import ToldError, started_as
 
 if TYPE_CHECKING:
     from intake.interview.conversation import Conversation
@@ -30,7 +30,7 @@ def report_of(job_id: str, form: str, store: Path | None) -> str:
 
     path = store or default_store()
     if not path.exists():
-        raise ToldError(f"No job is kept in {path} yet; `trunktalk talk` begins one.")
+        raise ToldError(f"No job is kept in {path} yet; `{started_as()} talk` begins one.")
     with Store(path) as opened:
         job_id = typed_id(job_id)
         events, title = opened.events(job_id), opened.title(job_id)

@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING, Final
 
 import click
 
-from intake.commands.told import FAILED, ToldError
+from intake.commands.told import FAILED, ToldError, started_as
 from intake.mouth import Around
 
 if TYPE_CHECKING:
@@ -160,7 +160,7 @@ class _Desk:
         if job_id is None:
             return "Nothing was answered, so nothing is kept."
         store = "" if self._store_file is None else f" --store {_quoted(self._store_file)}"
-        return f"Kept as job {job_id}. Go on with: trunktalk talk --job {job_id}{store}"
+        return f"Kept as job {job_id}. Go on with: {started_as()} talk --job {job_id}{store}"
 
     def snapshot(self) -> Mapping[str, object]:
         """The verdict and the booking as they stand, for JSON."""

@@ -1,5 +1,6 @@
 """How a command ends when it can't do what was asked: one sentence, one exit status."""
 
+import os
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
@@ -7,7 +8,7 @@ from typing import IO, Any, Final
 
 import click
 
-__all__ = ["BAD_INPUT", "FAILED", "ToldError", "told", "write_text"]
+__all__ = ["BAD_INPUT", "FAILED", "ToldError", "started_as", "told", "write_text"]
 
 FAILED: Final = 1
 """Exit status: the input was fine, something else was not (a disk, a file in use)."""
@@ -27,6 +28,11 @@ class ToldError(click.ClickException):
     def show(self, file: IO[Any] | None = None) -> None:
         """Write the sentence, and nothing around it."""
         click.echo(self.message, err=True, file=file)
+
+
+def started_as() -> str:
+    """What was typed to start the program, for the sentences that say what to type next."""
+    return os.environ.get("TRUNK_TALK_STARTED_AS") or "trunktalk"
 
 
 @contextmanager

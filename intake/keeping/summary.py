@@ -10,6 +10,8 @@ from typing import Any
 __all__ = ["JobState", "JobSummary", "summary_of"]
 
 TITLE_LENGTH = 40
+EQUIPMENT = "equipment."
+"""Facts of the new equipment: the answer that states one names a job better than the first one."""
 
 
 class JobState(StrEnum):
@@ -26,7 +28,7 @@ class JobSummary:
 
     Attributes:
         id: What is typed to name it.
-        title: Its name, or what was typed first.
+        title: Its name; without one what was typed of the new equipment, or typed first.
         when: When something was last said.
         voice: "technician" or "dispatcher", as last chosen; empty before that.
         answers: Answers that still stand.
@@ -54,7 +56,7 @@ def summary_of(job_id: str, title: str, began: str, kept: Iterable[tuple[str, st
         ValueError: An event is no JSON object, or a time is none.
     """
     when, voice, state = began, "", JobState.OPEN
-    standing: list[tuple[bool, str]] = []
+    standing: list[tuple[bool, bool, str]] = []
     for time, text in kept:
         when = time
         event = _object(text)
@@ -62,7 +64,8 @@ def summary_of(job_id: str, title: str, began: str, kept: Iterable[tuple[str, st
             case "started":
                 voice = str(event.get("voice", ""))
             case "answered" | "unsaid" as kind:
-                standing.append((kind == "answered", str(event.get("text", ""))))
+                telling = any(key.startswith(EQUIPMENT) for key in event.get("beliefs", ()))
+                standing.append((kind == "answered", telling, str(event.get("text", ""))))
                 state = JobState.OPEN if state is JobState.FINISHED else state
             case "undone":
                 del standing[-1:]
@@ -75,8 +78,9 @@ def summary_of(job_id: str, title: str, began: str, kept: Iterable[tuple[str, st
                 state = JobState.STOPPED if event.get("present") else JobState.OPEN
             case _:
                 pass
-    answers = [text for is_answer, text in standing if is_answer]
-    name = title or (answers[0] if answers else "")
+    answers = [text for is_answer, _, text in standing if is_answer]
+    named = [text for _, telling, text in standing if telling]
+    name = title or next(iter([*named, *answers]), "")
     return JobSummary(job_id, _cut(name), datetime.fromisoformat(when), voice, len(answers), state)
 
 

@@ -140,7 +140,7 @@ class ChatScreen(Screen[Left]):
         exchange.scroll_relative(y=pages * max(exchange.size.height - 1, 1), animate=False)
 
     def _send(self, typed: str) -> None:
-        self._show([Say(Speaker.PERSON, Manner.TYPED, typed)])
+        self.query_one(Exchange).add_waiting(Say(Speaker.PERSON, Manner.TYPED, typed))
         self._typed.append(typed)
         self._turn += 1
         if not self._busy:
@@ -149,6 +149,7 @@ class ChatScreen(Screen[Left]):
     def _next(self) -> None:
         if self._leaving or not self._typed:
             return
+        self.query_one(Exchange).begin()
         self._begin(self._typed.popleft())
 
     def _begin(self, typed: str | None) -> None:
@@ -191,10 +192,10 @@ class ChatScreen(Screen[Left]):
         self._ended = event.ended
         if event.left:
             self.leave()
-        elif over:
-            self._show([*says, Say(Speaker.TOOL, Manner.NOTE, OVER)], from_first=True)
         else:
-            self._show(says)
+            says += [Say(Speaker.TOOL, Manner.NOTE, OVER)] if over else []
+            alarm = any(say.manner is Manner.ALARM for say in says)
+            self._show(says, from_first=over or alarm)
         hint = OVER_HINT if event.ended else _hint(event.ask)
         self.query_one(AnswerBox).placeholder = visible(hint)
 

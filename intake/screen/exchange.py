@@ -1,5 +1,6 @@
 """The lines said so far, as they were said, the newest at the bottom."""
 
+from collections import deque
 from collections.abc import Iterable
 from typing import Final
 
@@ -41,6 +42,23 @@ class Exchange(VerticalScroll, can_focus=False):
     }
     """
 
+    def __init__(self, *, id: str) -> None:
+        """Nothing said yet."""
+        super().__init__(id=id)
+        self._waiting: deque[Static] = deque()
+
+    def add_waiting(self, say: Say) -> None:
+        """Append a line that waits for its turn: what is said meanwhile goes above it."""
+        line = _line(say)
+        self._waiting.append(line)
+        self.mount(line)
+        self.anchor()
+
+    def begin(self) -> None:
+        """The turn of the line that waits longest has come."""
+        if self._waiting:
+            self._waiting.popleft()
+
     def add(self, says: Iterable[Say], *, from_first: bool = False) -> None:
         """Append lines; text shows as it is, never as markup.
 
@@ -48,14 +66,8 @@ class Exchange(VerticalScroll, can_focus=False):
             says: What was said.
             from_first: Begin the view at the first of these lines; else follow the last.
         """
-        lines = [
-            Static(
-                Content(WORDS[say.manner] + visible(say.text)),
-                classes=f"line -{say.speaker.value} -{say.manner.value}",
-            )
-            for say in says
-        ]
-        self.mount_all(lines)
+        lines = [_line(say) for say in says]
+        self.mount_all(lines, before=self._waiting[0] if self._waiting else None)
         if from_first and lines:
             self.anchor(False)
             self.call_after_refresh(self.scroll_to_widget, lines[0], animate=False, top=True)
@@ -64,3 +76,10 @@ class Exchange(VerticalScroll, can_focus=False):
         surplus = len(self.children) - LONGEST
         if surplus > 0:
             self.remove_children(list(self.children)[:surplus])
+
+
+def _line(say: Say) -> Static:
+    return Static(
+        Content(WORDS[say.manner] + visible(say.text)),
+        classes=f"line -{say.speaker.value} -{say.manner.value}",
+    )

@@ -100,6 +100,14 @@ def test_a_talk_is_kept_listed_resumed_and_reported(store: Path) -> None:
         assert "Red door" in report.stdout
 
 
+def test_the_way_to_go_on_is_told_as_the_program_was_started(
+    store: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setenv("TRUNK_TALK_STARTED_AS", "./scripts/run")
+    done = talk(store, ["no, all clear"], "--voice", "technician")
+    assert "Go on with: ./scripts/run talk --job 1" in done.stdout
+
+
 def test_a_report_goes_into_the_file_that_is_named(store: Path, tmp_path: Path) -> None:
     talk(store, ["house", "no, all clear", "3 ton heat pump"])
     out = tmp_path / "report.md"

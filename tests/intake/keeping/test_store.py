@@ -148,6 +148,23 @@ def test_a_summary_tells_voice_answers_and_state(store: Store) -> None:
     ]
 
 
+def test_a_job_without_a_name_is_called_by_what_goes_in(store: Store) -> None:
+    job_id = store.new_job()
+    titles = []
+    for event in (
+        Answered(question="safety", text="all clear"),
+        Answered(
+            question="new_equipment",
+            text="a three ton heat pump, and a good deal more than fits in a line",
+            beliefs={"equipment.cooling_tons": Known(3.0, How.PLATE)},
+        ),
+        Undone(),
+    ):
+        store.append(job_id, event)
+        titles.append(store.jobs()[0].title)
+    assert titles == ["all clear", "a three ton heat pump, and a good dea...", "all clear"]
+
+
 def test_the_job_last_spoken_in_is_listed_first(tmp_path: Path) -> None:
     hours = iter(range(20))
     with Store(tmp_path / "jobs.db", clock=lambda: NOON + timedelta(hours=next(hours))) as store:

@@ -297,6 +297,20 @@ def test_a_verdict_longer_than_the_window_is_shown_from_its_first_line() -> None
     drive(app, steps)
 
 
+def test_an_alarm_longer_than_the_window_is_shown_from_its_first_line() -> None:
+    class Alarmed(ScriptedTalk):
+        def hear(self, text: str) -> list[Say]:
+            return [tool(Manner.ALARM, f"do this, number {n}") for n in range(30)]
+
+    app = ChatApp(Alarmed, around())
+
+    async def steps(pilot: Pilot[Left]) -> None:
+        await pilot.press(*"smells of gas", "enter")
+        await until(lambda: "STOP: do this, number 0" in picture(app)[0], pilot)
+
+    drive(app, steps)
+
+
 def test_a_saved_report_leaves_the_question_in_sight() -> None:
     app = ChatApp(ScriptedTalk, around())
 
@@ -328,6 +342,8 @@ def test_what_is_typed_while_it_works_waits_its_turn_and_a_late_standing_is_drop
         assert talk.heard == ["20x8"]
         seen = []
         gate.set()
+        await until(lambda: "> no" in lines(app)[5:], pilot)
+        assert lines(app)[2:6] == ["> 20x8", "Read: I read 20x8", QUESTIONS[1].text, "> no"]
         await until(lambda: not seen.append(standing(app)) and "after 2" in seen[-1], pilot)
         assert not [line for line in seen if "after 1" in line]
 
