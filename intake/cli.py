@@ -96,7 +96,14 @@ def report(job_id: str, form: str, out: Path | None, store: Path | None) -> None
 @click.argument("facts_json", metavar="FACTS.json", type=click.Path(allow_dash=True))
 @click.option("--format", "form", type=click.Choice(["markdown", "json"]), default="markdown")
 @click.option("--nothing-more", is_flag=True, help="No further fact can be had: decide.")
-def judge(facts_json: str, form: str, nothing_more: bool) -> None:
+@click.option(
+    "--limit",
+    "limits",
+    multiple=True,
+    metavar="NAME=VALUE",
+    help="Use your office's figure for a limit; `trunktalk limits` lists them.",
+)
+def judge(facts_json: str, form: str, nothing_more: bool, limits: tuple[str, ...]) -> None:
     """Judge the facts of a file, without a talk.
 
     "-" reads the input. `trunktalk facts` lists the names that a file may hold.
@@ -105,7 +112,7 @@ def judge(facts_json: str, form: str, nothing_more: bool) -> None:
     from intake.commands.told import told, write_text
 
     with told():
-        write_text(judge_file(facts_json, form, nothing_more=nothing_more), None)
+        write_text(judge_file(facts_json, form, nothing_more=nothing_more, limits=limits), None)
 
 
 @main.command()
@@ -120,6 +127,16 @@ def facts(words: tuple[str, ...], form: str) -> None:
     from intake.commands.told import write_text
 
     write_text(facts_json(words) if form == "json" else facts_text(words), None)
+
+
+@main.command("limits")
+@click.option("--format", "form", type=click.Choice(["text", "json"]), default="text")
+def list_limits(form: str) -> None:
+    """List the limits, each with its source."""
+    from intake.commands.limits import limits_json, limits_text
+    from intake.commands.told import write_text
+
+    write_text(limits_json() if form == "json" else limits_text(), None)
 
 
 @main.command(context_settings={"ignore_unknown_options": True})  # "-.37" is an answer

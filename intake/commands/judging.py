@@ -2,13 +2,13 @@
 
 import json
 import sys
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from pathlib import Path
 from typing import Any
 
-from engine.judge import judge
-
 from engine.job.job import Job
+from engine.judge import judge
+from intake.commands.limits import turned_by
 from intake.commands.told import ToldError
 
 __all__ = ["judge_file"]
@@ -19,25 +19,28 @@ LARGEST_BYTES = 4_000_000
 SENSELESS = 1e15
 
 
-def judge_file(source: str, form: str, *, nothing_more: bool) -> str:
+def judge_file(
+    source: str, form: str, *, nothing_more: bool = False, limits: Iterable[str] = ()
+) -> str:
     """The verdict on the facts of a file.
 
     Args:
         source: Path of a JSON file; "-" is the input.
         form: "markdown" or "json".
         nothing_more: No further fact can be had; what can't be said is then decided.
+        limits: Limits that the office turns, NAME=VALUE each.
 
     Raises:
         ToldError: The file can't be read or is no JSON object.
         EngineError: A fact is unknown, malformed or impossible; names its key.
     """
     from engine.job.loading import job_from_mapping
-
     from intake.report.content import content_of
 
     job: Job = job_from_mapping(_mapping(_bytes(source), source))
-    verdict = judge(job, collectable=() if nothing_more else None)
-    content = content_of(job, verdict)
+    used = turned_by(limits)
+    verdict = judge(job, limits=used, collectable=() if nothing_more else None)
+    content = content_of(job, verdict, limits=used)
     if form == "json":
         from intake.report.json import report_json
 

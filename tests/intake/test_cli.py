@@ -7,6 +7,7 @@ import signal
 import subprocess
 import sys
 from collections.abc import Sequence
+from dataclasses import fields
 from pathlib import Path
 from typing import Any
 
@@ -14,6 +15,7 @@ import pytest
 from click.testing import CliRunner, Result
 
 from engine.job.facts import catalogue
+from engine.trade.limits import LIMITS
 from intake.cli import main
 from intake.commands import talking
 from intake.keeping.store import Store
@@ -320,6 +322,45 @@ def test_what_is_no_file_of_facts_is_told(text: str | bytes, told: str) -> None:
 def test_a_file_that_is_not_there_is_told(tmp_path: Path) -> None:
     told = refused(call("judge", tmp_path / "none.json"))
     assert "none.json can't be read: No such file" in told
+
+
+def test_a_limit_that_an_office_turns_is_used_and_told() -> None:
+    def most_fpm(*arguments: str) -> float:
+        done = judged(FACTS, "--format", "json", *arguments)
+        assert done.exit_code == 0, done.output
+        findings = json.loads(done.stdout)["modes"]["cooling_high"]["findings"]
+        (trunk,) = [one for one in findings if one["check"] == "trunk_velocity"]
+        return float(trunk["maximum"])
+
+    assert most_fpm("--limit", "supply_trunk_rigid.maximum_fpm=750") == 750
+    assert most_fpm() != 750
+    told = judged(FACTS, "--limit", "supply_trunk_rigid.maximum_fpm=750").stdout
+    assert "your office" in told
+
+
+@pytest.mark.parametrize(
+    ("option", "named"),
+    [
+        ("supply_trunk_rigid.maximum_fpm", "NAME=NUMBER"),
+        ("supply_trunk_rigid.maximum_fpm=fast", "NAME=NUMBER"),
+        ("supply_trunk_rigid.maximum_fpm=nan", "limits.supply_trunk_rigid.maximum_fpm"),
+        ("supply_trunk_rigid.maximum_fpm=-3", "limits.supply_trunk_rigid.maximum_fpm"),
+        ("supply_trunk_rigid.maximum_fpm=300", "limits.supply_trunk_rigid.maximum_fpm"),
+        ("trunks=3", "limits.trunks"),
+    ],
+)
+def test_a_limit_that_cannot_be_turned_so_is_told(option: str, named: str) -> None:
+    assert named in refused(judged(FACTS, "--limit", option))
+
+
+def test_limits_lists_every_limit_with_figure_and_source() -> None:
+    text = call("limits").stdout
+    rows = json.loads(call("limits", "--format", "json").stdout)
+    assert {row["name"].split(".")[0] for row in rows} == {one.name for one in fields(LIMITS)}
+    assert all(row["name"] in text and row["source"] in text for row in rows)
+    assert {"name": "long_path_ft", "value": 500, "unit": "ft"}.items() <= next(
+        row for row in rows if row["name"] == "long_path_ft"
+    ).items()
 
 
 def test_facts_lists_the_whole_catalogue_with_all_there_is_to_say() -> None:
