@@ -18,7 +18,18 @@ _STORE = click.option(
 )
 
 
+class _TalkIfNotNamed(click.Group):
+    """Takes the options of `talk` without its name: `trunktalk --plain`."""
+
+    def parse_args(self, ctx: click.Context, args: list[str]) -> list[str]:
+        """Put the name in where an option stands first that isn't the program's own."""
+        if args and args[0].startswith("-") and args[0] not in ("-h", "--help", "--version"):
+            args = ["talk", *args]
+        return super().parse_args(ctx, args)
+
+
 @click.group(
+    cls=_TalkIfNotNamed,
     invoke_without_command=True,
     context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 100},
 )
@@ -29,7 +40,7 @@ def main(context: click.Context) -> None:
 
     Trunk Talk asks for the facts in a conversation, with a technician in the house or a
     dispatcher on the phone, and says what it found, in words, with the arithmetic. Without a
-    command it begins to talk. With a screen reader or over a slow line use `talk --plain`.
+    command it begins to talk. With a screen reader or over a slow line use --plain.
     """
     _speak_utf8()
     if context.invoked_subcommand is None:

@@ -83,6 +83,13 @@ def test_without_a_command_it_begins_to_talk(store: Path, monkeypatch: pytest.Mo
     assert done.stdout.rstrip().endswith("nothing is kept.")
 
 
+def test_the_options_of_a_talk_need_no_command(store: Path) -> None:
+    done = call("--voice", "technician", "--store", store, "--jsonl", typed="")
+    assert done.exit_code == 0, done.output
+    assert json.loads(done.stdout.splitlines()[0])["ask"]
+    assert "No such option '--wrong'" in call("--wrong").stderr
+
+
 def test_a_talk_is_kept_listed_resumed_and_reported(store: Path) -> None:
     first = talk(store, ["house", "no, all clear", "3 ton heat pump"], "--title", "Red door")
     assert "Kept as job 1. Go on with: trunktalk talk --job 1 --store" in first.stdout
