@@ -1,6 +1,7 @@
 """How fast the air goes through return openings and supply registers, on their gross size."""
 
 from dataclasses import replace
+from typing import Final
 
 import numpy as np
 
@@ -13,6 +14,9 @@ from engine.trade.noise import FREE_AREA_SHARE, is_beyond_nc_table, noise_criter
 from engine.verdict import FindingStatus, Harm, Part, TurnsAt
 
 __all__ = ["return_openings", "supply_registers"]
+
+_FASTEST_FPM: Final = 5000.0
+"""Far beyond the last band of the noise table, where only "at least" is said."""
 
 
 def return_openings(context: Context) -> list[Raw]:
@@ -116,7 +120,7 @@ def _formula(context: Context, sizes: str, area_ft2: float, figure: float) -> st
 
 
 def _loudness(role: Role, gross_fpm: float) -> str:
-    free = gross_fpm / FREE_AREA_SHARE[1]
+    free = min(gross_fpm / FREE_AREA_SHARE[1], _FASTEST_FPM)
     if is_beyond_nc_table(role, free):
         return "Expect a loud rush of air there, above NC 45 (a rough guide)."
     nc = float(noise_criterion_nc(role, free))

@@ -1,7 +1,8 @@
 """Sizes of ducts as they were read, brought to the clear inside.
 
 Where nobody said where the tape was held, the central house takes the size as it was told, and
-some samples hold that it was read over liner, wrap or jacket.
+some samples hold that it was read over liner, wrap or jacket. A size that what is on it leaves
+nothing of is held at the smallest duct; `engine.job.possible` refuses it by name.
 """
 
 from typing import Final
@@ -9,7 +10,6 @@ from typing import Final
 import numpy as np
 
 from engine.arrays import Array
-from engine.errors import FactError
 from engine.job.belief import How
 from engine.job.priors import (
     BRANCH_DIAMETER_IN,
@@ -45,10 +45,6 @@ def clear_size_in(house: House, key: str, side: str, material: Material) -> Arra
         clear = _known_place(house, key, told, MeasuredWhere(where), liner)
     else:
         clear = _unsaid_place(house, key, side, told, material, liner)
-    if clear[0] <= 0.0:
-        raise FactError(
-            f"{key}.{side}", f"leaves no clear width: {told[0]:g} in less what is on it"
-        )
     return np.maximum(clear, _SMALLEST_IN)
 
 

@@ -7,6 +7,7 @@ from engine.job.belief import likely_number
 from engine.job.job import Job
 from engine.job.sections import ROLES, parent_of
 from engine.trade.fittings import FITTINGS
+from engine.trade.measuring import MEASURED_WHERE, MeasuredWhere
 
 __all__ = ["require_possible"]
 
@@ -23,6 +24,7 @@ _ORDERED: Final = (
 """The first is at most the second."""
 
 _ROUNDING: Final = 1e-9
+_SMALLEST_IN: Final = 1.0
 
 
 def require_possible(job: Job) -> None:
@@ -64,11 +66,20 @@ def _require_section(job: Job, key: str) -> None:
     inside = job.word(f"{key}.measured_where") == "inside"
     for side in ("width_in", "height_in", "diameter_in"):
         size = job.number(f"{key}.{side}")
-        if size is not None and not inside and size - 2.0 * liner < 1.0:
+        if size is not None and not inside and size - 2.0 * liner < _SMALLEST_IN:
             raise FactError(
                 f"{key}.liner_in",
                 f"{liner:g} in. on both sides leaves nothing of {size:g} in. in {key}.{side}",
             )
+    where = job.word(f"{key}.measured_where")
+    if where is not None:
+        excess = MEASURED_WHERE[MeasuredWhere(where)].bias_low_in
+        for side in ("width_in", "height_in", "diameter_in"):
+            size = job.number(f"{key}.{side}")
+            if size is not None and size - excess - 2.0 * liner < _SMALLEST_IN:
+                raise FactError(
+                    f"{key}.{side}", f"{size:g} in. read {where.replace('_', ' ')} leaves no duct"
+                )
     is_round = job.word(f"{key}.shape") == "round"
     sides = [side for side in ("width_in", "height_in") if f"{key}.{side}" in job.beliefs]
     if is_round and sides and f"{key}.diameter_in" not in job.beliefs:

@@ -20,6 +20,10 @@ _LEAST_SHARE = 0.02
 """Air without a stated branch below which the stated ones are taken for all."""
 
 
+_LONGEST_FT = 1000.0
+"""No run in a house is worth more; a list of many fittings that were told too long may say so."""
+
+
 @dataclass(frozen=True, slots=True)
 class SupplyTree:
     """The central house's supply side.
@@ -139,10 +143,10 @@ def _trunk(
         places.get(trunk.parent),
         float(trunk.area_ft2[0]),
         float(trunk.equivalent_in[0]),
-        length_ft=straight * ends.takeoff_share,
+        length_ft=min(straight * ends.takeoff_share, _LONGEST_FT),
         roughness_ft=float(trunk.roughness_ft[0]),
         slack_factor=_slack(trunk),
-        fittings_ft=fittings,
+        fittings_ft=min(fittings, _LONGEST_FT),
         count=count,
     )
 
@@ -164,7 +168,7 @@ def _branch(
         length_ft=told_ft.get(branch.key, float(lengths.branch_ft[0])),
         roughness_ft=float(branch.roughness_ft[0]),
         slack_factor=_slack(branch),
-        fittings_ft=float(lengths.branch_fittings_ft[0]),
+        fittings_ft=min(float(lengths.branch_fittings_ft[0]), _LONGEST_FT),
         drop_inwc=ends.register_inwc,
         drop_at_cfm=max(ends.reference_cfm * share / count, 1.0),
         count=count,
@@ -181,7 +185,7 @@ def _rest(usual: Duct, parent: int | None, share: float, lengths: Lengths, ends:
         length_ft=float(lengths.branch_ft[0]),
         roughness_ft=float(usual.roughness_ft[0]),
         slack_factor=_slack(usual),
-        fittings_ft=float(lengths.branch_fittings_ft[0]),
+        fittings_ft=min(float(lengths.branch_fittings_ft[0]), _LONGEST_FT),
         drop_inwc=ends.register_inwc,
         drop_at_cfm=max(ends.reference_cfm * share / count, 1.0),
         count=count,
