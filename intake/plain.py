@@ -54,7 +54,7 @@ def run_plain(talk: Talk, stdin: TextIO, stdout: TextIO, around: Around) -> int:
         mouth.say(talk.opening())
         _exchange(talk, stdin, mouth, around)
     except KeyboardInterrupt:
-        mouth.line("")
+        mouth.close_prompt()
         mouth.line(around.farewell())
         return INTERRUPTED
     mouth.line(around.farewell())
@@ -66,6 +66,7 @@ def _exchange(talk: Talk, stdin: TextIO, mouth: "_PlainMouth", around: Around) -
         mouth.prompt()
         typed = _one_line(stdin)
         if typed is None:
+            mouth.close_prompt()
             mouth.line("End of input.")
             mouth.line(_standing(talk, around))
             return
@@ -139,6 +140,11 @@ class _PlainMouth:
         if self._typed_on_screen:
             self._out.write("Answer: ")
             self._out.flush()
+
+    def close_prompt(self) -> None:
+        """Begin a new line after a prompt that nothing was typed to."""
+        if self._typed_on_screen:
+            self.line("")
 
     def line(self, text: str) -> None:
         """Write one line, with nothing in it that a terminal would obey."""

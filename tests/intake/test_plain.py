@@ -68,6 +68,11 @@ def test_at_a_keyboard_what_was_typed_is_not_said_again() -> None:
     assert "Answer: Read: I read 20x8" in lines  # the line end after "20x8" is the person's own
 
 
+def test_at_a_keyboard_the_end_begins_on_a_line_of_its_own() -> None:
+    lines = talk_over("", keyboard=True)
+    assert lines[-4:-2] == ["Answer: ", "End of input."]
+
+
 def test_an_empty_line_at_a_keyboard_says_the_question_again() -> None:
     lines = talk_over("\n", keyboard=True)
     assert sum("How big is the trunk" in line for line in lines) == 2
