@@ -23,6 +23,7 @@ from engine.checks.rooms import starved_branch
 from engine.checks.velocity import velocities
 from engine.floor import has_reading_with_airflow
 from engine.job.delivered import Delivered, delivered_by_kind, delivered_by_table
+from engine.job.evidence import Posterior
 from engine.job.found import Evidence, evidence_of, has_readings, with_evidence
 from engine.job.job import BlowerSetting, Job
 from engine.job.lengths import lengths_of
@@ -101,6 +102,7 @@ def assess(
     seed: int = 0,
     limits: Limits = LIMITS,
     evidence: Evidence | None = None,
+    posterior: Posterior | None = None,
 ) -> Assessment:
     """Put a job to every check.
 
@@ -110,6 +112,8 @@ def assess(
         seed: The same job, samples and seed give the same assessment.
         limits: The office's figures.
         evidence: What readings said of the house this job is an edit of; None reads the job's own.
+        posterior: Of the job's own readings, where an assessment with at least as many samples
+            has found it already.
     """
     house = draw(job, samples, seed)
     targets = {mode: target_of(house, mode, limits) for mode in modes_of(job)}
@@ -117,7 +121,7 @@ def assess(
     reference = max(target.likely_cfm for target in known or targets.values())
     system = system_of(house, reference, _cooling_cfm(targets))
     if evidence is None and has_readings(job):
-        evidence = evidence_of(house, system)
+        evidence = evidence_of(house, system, posterior)
     doubts: tuple[Doubt, ...] = ()
     effective = float(samples)
     if evidence is not None:

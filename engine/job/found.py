@@ -67,13 +67,17 @@ def has_readings(job: Job) -> bool:
     return bool(job.length("readings"))
 
 
-def evidence_of(house: House, system: System) -> Evidence | None:
+def evidence_of(house: House, system: System, after: Posterior | None = None) -> Evidence | None:
     """What the readings of a job say of its path; None if nothing usable was read.
 
     Args:
         house: The house as it was read.
         system: Its path by sizes alone.
+        after: The posterior of the same readings with at least as many draws, where it is known;
+            finding it again takes longer than everything else.
     """
+    if after is not None:
+        return _coupled(system, _prior(house, system), _thinned(after, house.draws.samples))
     ratio = float(air_ratio(house)[0])
     readings = readings_of(house.job, lambda key, mode: _airflow_as_found(house, key, mode), ratio)
     if not readings:
@@ -122,6 +126,23 @@ def _prior(house: House, system: System) -> PressurePrior:
 
 def _part(drop: Array, exponent: Array, *, is_inside: bool) -> PartPrior:
     return PartPrior(np.clip(drop[1:], 1e-4, 20.0), exponent[1:], is_inside)
+
+
+def _thinned(after: Posterior, samples: int) -> Posterior:
+    """The same posterior with fewer draws."""
+    wheel = after.wheel
+    if wheel.size == samples:
+        return after
+    kept = np.linspace(0, wheel.size - 1, samples).astype(np.intp)
+    return replace(
+        after,
+        drop_inwc={part: values[kept] for part, values in after.drop_inwc.items()},
+        exponent={part: values[kept] for part, values in after.exponent.items()},
+        airflow_cfm={key: values[kept] for key, values in after.airflow_cfm.items()},
+        coil_dirt=after.coil_dirt[kept],
+        wheel=wheel[kept],
+        effective_samples=after.effective_samples * samples / wheel.size,
+    )
 
 
 def _coupled(system: System, prior: PressurePrior, after: Posterior) -> Evidence:
