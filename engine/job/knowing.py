@@ -45,9 +45,9 @@ _M, _F, _P, _G = How.MEASURED, How.PHOTO, How.PHONE, How.GUESSED
 SCATTER: Final[Mapping[tuple[Quantity, How], Scatter]] = MappingProxyType(
     {
         (Quantity.DUCT_SIDE, _M): Scatter(0.25, 0.0),
-        (Quantity.DUCT_SIDE, _F): Scatter(0.0, 0.125, f"25 % of area by photo: {_CP}"),
-        (Quantity.DUCT_SIDE, _P): Scatter(0.0, 0.20),
-        (Quantity.DUCT_SIDE, _G): Scatter(0.0, 0.20),
+        (Quantity.DUCT_SIDE, _F): Scatter(0.25, 0.125, f"25 % of area by photo: {_CP}"),
+        (Quantity.DUCT_SIDE, _P): Scatter(0.5, 0.20),
+        (Quantity.DUCT_SIDE, _G): Scatter(0.5, 0.20),
         (Quantity.FLEX_DIAMETER, _M): Scatter(
             0.10, 0.0, f"round sizes come in whole inches: {_CP}"
         ),
@@ -57,7 +57,7 @@ SCATTER: Final[Mapping[tuple[Quantity, How], Scatter]] = MappingProxyType(
         (Quantity.GRILLE_SIDE, _M): Scatter(0.25, 0.0),
         (Quantity.GRILLE_SIDE, _F): Scatter(0.0, 0.10),
         (Quantity.GRILLE_SIDE, _P): Scatter(0.75, 0.0),
-        (Quantity.GRILLE_SIDE, _G): Scatter(0.0, 0.20),
+        (Quantity.GRILLE_SIDE, _G): Scatter(1.0, 0.20),
         (Quantity.FILTER_SIDE, _M): Scatter(0.0, 0.0, "sizes are printed on the frame"),
         (Quantity.FILTER_SIDE, _F): Scatter(0.0, 0.0, "sizes are printed on the frame"),
         (Quantity.FILTER_SIDE, _P): Scatter(0.1, 0.0),
