@@ -4,55 +4,16 @@ import io
 import json
 import os
 import signal
-import subprocess
-import sys
 from collections.abc import Sequence
-from dataclasses import fields
 from pathlib import Path
-from typing import Any
 
 import pytest
-from click.testing import CliRunner, Result
+from click.testing import Result
+from support.commands import call, program, refused
 
-from engine.job.facts import catalogue
-from engine.trade.limits import LIMITS
 from intake.cli import main
 from intake.commands import talking
 from intake.keeping.store import Store
-
-FACTS = {
-    "equipment.kind": "heat_pump",
-    "equipment.cooling_tons": 3,
-    "target.cooling_high_cfm": 1200,
-    "supply.trunks": [{"shape": "rect", "width_in": 20, "height_in": 8, "material": "galvanized"}],
-    "return.drops": [],
-}
-"""An invented house."""
-
-
-def call(*arguments: str, typed: str | bytes = "") -> Result:
-    return CliRunner().invoke(main, [str(one) for one in arguments], input=typed)
-
-
-def refused(done: Result, status: int = 2) -> str:
-    """The one sentence of a refusal."""
-    assert done.exit_code == status, done.output
-    assert done.stdout == ""
-    assert len(done.stderr.strip().splitlines()) == 1, done.stderr
-    assert "Traceback" not in done.stderr
-    return done.stderr.strip()
-
-
-def program(*arguments: str, **options: Any) -> subprocess.Popen[str]:
-    return subprocess.Popen(
-        [sys.executable, "-m", "intake", *arguments],
-        stdin=subprocess.PIPE,
-        stdout=subprocess.PIPE,
-        stderr=subprocess.PIPE,
-        text=True,
-        encoding="utf-8",
-        **options,
-    )
 
 
 @pytest.fixture
@@ -263,170 +224,6 @@ def test_the_mouth_is_plain_by_itself_where_nothing_can_be_drawn(
     assert mouth(True, True, "dumb") == "plain"
     assert mouth(True, True, "xterm", plain=True) == "plain"
     assert mouth(True, True, "xterm", jsonl=True) == "jsonl"
-
-
-def judged(facts: object, *arguments: str) -> Result:
-    typed = facts if isinstance(facts, str | bytes) else json.dumps(facts)
-    return call("judge", "-", *arguments, typed=typed)
-
-
-def test_facts_of_a_file_and_of_the_input_are_judged_alike(tmp_path: Path) -> None:
-    path = tmp_path / "facts.json"
-    path.write_text(json.dumps(FACTS), encoding="utf-8")
-    from_file = call("judge", path, "--format", "json")
-    assert from_file.exit_code == 0, from_file.output
-    assert from_file.stdout == judged(FACTS, "--format", "json").stdout
-    verdict = json.loads(from_file.stdout, parse_constant=lambda name: pytest.fail(name))
-    assert verdict["modes"]["cooling_high"]["target_cfm"] == 1200
-    markdown = judged(FACTS)
-    assert markdown.exit_code == 0
-    assert markdown.stdout.startswith("#")
-
-
-@pytest.mark.parametrize("encoding", ["utf-8", "utf-8-sig", "utf-16"])
-def test_files_as_editors_write_them_are_read(encoding: str) -> None:
-    text = json.dumps(FACTS).encode(encoding)
-    assert judged(text, "--format", "json").exit_code == 0
-
-
-@pytest.mark.parametrize(
-    ("facts", "named"),
-    [
-        ({"equipment.cooling_tonnes": 3}, "equipment.cooling_tonnes"),
-        ({"supply": {"trunks": [{"widht_in": 20}]}}, "supply.trunks.0.widht_in"),
-        ({"supply.trunks": [{"width_in": 2000}]}, "supply.trunks.0.width_in"),
-        ({"equipment.kind": "steam engine"}, "equipment.kind"),
-        ({"equipment.cooling_tons": "three"}, "equipment.cooling_tons"),
-        ({"equipment.cooling_tons": None}, "equipment.cooling_tons"),
-        ('{"equipment.cooling_tons": NaN}', "equipment.cooling_tons"),
-        ('{"supply": {"trunks": [{"width_in": Infinity}]}}', "supply.trunks.0.width_in"),
-        ('{"equipment.cooling_tons": 1e400}', "equipment.cooling_tons"),
-        ('{"equipment.cooling_tons": 3, "equipment.cooling_tons": 4}', "equipment.cooling_tons"),
-        ({"limits.nothing": 3}, "limits.nothing"),
-    ],
-)
-def test_a_fact_that_cannot_be_is_refused_by_its_key(facts: object, named: str) -> None:
-    assert named in refused(judged(facts))
-
-
-@pytest.mark.parametrize(
-    ("text", "told"),
-    [
-        ("", "is no JSON"),
-        ("{", "line 1, column 2"),
-        ("[1]", "holds no JSON object"),
-        ("12", "holds no JSON object"),
-        (b"\xff\xff\xff", "no text in UTF-8"),
-        ("[" * 100_000, "nested too deep"),
-        ('{"a": ' + "9" * 5000 + "}", "nested too deep or too long"),
-        ('{"a": "' + "x" * 4_000_000 + '"}', "larger than any file of facts"),
-    ],
-)
-def test_what_is_no_file_of_facts_is_told(text: str | bytes, told: str) -> None:
-    assert told in refused(judged(text))
-
-
-def test_a_file_that_is_not_there_is_told(tmp_path: Path) -> None:
-    told = refused(call("judge", tmp_path / "none.json"))
-    assert "none.json can't be read: No such file" in told
-
-
-def test_a_limit_that_an_office_turns_is_used_and_told() -> None:
-    def most_fpm(*arguments: str) -> float:
-        done = judged(FACTS, "--format", "json", *arguments)
-        assert done.exit_code == 0, done.output
-        findings = json.loads(done.stdout)["modes"]["cooling_high"]["findings"]
-        (trunk,) = [one for one in findings if one["check"] == "trunk_velocity"]
-        return float(trunk["maximum"])
-
-    assert most_fpm("--limit", "supply_trunk_rigid.maximum_fpm=750") == 750
-    assert most_fpm() != 750
-    told = judged(FACTS, "--limit", "supply_trunk_rigid.maximum_fpm=750").stdout
-    assert "your office" in told
-
-
-@pytest.mark.parametrize(
-    ("option", "named"),
-    [
-        ("supply_trunk_rigid.maximum_fpm", "NAME=NUMBER"),
-        ("supply_trunk_rigid.maximum_fpm=fast", "NAME=NUMBER"),
-        ("supply_trunk_rigid.maximum_fpm=nan", "limits.supply_trunk_rigid.maximum_fpm"),
-        ("supply_trunk_rigid.maximum_fpm=-3", "limits.supply_trunk_rigid.maximum_fpm"),
-        ("supply_trunk_rigid.maximum_fpm=300", "limits.supply_trunk_rigid.maximum_fpm"),
-        ("trunks=3", "limits.trunks"),
-    ],
-)
-def test_a_limit_that_cannot_be_turned_so_is_told(option: str, named: str) -> None:
-    assert named in refused(judged(FACTS, "--limit", option))
-
-
-def test_limits_lists_every_limit_with_figure_and_source() -> None:
-    text = call("limits").stdout
-    rows = json.loads(call("limits", "--format", "json").stdout)
-    assert {row["name"].split(".")[0] for row in rows} == {one.name for one in fields(LIMITS)}
-    assert all(row["name"] in text and row["source"] in text for row in rows)
-    assert {"name": "long_path_ft", "value": 500, "unit": "ft"}.items() <= next(
-        row for row in rows if row["name"] == "long_path_ft"
-    ).items()
-
-
-def test_facts_lists_the_whole_catalogue_with_all_there_is_to_say() -> None:
-    text = call("facts").stdout
-    rows = {row["key"]: row for row in json.loads(call("facts", "--format", "json").stdout)}
-    assert set(rows) == set(catalogue())
-    for key, fact in catalogue().items():
-        assert f"\n{key}" in f"\n{text}"
-        assert fact.meaning in text
-        row = rows[key]
-        assert (row["unit"], row["low"], row["high"]) == (fact.unit, fact.low, fact.high)
-        assert row["givers"] == [giver.value for giver in fact.givers]
-        assert row["place"] == fact.place.value
-        assert (row["starting_range"] is None) == (fact.prior is None)
-
-
-def test_facts_can_be_looked_for_by_words() -> None:
-    told = call("facts", "Trunk", "WIDTH").stdout
-    assert "supply.trunks[].width_in  [in]" in told
-    assert "elevation" not in told
-    assert "'no such thing'" in refused(call("facts", "no", "such", "thing"))
-
-
-def test_read_shows_the_reading_for_people_and_for_programs() -> None:
-    assert "20 x 8" in call("read", "duct", "20x8", "metal").stdout
-    read = json.loads(call("read", "duct", "20x8 metal", "--format", "json").stdout)
-    assert read["outcome"] == "accept"
-    assert read["expect"]["width_in"] == 20
-    assert json.loads(call("read", "static_pressure", "-.37", "--format", "json").stdout)[
-        "expect"
-    ] == {"inwc": 0.37, "sign": -1}
-
-
-def test_read_refuses_an_unknown_field_and_names_those_there_are() -> None:
-    told = refused(call("read", "ducts", "20x8"))
-    assert "'ducts'" in told
-    assert "static_pressure" in told
-
-
-def test_read_takes_lines_of_json_and_answers_each_even_a_bad_one() -> None:
-    lines = [
-        '{"id": "a", "field": "duct", "text": "20x8"}',
-        "not json",
-        '{"field": "duct"}',
-        '{"field": "ducts", "text": "20x8"}',
-        '{"field": "duct", "text": "20x8", "previous": {"field": "duct"}}',
-        '{"field": "duct", "text": "20x8", "choices": "metal"}',
-        "[]",
-        "",
-        '{"field": "length", "text": "40 ft"}',
-    ]
-    done = call("read", "--jsonl", typed="\n".join(lines))
-    assert done.exit_code == 2
-    out = [json.loads(line) for line in done.stdout.splitlines()]
-    assert out[0] == {"id": "a", "outcome": "accept", "expect": {"shape": "rect", "width_in": 20.0,
-                      "height_in": 8.0}}  # fmt: skip
-    assert ["error" in one for one in out] == [False] + [True] * 6 + [False]
-    good = call("read", "--jsonl", typed=lines[0])
-    assert good.exit_code == 0
 
 
 def test_the_demo_plays_to_its_end(tmp_path: Path) -> None:

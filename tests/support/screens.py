@@ -30,6 +30,11 @@ def picture(app: ChatApp) -> list[str]:
     return ["".join(s.text for s in strip) for strip in app.screen._compositor.render_strips()]
 
 
+def flat(rows: list[str]) -> str:
+    """Painted rows as running text, without bars and borders."""
+    return " ".join(" ".join(row.strip(" ┃▁▂▃▄▅▆▇█") for row in rows).split())
+
+
 def colours(app: ChatApp) -> Iterator[Color]:
     """Every colour that goes out to the terminal."""
     background = app.screen.background_colors[0]

@@ -6,8 +6,7 @@ from collections.abc import Awaitable, Callable
 from pathlib import Path
 
 import pytest
-from rich.color import Color, ColorType
-from support.screens import colours, drive, lines, picture, standing, until
+from support.screens import drive, flat, lines, picture, standing, until
 from support.talks import QUESTIONS, ScriptedTalk, around, tool
 from textual import events
 from textual.pilot import Pilot
@@ -17,7 +16,7 @@ from intake.keeping.errors import StoreError
 from intake.screen.answer import AnswerBox
 from intake.screen.app import ChatApp
 from intake.screen.chat import OVER, Left
-from intake.screen.exchange import LONGEST, WORDS, Exchange
+from intake.screen.exchange import LONGEST, Exchange
 
 SIZES = [(40, 12), (80, 24)]
 Steps = Callable[[Pilot[Left]], Awaitable[None]]
@@ -52,18 +51,14 @@ def test_the_open_question_is_in_sight_right_above_the_box(size: tuple[int, int]
     async def steps(pilot: Pilot[Left]) -> None:
         for number in range(3):
             question = " ".join(QUESTIONS[number].text.split())
-            await until(lambda q=question: q in _flat(picture(app)), pilot)
+            await until(lambda q=question: q in flat(picture(app)), pilot)
             rows = picture(app)
             entry = max(i for i, row in enumerate(rows) if row.startswith("> "))
             above = [row for row in rows[:entry] if row.strip() and "If stopped" not in row]
-            assert question.split()[-1] in _flat(above[-3:])
+            assert question.split()[-1] in flat(above[-3:])
             await pilot.press(*f"answer {number}", "enter")
 
     drive(app, steps, size)
-
-
-def _flat(rows: list[str]) -> str:
-    return " ".join(" ".join(row.strip(" ┃▁▂▃▄▅▆▇█") for row in rows).split())
 
 
 def test_a_pasted_table_is_one_answer_with_all_its_lines() -> None:
@@ -290,9 +285,9 @@ def test_a_verdict_longer_than_the_window_is_shown_from_its_first_line() -> None
         await pilot.press(*"1200", "enter")
         await until(lambda: "Read: I read 1200" in picture(app)[0], pilot)
         await pilot.press("pagedown", "pagedown", "pagedown", "pagedown")
-        await until(lambda: "leaves." in _flat(picture(app)), pilot)
+        await until(lambda: "leaves." in flat(picture(app)), pilot)
         await pilot.press(*"undo", "enter")
-        await until(lambda: "How much air" in _flat(picture(app)), pilot)
+        await until(lambda: "How much air" in flat(picture(app)), pilot)
 
     drive(app, steps)
 
@@ -349,73 +344,6 @@ def test_what_is_typed_while_it_works_waits_its_turn_and_a_late_standing_is_drop
 
     drive(app, steps)
     assert talk.heard == ["20x8", "no"]
-
-
-def test_every_manner_has_its_place_on_the_screen() -> None:
-    class All(ScriptedTalk):
-        def opening(self) -> list[Say]:
-            return [tool(manner, f"this is {manner.value}") for manner in Manner]
-
-    app = ChatApp(lambda: All(), around())
-
-    async def steps(pilot: Pilot[Left]) -> None:
-        shown = "\n".join(picture(app))
-        for manner in Manner:
-            assert f"{WORDS[manner]}this is {manner.value}" in shown
-
-    drive(app, steps, (80, 40))
-
-
-def test_what_matters_is_told_by_words_and_not_by_colour_alone() -> None:
-    told = [WORDS[m] for m in (Manner.ECHO, Manner.CAUTION, Manner.ALARM, Manner.ASK_BACK)]
-    assert all(told)
-    assert len(set(told)) == len(told)
-
-
-@pytest.mark.parametrize("no_color", [False, True])
-def test_only_the_terminals_own_sixteen_colours_are_used_and_none_if_none_are_wanted(
-    no_color: bool, monkeypatch: pytest.MonkeyPatch
-) -> None:
-    if no_color:
-        monkeypatch.setenv("NO_COLOR", "1")
-
-    class All(ScriptedTalk):
-        def opening(self) -> list[Say]:
-            return [tool(manner, f"this is {manner.value}") for manner in Manner]
-
-    app = ChatApp(All, around())
-    used: set[Color] = set()
-
-    async def steps(pilot: Pilot[Left]) -> None:
-        used.update(colours(app))
-
-    drive(app, steps, (80, 40))
-    kinds = {colour.type for colour in used}
-    assert kinds == ({ColorType.DEFAULT} if no_color else {ColorType.DEFAULT, ColorType.STANDARD})
-
-
-@pytest.mark.parametrize("size", [(20, 5), (10, 3), (200, 60)])
-def test_no_size_of_terminal_breaks_it(size: tuple[int, int]) -> None:
-    talk = ScriptedTalk()
-
-    async def steps(pilot: Pilot[Left]) -> None:
-        await pilot.press(*"20x8", "enter")
-        await until(lambda: talk.heard == ["20x8"], pilot)
-
-    drive(ChatApp(lambda: talk, around()), steps, size)
-
-
-def test_a_change_of_size_keeps_the_newest_line_in_sight() -> None:
-    app = ChatApp(ScriptedTalk, around())
-
-    async def steps(pilot: Pilot[Left]) -> None:
-        await pilot.press(*"a long answer " * 12, "enter")
-        await until(lambda: QUESTIONS[1].text in lines(app), pilot)
-        for size in ((40, 12), (100, 30), (36, 10)):
-            await pilot.resize_terminal(*size)
-            await until(lambda: "[b]return[/b]?" in _flat(picture(app)), pilot)
-
-    drive(app, steps, (80, 24))
 
 
 def test_old_lines_are_dropped_from_the_top() -> None:
