@@ -17,6 +17,9 @@ from engine.verdict import Assumption, Wanted
 __all__ = ["assumptions_of", "meaning_of", "wanted_of", "weights_of"]
 
 _BINS: Final = 8
+_TIMES_CHANCE: Final = 3.0
+"""Variance over eight bins that chance alone passes in one fact of two hundred (chi-square)."""
+
 _WORTH_NAMING: Final = 0.02
 """Standard deviation of the odds over a fact's values below which it isn't worth naming."""
 
@@ -73,7 +76,7 @@ def _variance(drawn: Drawn, over: Mask) -> float:
     overall = float(np.mean(over))
     between = float(np.average(np.square(share - overall), weights=count))
     by_chance = (_BINS - 1) * overall * (1.0 - overall) / over.size
-    return max(between - 2.0 * by_chance, 0.0)
+    return max(between - _TIMES_CHANCE * by_chance, 0.0)
 
 
 def assumptions_of(assessment: Assessment, weights: dict[str, float]) -> tuple[Assumption, ...]:

@@ -287,6 +287,20 @@ def test_an_answer_about_something_else_shifts_no_other_draw() -> None:
     assert np.array_equal(before, after.values)
 
 
+@pytest.mark.parametrize("member", [0, 1, 7, 31])
+def test_every_member_is_the_house_that_states_its_values(member) -> None:
+    ranged = {"low": 14, "likely": 20, "high": 26, "how": "phone"}
+    rest = {"height_in": 10, "measured_where": "inside"}
+    many = assessed({**SOUND, "supply.trunks": [{"width_in": ranged, **rest}]}, 32)
+    width = float(many.house.drawn["supply.trunks.0.width_in"].values[member])
+    one = assessed({**SOUND, "supply.trunks": [{"width_in": width, **rest}]}, 32)
+    for of_many, of_one in zip(many.modes[COOLING].raws, one.modes[COOLING].raws, strict=True):
+        assert of_many.check == of_one.check
+        assert of_many.figure[member] == pytest.approx(of_one.figure[member], rel=1e-9)
+        assert of_many.judged.over[member] == of_one.judged.over[member]
+        assert of_many.judged.tight[member] == of_one.judged.tight[member]
+
+
 def test_known_exactly_is_the_same_in_every_sample() -> None:
     told = finding(cooling(SOUND), "trunk_velocity")
     assert told.spread.low == told.spread.likely == told.spread.high == told.figure
