@@ -27,7 +27,7 @@ from engine.job.evidence_airflow import (
     airflow_told,
 )
 from engine.job.evidence_dirt import Dirt
-from engine.job.evidence_doubts import doubts_of
+from engine.job.evidence_doubts import doubts_of, without_quarrel
 from engine.job.evidence_fit import Draws, Fit, best_fit, posterior_draws
 from engine.job.evidence_model import (
     DUCT_PARTS,
@@ -161,7 +161,7 @@ def posterior(
     fit = _best_of(_fits(model))
     doubts, left_out = doubts_of(model, fit)
     kept = tuple(o for o in model.observations if o.key not in left_out)
-    used = model if len(kept) == len(model.observations) else model.with_observations(kept)
+    used = without_quarrel(model.with_observations(kept)) if doubts else model
     rng = np.random.default_rng([seed, _STREAM])
     draws = posterior_draws(used, _fits(used), samples, rng)
     return _told(prior, readings, draws, fit, used, (doubts, left_out))

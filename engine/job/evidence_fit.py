@@ -20,7 +20,7 @@ NOTHING_LOOSE: Final[Mapping[str, float]] = MappingProxyType({})
 """Every unknown as wide as it is believed to be."""
 
 _STEP: Final = 0.05
-_MOST_STEPS: Final = 40
+_MOST_STEPS: Final = 25
 _SETTLED: Final = 1e-3
 _FURTHEST: Final = 6.5
 

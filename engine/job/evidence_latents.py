@@ -47,6 +47,17 @@ class Marginal:
         """Values at scores of any shape; held beyond seven standard deviations."""
         return np.asarray(np.interp(z, self.z, self.value))
 
+    def wider(self, times: float) -> "Marginal":
+        """The same middle, every distance from it this many times as far in the tails too."""
+        z = self.z / times
+        slopes = np.diff(self.value) / np.diff(z)
+        below = self.value[0] - slopes[0] * (_Z_MOST + z[0])
+        above = self.value[-1] + slopes[-1] * (_Z_MOST - z[-1])
+        return Marginal(
+            np.concatenate([[-_Z_MOST], z, [_Z_MOST]]),
+            np.concatenate([[below], self.value, [above]]),
+        )
+
 
 def marginal_of_spread(low: float, likely: float, high: float) -> Marginal:
     """The marginal of a spread: one in ten below `low`, half below `likely`, one in ten above.
@@ -117,6 +128,14 @@ class Latents:
     def of(cls, marginals: Mapping[str, Marginal], correlation: Array) -> "Latents":
         """Join marginals by the correlation of their scores, (d, d) in the mapping's order."""
         return cls(tuple(marginals), tuple(marginals.values()), np.linalg.cholesky(correlation))
+
+    def wider(self, times: Mapping[str, float]) -> "Latents":
+        """The same quantities, those named that many times as wide."""
+        marginals = tuple(
+            marginal.wider(times[name]) if name in times else marginal
+            for name, marginal in zip(self.names, self.marginals, strict=True)
+        )
+        return Latents(self.names, marginals, self.root)
 
     def values(self, u: Array) -> dict[str, Array]:
         """Each quantity, (k,), for independent standard normals (k, d)."""

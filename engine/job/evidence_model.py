@@ -291,6 +291,11 @@ class Model:
         """The same house with other observations."""
         return Model(self.prior, self.readings, observations, self.latents)
 
+    def wider(self, times: Mapping[str, float]) -> "Model":
+        """The same readings in a house of which less is believed, by unknown."""
+        latents = self.latents.wider(times)
+        return Model(self.prior, self.readings, self.observations, latents)
+
     def residuals(self, u: Array) -> Array:
         """Prediction less observation in standard deviations, (k, m), for unknowns (k, d)."""
         predicted = self.predicted(self.latents.values(u))

@@ -5,6 +5,7 @@ from functools import partial
 from math import ceil
 from typing import Final
 
+from engine.job.facts import fact_for
 from engine.job.job import Job
 from engine.job.openings import filters_of
 from engine.job.sections import Duct, ducts_of
@@ -26,6 +27,7 @@ from engine.remedies.openings import (
     is_at_grille,
     opening_candidates,
     sides_of,
+    with_filter_face,
     with_more_grilles,
 )
 from engine.verdict import Part
@@ -114,15 +116,11 @@ def _filters(at: Situation) -> Iterator[Candidate]:
 
 def _with_filter(job: Job, entry: str, size: tuple[float, float], was: float) -> Job:
     before = sides_of(job, entry)
-    listed, at_cfm = job.stated("new.filter_drop_inwc"), job.stated("new.filter_drop_at_cfm")
     job = with_exact(job, {**as_facts(entry, size), f"{entry}.depth_in": max(was, _DEEP_IN)})
-    if listed is not None:
-        if was < _DEEP_IN - 0.5:
-            job = job.with_fact("new.filter_drop_inwc", multiplied(listed, *_DEEPER_SHARE))
-        if at_cfm is not None:
-            ratio = size[0] * size[1] / (before[0] * before[1])
-            job = job.with_fact("new.filter_drop_at_cfm", multiplied(at_cfm, ratio, ratio, ratio))
-    return job
+    listed = job.stated("new.filter_drop_inwc")
+    if listed is not None and was < _DEEP_IN - 0.5:
+        job = job.with_fact("new.filter_drop_inwc", multiplied(listed, *_DEEPER_SHARE))
+    return with_filter_face(job, size[0] * size[1] / (before[0] * before[1]))
 
 
 # ---- return drop and second return ----
@@ -323,4 +321,5 @@ def _coil(at: Situation) -> Iterator[Candidate]:
 def _with_coil(job: Job, saved: float) -> Job:
     belief = job.stated("new.coil_drop_inwc")
     assert belief is not None  # only offered where a drop was stated
-    return job.with_fact("new.coil_drop_inwc", shifted(belief, -saved))
+    least = fact_for("new.coil_drop_inwc").low or 0.0
+    return job.with_fact("new.coil_drop_inwc", shifted(belief, -saved, least))

@@ -2,8 +2,11 @@
 
 from collections.abc import Iterator
 from functools import partial
+from math import inf
 from typing import Final
 
+from engine.job.belief import Belief, Between, OneOf, likely_number
+from engine.job.facts import fact_for
 from engine.job.job import Job
 from engine.job.openings import openings_of
 from engine.remedies.candidate import (
@@ -16,6 +19,7 @@ from engine.remedies.candidate import (
     size_words,
     with_exact,
 )
+from engine.trade.exponents import EXPONENTS, PressurePart
 from engine.trade.limits import Role, velocity_limits
 from engine.verdict import Part
 
@@ -25,6 +29,7 @@ __all__ = [
     "is_at_grille",
     "opening_candidates",
     "sides_of",
+    "with_filter_face",
     "with_more_grilles",
 ]
 
@@ -151,12 +156,36 @@ def _grille_filters(job: Job, entry: str) -> tuple[str, ...]:
 
 def _with_filter_area(job: Job, before: Job) -> Job:
     """A listed filter drop holds at that much more air as the filters' face in grilles grew."""
-    at_cfm = job.stated("new.filter_drop_at_cfm")
     face = _grille_face_in2(before)
-    if at_cfm is None or face <= 0.0:
+    if face <= 0.0:
         return job
-    ratio = _grille_face_in2(job) / face
-    return job.with_fact("new.filter_drop_at_cfm", multiplied(at_cfm, ratio, ratio, ratio))
+    return with_filter_face(job, _grille_face_in2(job) / face)
+
+
+def with_filter_face(job: Job, ratio: float) -> Job:
+    """A listed filter drop, where the face grew by a ratio: the same drop at that much more air.
+
+    Beyond the largest airflow that a drop may be listed at, the rest of the ratio lowers the drop
+    by the filter's own power of airflow.
+    """
+    listed, at_cfm = job.stated("new.filter_drop_inwc"), job.stated("new.filter_drop_at_cfm")
+    if listed is None or at_cfm is None:
+        return job
+    most = fact_for("new.filter_drop_at_cfm").high or inf
+    moved = max(min(ratio, most / _highest(at_cfm)), 1.0)
+    power = EXPONENTS[PressurePart.FILTER].likely
+    rest = (ratio / moved) ** -power
+    job = job.with_fact("new.filter_drop_inwc", multiplied(listed, rest, rest, rest))
+    return job.with_fact("new.filter_drop_at_cfm", multiplied(at_cfm, moved, moved, moved))
+
+
+def _highest(belief: Belief) -> float:
+    match belief:
+        case Between(high=high):
+            return high
+        case OneOf(weights=weights):
+            return max(float(value) for value, _ in weights)
+    return likely_number(belief)
 
 
 def _grille_face_in2(job: Job) -> float:

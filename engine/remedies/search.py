@@ -14,7 +14,7 @@ import numpy as np
 from engine.assessment import Assessment, assess
 from engine.changes import NO_CHANGES, Changes
 from engine.checks.raw import Raw
-from engine.errors import EngineError
+from engine.errors import EngineError, FactError
 from engine.floor import unmet_floor
 from engine.job.found import Evidence
 from engine.job.job import Job
@@ -135,7 +135,13 @@ def find_changes(
     if not offered:
         return NO_CHANGES
     few_samples = min(_SEARCH_SAMPLES, samples)
-    few = assess(assessment.job, samples=few_samples, seed=seed, limits=limits)
+    few = assess(
+        assessment.job,
+        samples=few_samples,
+        seed=seed,
+        limits=limits,
+        posterior=None if assessment.evidence is None else assessment.evidence.posterior,
+    )
     judge = _Rejudge(assessment.job, seed, limits, samples, assessment.evidence, few, few_samples)
     search = _Search(assessment, judge, offered)
     return search.changes()
@@ -149,7 +155,7 @@ class _Search:
     ) -> None:
         self.assessment, self.judge = assessment, judge
         self.told = tuple(one for one in offered if one.edit is None)
-        possible = [one for one in offered if one.edit is not None]
+        possible = [one for one in offered if _is_possible(judge.job, one)]
         self.alone = {one.key: judge.quickly([one]) for one in possible}
         self.helping = tuple(one for one in possible if self._helps(one))
         self.effects = Effects.of(judge.few, [self.alone[one.key] for one in self.helping])
@@ -324,6 +330,17 @@ class _Search:
             (round(low, 1), round(high, 1)),
             1.0 - max(after.modes[mode].over_share for mode in modes),
         )
+
+
+def _is_possible(job: Job, one: Candidate) -> bool:
+    """Whether a change can be made: what it comes to is within what is believable."""
+    if one.edit is None:
+        return False
+    try:
+        one.edit(job)
+    except FactError:
+        return False
+    return True
 
 
 def _sentence(words: str) -> str:

@@ -173,3 +173,11 @@ def test_beyond_a_tables_last_row_the_airflow_is_only_a_bound():
     found = posterior(prior_of(1024, dirt=CLEAN), [reading], samples=1024)
     assert np.quantile(found.airflow_cfm["readings.0"], 0.95) < 1450.0
     assert np.quantile(found.airflow_cfm["readings.0"], 0.05) < 1000.0
+
+
+def test_readings_that_can_not_all_be_true_leave_a_vague_house_not_a_handful_of_draws():
+    taps = {Tap.AFTER_FILTER: 0.2, Tap.FILTER_DROP: 0.75, Tap.BEFORE_COIL: 0.1,
+            Tap.COIL_DROP: 0.6, Tap.AFTER_COIL: 0.5, Tap.TOTAL_EXTERNAL: 0.04}  # fmt: skip
+    found = posterior(PRIOR, [reading_of(taps, 400.0, n=1024)], samples=1024)
+    assert found.doubts
+    assert found.effective_samples > 250.0
