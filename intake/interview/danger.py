@@ -11,7 +11,7 @@ from intake.reading.clean import normalise
 from intake.reading.manner import cant_say
 from intake.reading.read import read
 from intake.reading.red_flags import RedFlagKind, RedFlagState, look
-from intake.reading.result import Accepted
+from intake.reading.result import Accepted, AskBack, Unknown
 
 __all__ = ["DOUBT_KEY", "STOPPED_HINT", "answer_doubt", "doubt_ask", "stand_still", "watch"]
 
@@ -106,7 +106,7 @@ def answer_doubt(talk: Talk, line: str) -> list[Say]:
     if denied or (isinstance(found, Accepted) and found.values.get("yes") is False) or _past(line):
         talk.happened(FlagSettled(kind=kind, present=False, text=line))
         return [say(Manner.ECHO, "Not happening now: going on.")]
-    if isinstance(found, Accepted) or cant_say(normalise(line)) or talk.state.doubts > 1:
+    if isinstance(found, Accepted | AskBack | Unknown) or cant_say(normalise(line)) or talk.state.doubts > 1:
         talk.happened(FlagSettled(kind=kind, present=True, text=line))
         return alarm(talk, RedFlagKind(kind))
     talk.happened(FlagRaised(kind=kind, state="unclear", text=line))

@@ -197,7 +197,7 @@ def _which_of_two(question: Question, found: Accepted) -> AskBack | None:
 
 def _asked_back(talk: Talk, question: Question, found: AskBack, line: str) -> list[Say]:
     readings = found.readings
-    if talk.state.misread >= _MISREADS_BEFORE_SKIP - 1 and not readings:
+    if talk.state.misread >= _MISREADS_BEFORE_SKIP - 1:
         return _misread(talk, question, found.why, line)
     talk.happened(
         AskedBack(

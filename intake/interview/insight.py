@@ -1,6 +1,7 @@
 """True sentences with a number about this house, told as soon as what they need is known."""
 
 from collections.abc import Callable
+from math import ceil
 from typing import Final
 
 from engine.job.job import Job
@@ -38,11 +39,21 @@ def _need(job: Job) -> str:
         return ""
     limit = velocity_limits(Role.SUPPLY_TRUNK, Material.GALVANIZED).maximum_fpm
     area_in2 = 144.0 * flow[0] / limit
-    wide = 8.0 * -(-area_in2 // 64.0)
+    wide, tall = _trunk_of(area_in2)
     return (
         f"{flow[1]} needs at least {area_in2:.0f} sq in. of bare metal trunk in all to stay at or"
-        f" under {limit:.0f} fpm: one {figure(wide)} x 8 in., or the same split over two."
+        f" under {limit:.0f} fpm: one {figure(wide)} x {figure(tall)} in.,"
+        " or the same split over two."
     )
+
+
+def _trunk_of(area_in2: float) -> tuple[float, float]:
+    """The flattest usual trunk of at least this area, at most three times as wide as tall."""
+    for tall in (8.0, 10.0, 12.0):
+        wide = 2.0 * ceil(area_in2 / tall / 2.0)
+        if wide <= 3.0 * tall:
+            return wide, tall
+    return wide, tall
 
 
 def _heating(job: Job) -> str:

@@ -55,6 +55,13 @@ _NONE: Final = re.compile(
     r"|low fire|step ?downs?)"
     r"|without|it doesn'?t (?:have|get|change).*)[.! ]*"
 )
+_UNKNOWN: Final = re.compile(
+    r"(?:sorry,? |um+,? |well,? |i |i'?ve |i have |got |really |just |honestly )*"
+    r"(?:no (?:idea|clue)|idk|dunno|don'?t (?:really )?know|dont know|not sure|unsure"
+    r"|can'?t (?:say|tell)"
+    r"|couldn'?t (?:say|tell)(?: you)?|who knows|beats me|haven'?t a clue|\?+)"
+    r"(?: (?:that|sorry|really|right now|offhand|man|about that))*[.!? ]*"
+)
 _SAME: Final = re.compile(
     r"(?:the |it'?s the |its the |about the )?(?:same|ditto|identical|as (?:in |for )?cooling"
     r"|as before)(?: (?:as|in|for) .{1,40}| one| thing| airflow)?[.! ]*"
@@ -109,6 +116,8 @@ def listen(question: Question, text: str, job: Job, previous: Previous | None = 
         previous: The last stored answer, against which a correction is read.
     """
     line = normalise(text)
+    if _UNKNOWN.fullmatch(line):
+        return Unknown("You can't say.")
     if question.none and _NONE.fullmatch(line) and not (question.same and _SAME.fullmatch(line)):
         return Nothing()
     if question.same and _SAME.fullmatch(line):

@@ -62,6 +62,9 @@ def _equipment(text: str, choices: tuple[str, ...]) -> Reading | None:
         if pattern.search(text):
             values["stages"] = stages
             break
+    bare = None if choices else _bare_tons(text)
+    if bare is not None:
+        return Accepted({"tons": bare})
     others = _figures(text, values)
     if isinstance(others, AskBack):
         return others
@@ -118,6 +121,21 @@ def _figures(text: str, values: dict[str, Value]) -> tuple[Volunteered, ...] | A
     if heat:
         others.append(Volunteered("capacity", heat, text))
     return tuple(others)
+
+
+_ONLY_DIGITS: Final = re.compile(r"[\d /.]+|[a-z ]+")
+
+
+def _bare_tons(text: str) -> float | None:
+    """A number alone is tons: "2 1/2", or thousands of BTU/h as model numbers have them: "36"."""
+    numbers = scan(text, "capacity").numbers
+    if len(numbers) != 1 or numbers[0].unit or not _ONLY_DIGITS.fullmatch(text):
+        return None
+    value = numbers[0].value
+    if value in (18, 24, 30, 36, 42, 48, 60):
+        value /= 12.0
+    only = numbers[0].end - numbers[0].start >= len(text.strip())
+    return value if only and _TONS[0] <= value <= _TONS[1] else None
 
 
 def _btuh(item: Item) -> float | None:
