@@ -48,7 +48,7 @@ def _matches(
         for n in range(min(longest, len(words) - i), 0, -1):
             key = phrases.get(tuple(words[i : i + n]))
             if key is not None:
-                no = _denied(words[max(0, i - 4) : i])
+                no = _denied(words[max(0, i - 6) : i])
                 (denied if no else said).append(key)
                 i += n - 1
                 break
@@ -73,14 +73,14 @@ def _words(text: str) -> list[str]:
 def _respelt(words: list[str], phrases: Mapping[tuple[str, ...], str]) -> list[str]:
     """Words put right against the words of the table."""
     known = {w for phrase in phrases for w in phrase}
-    targets = tuple(sorted(w for w in known if len(w) > 4))
+    targets = tuple(sorted(w for w in known if len(w) >= 4 and w.isalpha()))
     return [word if word in known else _nearest(word, targets) for word in words]
 
 
 def _nearest(word: str, targets: tuple[str, ...]) -> str:
     from intake.reading.plain_words import PLAIN_WORDS
 
-    if len(word) < 5 or len(word) > 20 or word in PLAIN_WORDS or not word.isalpha():
+    if len(word) < 4 or len(word) > 20 or word in PLAIN_WORDS or not word.isalpha():
         return word
     # rapidfuzz is imported here: it costs 25 ms, and most answers hold no unknown word.
     from rapidfuzz import process
@@ -295,7 +295,7 @@ def read_choice(text: str, choices: Sequence[str]) -> Reading | None:
     said, denied = _matches(words, table)
     found = [k for k in dict.fromkeys(said) if k not in denied]
     if not found:
-        found = _by_single_words(words, keys)
+        found = [k for k in _by_single_words(words, keys) if k not in denied]
     if not found and 1 <= len(words) <= 4:
         found = _by_place(words, keys)
     if len(found) == 1:

@@ -84,7 +84,10 @@ def normalise(text: str) -> str:
     if not text.isascii():
         text = unicodedata.normalize("NFKD", text.translate(_same_sign()))
         text = "".join(map(_ascii_form, text))
-    text = _WITH.sub(lambda m: "without " if m[1] else "with ", text.lower().replace("''", '"'))
+    text = _WITH.sub(
+        lambda m: "without " if m[1] else "with ",
+        text.lower().replace("''", '"').replace("~", " about "),
+    )
     text = _LETTER_O.sub(lambda m: "0" * len(m[0]), text)
     return _SPACES.sub(" ", _LETTER_L.sub("1", text)).strip()
 

@@ -31,6 +31,11 @@ _PIECES: Final = words(
 )
 """Words that make "3 of 10 ft" a product."""
 
+_STRETCHES: Final = words(
+    "floor floors story stories storey rooms houses cars blocks doors tiles panels bays walls"
+)
+"""Things by which people tell how far it is."""
+
 _ONLY_PART: Final = re.compile(
     r"\b(?:can'?t|couldn'?t|cannot|only|unable to|didn'?t)\b.*\b(?:past|see|saw|first"
     r"|reach|get|beyond|visible|of it)\b"
@@ -62,6 +67,7 @@ def read_length(said: Scan, low: float, high: float) -> Reading | None:
     if not numbers:
         if (
             vague(said, "size", "amount")
+            or (said.numbers and said.words() & _STRETCHES)
             or odd
             or said.words() & {"roll", "rolls", "joists", "joist", "paces", "yard"}
         ):
