@@ -174,7 +174,7 @@ def _smaller_equipment(at: Situation) -> Candidate | None:
         ),
         effort_hours=(0.0, 0.5),
         order_hours=Order.OTHER_EQUIPMENT,
-        group="equipment",
+        group=f"airflow:{Mode.COOLING_HIGH}",  # its air is worked out for itself
         edit=partial(_with_smaller, share=share, tons=smaller),
     )
 
