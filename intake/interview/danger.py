@@ -5,6 +5,7 @@ from typing import Final
 
 from intake.interview.events import FlagRaised, FlagSettled
 from intake.interview.own_words import whole_words
+from intake.interview.safety_look import safety_look
 from intake.interview.talk import Talk, say
 from intake.interview.turns import Ask, Manner, Say, Voice
 from intake.reading.clean import normalise
@@ -13,11 +14,19 @@ from intake.reading.read import read
 from intake.reading.red_flags import RedFlagKind, RedFlagState, look
 from intake.reading.result import Accepted, AskBack, Unknown
 
-__all__ = ["DOUBT_KEY", "STOPPED_HINT", "answer_doubt", "doubt_ask", "stand_still", "watch"]
+__all__ = [
+    "DOUBT_KEY",
+    "STOPPED_HINT",
+    "answer_doubt",
+    "doubt_ask",
+    "raise_unnamed",
+    "safety_answer",
+    "stand_still",
+    "told_only",
+    "watch",
+]
 
 DOUBT_KEY: Final = "red_flag"
-UNNAMED: Final = RedFlagKind.ODD_SMELL.value
-"""What a bare "yes" to the safety question is held to be, until somebody says what it is."""
 STOPPED_HINT: Final = (
     'The questions are stopped. When it is safe again, type "it\'s safe now" to go on.'
 )
@@ -55,18 +64,27 @@ def told_only(talk: Talk, line: str) -> list[Say]:
     return [say(Manner.CAUTION, words) for words in _response(talk, flag.kind)]
 
 
+def safety_answer(talk: Talk, line: str) -> list[Say] | bool | None:
+    """A short answer to the safety look: what is said, False for a plain no, None if unread."""
+    found = safety_look(line)
+    if found is None:
+        return None
+    if found.state is RedFlagState.NEGATED:
+        return False
+    if found.state is RedFlagState.UNCLEAR:
+        talk.happened(FlagRaised(kind=found.kind.value, state="unclear", text=line))
+        return [say(Manner.ALARM, _doubt_words(found.kind.value))]
+    if found.kind is RedFlagKind.UNNAMED:
+        return raise_unnamed(talk, line)
+    talk.happened(FlagRaised(kind=found.kind.value, state="present", text=line))
+    return alarm(talk, found.kind)
+
+
 def raise_unnamed(talk: Talk, line: str) -> list[Say]:
     """A bare yes to the safety look: stop, and say what covers all of it."""
-    talk.happened(FlagRaised(kind=UNNAMED, state="present", text=line))
-    return [
-        say(
-            Manner.ALARM,
-            "Stop. An alarm sounding or a smell of gas: everybody out now, touch no"
-            " switch, call 911 from outside. Burning: off at the thermostat, off at the breaker if"
-            " it is safe to reach. Water near wires: touch nothing, stay out of it.",
-        ),
-        say(Manner.ALARM, STOPPED_HINT + " Tell me which it is and I'll say what to do."),
-    ]
+    talk.happened(FlagRaised(kind=RedFlagKind.UNNAMED.value, state="present", text=line))
+    lines = alarm(talk, RedFlagKind.UNNAMED)
+    return [*lines, say(Manner.ALARM, "Tell me which it is and I'll say what to do.")]
 
 
 def alarm(talk: Talk, kind: RedFlagKind) -> list[Say]:
@@ -102,11 +120,14 @@ def answer_doubt(talk: Talk, line: str) -> list[Say]:
         return alarm(talk, flag.kind)
     question = _doubt_words(kind)
     found = read("yes_no", line, question=question)
+    said = found.values.get("yes") if isinstance(found, Accepted) else None
+    sure = isinstance(found, Accepted) and found.values.get("sure") is not False
     denied = flag is not None and flag.state is RedFlagState.NEGATED
-    if denied or (isinstance(found, Accepted) and found.values.get("yes") is False) or _past(line):
+    if said is not True and (denied or (said is False and sure) or _past(line)):
         talk.happened(FlagSettled(kind=kind, present=False, text=line))
         return [say(Manner.ECHO, "Not happening now: going on.")]
-    if isinstance(found, Accepted | AskBack | Unknown) or cant_say(normalise(line)) or talk.state.doubts > 1:
+    unsure = isinstance(found, AskBack | Unknown) or cant_say(normalise(line))
+    if said is True or unsure or talk.state.doubts > 1:
         talk.happened(FlagSettled(kind=kind, present=True, text=line))
         return alarm(talk, RedFlagKind(kind))
     talk.happened(FlagRaised(kind=kind, state="unclear", text=line))

@@ -11,6 +11,7 @@ from intake.interview.listening import Heard, Nothing, Same, listen, picked, pla
 from intake.interview.own_reading import OWN_FIELDS
 from intake.interview.planner import question_of, still_open
 from intake.interview.question import Question
+from intake.interview.short_answers import short_answer
 from intake.interview.taking import (
     confirm,
     elsewhere,
@@ -73,11 +74,37 @@ def heard(talk: Talk, line: str) -> list[Say]:
         return _while_stopped(talk, line)
     if state.doubt:
         return _settle_doubt(talk, line)
+    looked = _safety_look(talk, line)
+    if looked is not None:
+        return looked
     flagged = danger.watch(talk, line)
     if flagged is not None:
         return flagged
+    asked = short_answer(normalise(line))
+    if asked is not None and not _answers(talk, line):
+        return [say(Manner.HELP, asked)]
     told_first = danger.told_only(talk, line)
     return told_first + _answer(talk, line)
+
+
+def _safety_look(talk: Talk, line: str) -> list[Say] | None:
+    """A short answer to the safety question; None if another is open or it is read elsewhere."""
+    question = talk.question
+    if question is None or question.key not in _SAFETY:
+        return None
+    answer = danger.safety_answer(talk, line)
+    if answer is False:
+        said = take(talk, question, Accepted({"yes": False}), line)
+        return None if isinstance(said, str) else said
+    return answer if isinstance(answer, list) else None
+
+
+def _answers(talk: Talk, line: str) -> bool:
+    """Whether a line that asks something answers the open question all the same ("20x8?")."""
+    question = talk.question
+    return question is not None and isinstance(
+        listen(question, line, talk.state.job), Accepted | Nothing | Same
+    )
 
 
 def _while_stopped(talk: Talk, line: str) -> list[Say]:

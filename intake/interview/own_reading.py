@@ -103,6 +103,9 @@ def _figures(text: str, values: dict[str, Value]) -> tuple[Volunteered, ...] | A
             heat["efficiency"] = item.value / 100.0
         elif value is not None and _INPUT_BTUH[0] <= value <= _INPUT_BTUH[1]:
             heat.setdefault("input_btuh", value)
+    either = _EITHER_TONS.search(text)
+    if either:
+        tons += [float(either[1]), float(either[2])]
     distinct = sorted(set(tons))
     if len(distinct) > 1:
         return AskBack(
@@ -123,6 +126,7 @@ def _figures(text: str, values: dict[str, Value]) -> tuple[Volunteered, ...] | A
     return tuple(others)
 
 
+_EITHER_TONS: Final = re.compile(r"(\d(?:\.\d)?) ?(?:or|to|-) ?(\d(?:\.\d)?)[ -]?tons?\b")
 _ONLY_DIGITS: Final = re.compile(r"[\d /.]+|[a-z ]+")
 
 
@@ -156,13 +160,14 @@ _NOTHING: Final = re.compile(
 _WITHOUT: Final = re.compile(
     r"\b(?:no|not|without|but|except|minus|don'?t have|forgot|broken|left)\b"
 )
-_HAS_AGAIN: Final = re.compile(r"^(?:but )?(?:just|only|i have|got|have)\b")
+_HAS_AGAIN: Final = re.compile(r"^(?:but )?(?:just|only|also|i have|i've|got|have)\b")
+_CLAUSES: Final = re.compile(r"[,;.]|(?=\bbut\b)|\band (?=no )")
 
 
 def _tools(text: str, choices: tuple[str, ...]) -> Reading | None:
     has: set[str] = set()
     lacks: set[str] = set()
-    for clause in re.split(r"[,;.]| but | and (?=no )|(?<! )\band\b(?= i )", text):
+    for clause in _CLAUSES.split(text):
         part = clause.strip()
         denied = bool(_WITHOUT.search(part)) and not _HAS_AGAIN.search(part)
         for tool, pattern in TOOLS:

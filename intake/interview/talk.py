@@ -51,6 +51,7 @@ class Talk:
         self._record = record
         self._judge = judge
         self._judged: tuple[Job, frozenset[str], Verdict] | None = None
+        self._wants: tuple[Job, frozenset[str]] | None = None
 
     def happened(self, event: Event) -> None:
         """Keep an event, then take it in; an event that can't be kept is not taken in.
@@ -82,8 +83,10 @@ class Talk:
     def verdict(self) -> Verdict:
         """The verdict of what is known; the same object while nothing changes."""
         job, open_facts = self.state.job, self.collectable
-        if self._judged is not None and self._judged[:2] == (job, open_facts):
-            return self._judged[2]
+        if self._judged is not None:
+            known, had, verdict = self._judged
+            if known is job and had == open_facts:
+                return verdict
         verdict = self._judge(job) if self._judge is not None else _judged(job, open_facts)
         self._judged = (job, open_facts, verdict)
         return verdict
@@ -94,15 +97,18 @@ class Talk:
         return card_of(state.job, state.unsaid, state.flags)
 
     def _wanted(self) -> frozenset[str]:
-        """What the verdict asks for, of a technician."""
-        if self.state.voice is not Voice.TECHNICIAN:
+        """What the verdict asks for, of a technician; judged once for what is known."""
+        state = self.state
+        if state.voice is not Voice.TECHNICIAN:
             return frozenset()
-        context = context_of(self.state, frozenset)
-        if self._judge is not None:
-            verdict = self._judge(self.state.job)
-        else:
-            verdict = _judged(self.state.job, collectable(self.state, context))
-        return frozenset(wanted.key for wanted in verdict.collect_next)
+        if self._wants is None or self._wants[0] is not state.job:
+            if self._judge is not None:
+                verdict = self._judge(state.job)
+            else:
+                verdict = _judged(state.job, collectable(state, context_of(state)))
+            keys = frozenset(wanted.key for wanted in verdict.collect_next)
+            self._wants = (state.job, keys)
+        return self._wants[1]
 
 
 def _judged(job: Job, open_facts: Collection[str]) -> Verdict:

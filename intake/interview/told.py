@@ -83,6 +83,7 @@ def told(
 ) -> str:
     """What an answer states, in normal form; empty if it states nothing that is told.
 
+    >>> from engine.job.belief import How
     >>> told({"path.supply_length_ft": Known(42.0, How.MEASURED)})
     '42 ft'
     """

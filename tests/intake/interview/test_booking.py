@@ -1,5 +1,7 @@
 """The booking rules against the arithmetic and the thresholds of common practice."""
 
+from collections.abc import Mapping
+
 import pytest
 
 from engine.job.belief import How, Known
@@ -23,34 +25,32 @@ from intake.interview.phone_figures import (
 NOBODY = frozenset[str]()
 
 
-def told(**facts: float | str) -> Job:
+def stated(facts: Mapping[str, float | str]) -> Job:
     job = Job()
-    for name, value in facts.items():
-        key = name.replace("__", ".")
+    for key, value in facts.items():
         said = float(value) if isinstance(value, int | float) else value
         job = job.with_fact(key, Known(said, How.PHONE))
     return job
 
 
+def told(**facts: float | str) -> Job:
+    return stated({name.replace("__", "."): value for name, value in facts.items()})
+
+
 def with_opening(tons: float, width: float, height: float) -> Job:
-    return told(
-        old__cooling_tons=tons,
-        **{"return__grilles__0__width_in": width, "return__grilles__0__height_in": height},
-    )
+    key = "return.grilles.0"
+    return stated({"old.cooling_tons": tons, f"{key}.width_in": width, f"{key}.height_in": height})
 
 
 def with_filter(tons: float, width: float, height: float, depth: float) -> Job:
     sides = {"width_in": width, "height_in": height, "depth_in": depth}
-    return told(
-        old__cooling_tons=tons, **{f"filters__0__{name}": side for name, side in sides.items()}
-    )
+    facts = {f"filters.0.{name}": side for name, side in sides.items()}
+    return stated({"old.cooling_tons": tons, **facts})
 
 
 def with_trunk(tons: float, width: float, height: float, ways: str | None = "one") -> Job:
-    job = told(
-        old__cooling_tons=tons,
-        **{"supply__trunks__0__width_in": width, "supply__trunks__0__height_in": height},
-    )
+    key = "supply.trunks.0"
+    job = stated({"old.cooling_tons": tons, f"{key}.width_in": width, f"{key}.height_in": height})
     return job.with_fact("phone.trunk_directions", Known(ways, How.PHONE)) if ways else job
 
 

@@ -227,8 +227,9 @@ def test_elevation_said_in_passing_is_not_asked_again():
 
 @pytest.mark.parametrize(
     "typed",
-    ["", "   ", "🎉", "[/]", "[bold]12", "z" * 500, "z" * 5000, "\x1b]0;x\x07", "💥💥", "\u202e20x8",
-     "9**9**9", "nan", "1e999", "-5", "'; drop table jobs; --", "\n\n", "½", "20x8\x00"],
+    ["", "   ", "🎉", "[/]", "[bold]12", "z" * 500, "z" * 5000, "\x1b]0;x\x07", "💥💥",
+     "\u202e20x8", "9**9**9", "nan", "1e999", "-5", "'; drop table jobs; --", "\n\n", "½",
+     "20x8\x00"],
 )  # fmt: skip
 def test_no_line_raises_and_the_question_stays_or_is_answered(typed):
     told = at_the_trunk().play(typed)
@@ -312,3 +313,10 @@ def test_quit_keeps_everything_and_a_further_line_goes_on():
     told.play("20x8 bare metal")
     assert not told.talk.left
     assert told.talk.job.stated("supply.trunks.0.width_in") == Known(20.0, How.MEASURED)
+
+
+def test_a_hesitant_no_to_danger_is_asked_once_more_and_then_stops():
+    told = at_the_trunk().play("i smelled gas earlier", "i don't think so")
+    assert told.key == "red_flag"
+    assert told.play("i don't think so").talk.stopped
+    assert not at_the_trunk().play("i smelled gas earlier", "no").talk.stopped
