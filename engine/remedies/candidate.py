@@ -122,7 +122,8 @@ class Situation:
     @property
     def most_cfm(self) -> Array:
         """The largest target of all modes, (n + 1,)."""
-        return np.max([it.target.airflow_cfm for it in self.assessment.modes.values()], axis=0)
+        targets = [it.target.airflow_cfm for it in self.assessment.modes.values()]
+        return np.asarray(np.max(targets, axis=0))
 
     def is_size_known(self, duct: Duct) -> bool:
         """Whether somebody stated every dimension of a section."""

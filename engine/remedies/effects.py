@@ -81,7 +81,7 @@ def _severity(raw: Raw) -> Array:
     with np.errstate(divide="ignore", invalid="ignore"):
         beyond = np.log(limit / figure) if raw.is_floor else np.log(figure / limit)
     beyond = np.clip(np.nan_to_num(beyond, nan=-_MOST), -_MOST, _MOST)
-    return np.where(over, np.maximum(beyond, _JUST), np.minimum(beyond, 0.0))
+    return np.asarray(np.where(over, np.maximum(beyond, _JUST), np.minimum(beyond, 0.0)))
 
 
 def guessed_over_share(effects: Effects, mode: Mode, chosen: Sequence[int]) -> float:
