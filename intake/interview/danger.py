@@ -1,7 +1,7 @@
 """Red flags in anything that is typed: stop, ask once, or go on."""
 
 import re
-from typing import Final
+from typing import Final, Literal
 
 from intake.interview.events import FlagRaised, FlagSettled
 from intake.interview.own_words import whole_words
@@ -64,7 +64,7 @@ def told_only(talk: Talk, line: str) -> list[Say]:
     return [say(Manner.CAUTION, words) for words in _response(talk, flag.kind)]
 
 
-def safety_answer(talk: Talk, line: str) -> list[Say] | bool | None:
+def safety_answer(talk: Talk, line: str) -> list[Say] | Literal[False] | None:
     """A short answer to the safety look: what is said, False for a plain no, None if unread."""
     found = safety_look(line)
     if found is None:

@@ -16,8 +16,10 @@ OLD_NEWS: Final = re.compile(
     r"|february|march|april|may|june|july|august|september|october|november|december)\b"
     r"|(?<!since )\byesterday\b|\bago\b|\bused to\b|\bonce\b|\bone time\b|\ba while back\b"
     r"|\bback in\b"
-    r"|\bbefore\b|\bearlier\b|\bpreviously\b|\bin the past\b|\bpast\b|\bhistory\b|\bhad\b|\bwas\b"
-    r"|\bwere\b|\bdid\b|\bsmelled\b|\bwentoff\b|\bthis morning\b|\bthe other (?:day|night|week)\b"
+    r"|\bbefore\b|\bearlier\b|\bpreviously\b|\b(?:in the|this) past\b|\bpast (?:week|month|year"
+    r"|few|couple|winter|summer)\b|\bhistory\b|\bhad\b|\bwas\b"
+    r"|\bwere\b|\bdid\b|\bsmelled\b|\bwentoff\b|(?<!since )\bthis morning\b|\bthe other (?:day"
+    r"|night|week)\b"
     r"|\bother day\b|\bprevious\w*\b|\bwhen we moved in\b|\byears? back\b|\bused\b|\bcame out\b"
     r"|\bgone now\b|\bfixed\b|\brepaired\b|\btook care of\b|\bcleared\b|\bwent away\b|\bis gone\b"
     r"|\bstopped\b|\b(?:19|20)\d\d\b|\bin (?:january|february|march|april|may|june|july|august"
@@ -68,7 +70,8 @@ _AFTER_A_DENIAL: Final = frozenset((
     "theres", "is", "are", "be", "ever", "even", "get", "getting", "got", "one", "single",
     "visible", "hot", "wires", "wire", "wiring", "melted", "melting", "anything", "anyone",
     "anybody", "to", "around", "here", "in", "near", "on", "by", "issue", "issues", "problem",
-    "problems", "with", "symptoms", "symptom", "headaches", "headache", "dizzy", "nausea",
+    "problems", "trouble", "troubles", "worries", "concerns", "with", "symptoms", "symptom",
+    "headaches", "headache", "dizzy", "nausea",
     "nauseous", "feel", "feeling", "sick", "ill", "experienced", "reported", "reporting", "noted",
     "present", "whatsoever", "from", "standing", "flooding", "flooded", "wet", "spilling",
     "backdraft", "detectable", "such", "that", "found", "find", "hissing", "hiss", "panel",

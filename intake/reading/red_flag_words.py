@@ -10,33 +10,59 @@ from __future__ import annotations
 
 from typing import Final
 
-__all__ = ["CLOSE", "FALSE_FRIENDS", "PRESENT", "SAME", "UNCLEAR"]
+__all__ = ["CLOSE", "FALSE_FRIENDS", "KEYS", "PRESENT", "SAME", "UNCLEAR"]
 
 SAME: Final[tuple[tuple[str, str], ...]] = (
     # Words that are something else entirely: one token, so that no pattern sees their parts.
     (r"\b(?:duct|dock|duck|fiber|fibre|base|glass) ?boards?\b", "ductboard"),
     (r"\b(?:hot|domestic|well|city|chilled) water\b(?! (?:is )?(?:leak|spray|all over|on the))", "plumbing"),
-    (r"\bwater (?:heaters?|tanks?|columns?|collum|gauge|gage|source|softener|meter|pressure|main|lines?|pipes?|stains?|damage|coils?|calm)\b", "plumbing"),
-    (r"(?<!in )(?<!about )\b(?:[\d.]+|half an|an|point \w+(?: \w+)?|\w+ tenths(?: of an)?) (?:inches|inch|in) (?:of )?water\b(?! (?:in|on|around|by|near|under|inside))", "inwc"),
+    (r"\bwater (?:heaters?|tanks?|columns?|collum|gauge|gage|source|softener|meter|pressure|main|lines?|pipes?|coils?|calm)\b", "plumbing"),
+    (r"(?<!in )(?<!about )\b(?:[\d.]+|half an|an|point \w+(?: \w+)?|\w+ tenths(?: of an)?) (?:inches|inch|in) (?:of )?water\b(?! (?:in|on|around|round|by|near|under|inside|at|over|all|up|below|beside|next))", "inwc"),
     (r"\b(?:refrigerant|freon|tracer) gas\b", "freon"),
     (r"\b(?:flue|exhaust|combustion|stack) gas(?:es)?\b", "exhaust"),
-    (r"\b(?:exhaust|bath|bathroom|kitchen|range|hood) (?:fans?|pipes?|hoods?|vents?|vent pipe|duct)\b", "fan"),
+    (r"\b(?:bath|bathroom|kitchen|range|hood|dryer|cooker|whole house|attic) (?:exhaust )?(?:fans?|pipes?|hoods?|vents?|vent pipe|duct)\b|\bexhaust (?:fans?|hoods?)\b|\bvent (?:fans?|hoods?)\b", "fan"),
+    (r"\b(?:flues?|vents?|exhaust|chimneys?|smoke|smokestack|b[ -]?vent|draft|combustion) ?(?:vent )?(?:pipes?|connectors?|piping|liner|stacks?|pvc|cap|elbows?|tee|termination|run)\b|\bsmokestack\b|\bsingle wall(?: \w+)? pipe\b|\bstack pipe\b|\bb[ -]?vents?\b", "fluepipe"),
+    (r"\b(?:supply|return|air|leaving|duct|floor|ceiling|wall) outlets?\b|\boutlet (?:air|temp\w*|side|duct|static|pressure|plenum)\b", "register"),
+    (r"\bhot (?:wires?|leg|side|deck|roof|spot|spots|feed|lead|terminal|surface \w+)\b", "livepart"),
+    (r"\b(?:flood|work|head) ?lights?\b|\bflood ?lamps?\b", "lamp"),
+    (r"\bwater (?:stain\w*|damage|marks?)\b", "waterstain"),
     (r"\bsmoke (?:pencils?|tests?|sticks?|bombs?|puffers?|machine|candles?)\b", "tool"),
     (r"\b(?:cigarettes?|cigars?|tobacco|weed|pot|wood|fireplace|campfire|barbecue|bbq|grill)(?: stove)?s? smoke\b", "tobacco"),
     (r"\b(?:used|using|use|theatrical|tracer) smoke\b|\bsmoke (?:seals?|sealed|shows|pulls|pulled)\b", "tool"),
-    (r"\bsmoke from (?:the )?(?:fireplace|wood stove|neighbou?rs?|bbq|grill)\b", "tobacco"),
+    (r"\bsmoke came out (?:of )?my ears\b|\bsmoke from (?:the )?(?:fireplace|wood stove|neighbou?rs?|bbq|grill)\b", "tobacco"),
     (r"\b(?:non|no)[ -]?smoking\b", "nonsmoking"),
     (r"\bback ?-?draft dampers?\b", "damper"),
     (r"\bspark (?:igniters?|ignitors?|ignition|plugs?)\b", "igniter"),
     (r"\b(?:float|float switch|condensate|filter|security|burglar|car|clock|fridge|freezer|thermostat|overflow|door) alarms?\b", "buzzer"),
-    (r"\balarm (?:clocks?|company|panel|system)\b", "buzzer"),
+    (r"\balarm (?:clocks?|company|panel|system|code|codes|keypad)\b", "buzzer"),
     (r"\bsick (?:of|inch|inches)\b|\bsick in\b(?= (?:round|flex|pipe|duct|dia|metal)|$)", "six inch"),
     (r"\b(?:is|was|been|be|its|such|whats) (?:a|an|one|the) (?:big |real |huge )?(?:headaches?|pain)\b", "nuisance"),
-    (r"\bblow(?:er|ing)? (?:on )?fire\b|\b(?:high|hi|low|lo|main|full|first) fire\b|\bfire (?:rated|rating|damper|dampers|wall|place|code|caulk|department|stop|side|rate)\b", "firing"),
-    (r"\b(?:fires?|fired|firing) (?:up|right up|off|on|fine|ok|right)\b", "firing"),
+    (r"\b(?:(?:form|job|questions?|paperwork|app|program|layout|ductwork|ducts|math|owner|customer|boss|permit|inspector|quote|screen|survey|thing|install|return|trunk|crawl\w*|thermostat)(?: \w+){0,4}? headaches?|(?:what )?a headache (?:of|to|job)|headaches? (?:of|trying|getting|with the (?:permit|customer|owner)))\b", "nuisance"),
+    (r"\b(?:sick|tired) (?:and tired )?of\b|\b(?:out|call\w*|home|off|day|days|leave) sick\b|\bsick (?:day|leave|today)\b", "fedup"),
+    (r"\bblow(?:er|ing)? (?:on )?fire\b|\b(?:high|hi|low|lo|main|full|first) fire\b|\bfire[ -]?(?:rated|rating|damper|dampers|wall|place|code|caulk|stop|side|rate|chief\w*|station|house|pit|wood|hydrant|marshal|inspector|extinguishers?|tape|barrier|break|proof|resist\w*|blocking|sprinklers?)\b", "firing"),
+    (r"\b(?:fires?|fired|firing) (?:it up|up|right up|off|on|fine|ok|right)\b|\b(?:to|wont|doesnt|didnt|will|would|not|never|cant|can|must|dont|should|and) fire\b(?! (?:is|com\w+|in|out|shoot\w*|lick\w*|flash\w*|under|at the))|\bfire(?:s|d)? (?:the|this|that|at)\b", "firing"),
     (r"\bfire ?(?:place|wall|stop|box)\b", "firing"),
+    (r"\b(?:cut|cutting|drill\w*|saw\w*|punch\w*) (?:a |an |the |new |bigger )*(?:holes?|openings?|slots?|notch) for\b", "opening"),
+    (r"\b(?:isnt|not|aint|wasnt|never|no longer|arent) (?:\w+ )?(?:connected|attached|hooked (?:up|to|on)|hooked|joined)\b", "disconnected"),
+    (r"\b(?:knock(?:ed|s)|threw|throws|put) (?:me|him|her|you|us) (?:on|off|down|back|across|flat)\b|\b(?:is|its) live\b(?= (?:when|if|to)|$)", "zapped"),
+    (r"\b(?:keel(?:ed|s|ing)? over|out cold|went (?:down|limp)|gone limp|heat ?stroke|not sweating|on the (?:floor|ground) (?:and )?not|laid out)\b", "passed out"),
+    (r"\b(?:better|fine|ok|okay|good|goes away|clears?(?: up)?) (?:\w+ ){0,4}?(?:outside|outdoors|step out|stepped out|go out|going out|leave|left|get out|fresh air|away from (?:the )?(?:house|furnace|it))\b", "illness"),
+    (r"\b(?:backed|drove|crashed|bumped|plowed|slid|rammed|knocked|fell)(?: \w+){0,3}? (?:into|over|on)\b|\bran (?:into|over)\b", "rammed"),
+    (r"\bballs? of (?:fire|flames?)\b", "fireball"),
+    (r"\bdrip ?legs?\b", "leg"),
     # Idioms in which a "no" denies nothing.
     (r"\bno (?:doubt|question|kidding|joke|wonder|mistake|lie|bs|matter)\b|\b(?:without|not|beyond) (?:a|any) (?:shadow of a )?doubt\b", "surely"),
+    # Spelt letters and words run together.
+    (r"\bg[ .-]a[ .-]s\b", "gas"),
+    (r"\bgass?e?y\b", "gas smell"),
+    (r"\b(gas|gass|gaz|propane|water|natural) (?:leeks?|leaking|leeking|leakin)\b", r"\1 leak"),
+    # People who are ill.
+    (r"\b(?:cant|cannot|can not|couldnt|could not|hardly|barely|trouble|hard|harder|tough|difficult\w*|struggl\w+|problems?|hurts?|labored|short\w*) (?:even |hardly |really |seem to |to |with |of |time |for (?:me|him|her|us|them) )*(?:breath\w*|(?:get|take|draw) (?:a |my |any )?(?:good |full |deep |decent |proper )*breath|catch(?:ing)? (?:my|her|his|our|their|a|any|your) breaths?|get (?:my|a|any|enough|our) (?:breath|air|oxygen))\b|\bgasping\b|\bwheezing\b|\bsuffocat\w+|\bchoking\b|\bcant quit coughing\b|\bcoughing\b", "illness"),
+    (r"\b(?:cant|cannot|couldnt|wont|not|hard to|isnt|arent|unable to|trouble|having trouble|can barely|can hardly|barely) (?:\w+ ){0,2}?(?:wake|waking|wakes|be woken|stay awake|staying awake|get (?:him|her|them|mom|dad|up)(?: up)?|responding|rouse|think straight|stand up straight|keep (?:my|her|his|our|their) eyes open)\b|\b(?:unresponsive|unconscious|passing out|blacked out|blacking out|nodding off|in and out of it|out of it)\b", "passed out"),
+    (r"\b(?:heads?|temples|skull)(?: (?:is|are|all|really|just|now|been|keeps?|starts?|started|feels?|feeling)){0,3} (?:hurts?|hurting|pound\w*|split\w*|throb\w*|aches?|aching|spin\w*|swim\w*|killing|bang\w*|light|foggy|fuzzy|heavy)\b|\b(?:splitting|pounding|bad|terrible) head\b|\bmigraines?\b|\bhead ?aches?\b", "headache"),
+    (r"\bflu[ -]?(?:like|ish)\b|\b(?:like|got|have|has|having) (?:\w+ ){0,3}?(?:the |a )?flu\b|\bflu symptoms\b|\bhung ?over\b|\bchest (?:pains?|hurts|hurting|is tight|tight\w*|feels tight)\b|\bblue lips\b|\blips (?:are |turning )*blue\b|\b(?:slurr?ing|slurred|confused and|disoriented|delirious|lethargic|groggy|drugged|stoned|drowsy|sleepy|queasy|queezy|loopy|woozie|woozy|puk\w+|barf\w*|unwell|wobbly)\b|\bnot making (?:any )?sense\b|\b(?:i|we|he|she|they|im|were|hes|shes|everyone|everybody|kids?|wife|husband|mom|dad|family|me|all|us|people|tenants?|customer|homeowner)(?: \w+){0,3}? (?:feel|feels|feeling|felt|get|gets|getting|got|look|looks|acting) (?:\w+ )?(?:faint|off|weak|foggy|drunk|sick|ill|bad|rotten|crummy|nasty|horrible|tipsy|floaty|wiped|like (?:crap|garbage|death|hell|junk)|half dead|not right|not good|funny|lousy|terrible|awful|weird|strange|sleepy|rough|crappy|pale|worse|tired)\b", "illness"),
+    (r"\b(?:blue|bright|white|big|electric\w*) flash(?:es|ed)?\b|\bflash of (?:light|blue|white)\b", "arcing"),
+    (r"\b(?:get|gets|got|gonna get|you) bit(?:ten)?\b(?! (?:of|more|hot|cold|by))|\bbites? (?:me|you|ya|us|back)\b|\bbit me\b|\blights? (?:me|you|ya) up\b|\blit me up\b", "zapped"),
     # Words run together.
     (r"\b\w{0,3}smel+(?:s|ing|ed)?(?:like|of)?gas\b|\bgas{1,3}mel+\w*", "smell gas"),
     (r"\b[i1]smel+(?:s|ing|ed)?\b", "smell"),
@@ -45,30 +71,39 @@ SAME: Final[tuple[tuple[str, str], ...]] = (
     (r"\b(?:no|dont have a|havent a|not a) (?:idea|clue)\b|\b(?:dont|do not) (?:know|no|understand|get) (?:why|what|whats|where|wheres|how|who)\b", "puzzled"),
     (r"\b(?:not|aint) (?:just|only|kidding|joking|good|normal|right)\b", "surely"),
     (r"\b(?:wont|will not|doesnt|does not|didnt|did not|not|never|hasnt|isnt) (?:(?:go|gone|going|clear|clearing|let|letting) (?:away|up|down)|(?:shut|turn|switch) (?:it )?(?:up|off)|quit|stop|stopped|stopping|quitting|dissipat\w+|fade|fading|leave)\b", "persists"),
-    (r"\b(?:cant|cannot|can not|couldnt) (?:believe|stand|take|ignore|get rid of|get away from|find|figure|tell where|tell why|breathe|stop|shut off|turn off|make it stop|get it to stop|silence)\b", "troubled by"),
+    (r"\b(?:cant|cannot|can not|couldnt) (?:believe|stand|take|ignore|get rid of|get away from|find|figure|tell where|tell why|stop|shut off|turn off|make it stop|get it to stop|silence)\b", "troubled by"),
     (r"\b(?:not|knot|never) (?:too |real |really |very |a hundred percent |100% )?(?:sure|certain|positive)\b|\b(?:dont|do not) (?:know|no) if\b|\b(?:cant|cannot|couldnt) (?:tell|say) (?:if|whether)\b|\bunsure\b", "perhaps"),
     # Carbon monoxide, in the ways it's said, heard and misspelt.
-    (r"\bcarb[aoe]n (?:m[oa]n[aoi]\w*|mon ox\w*|di ?oxide)\b", "co"),
+    (r"\bcarbon(?= (?:alarms?|alrm|detectors?|sensor|monitor)\b)", "co"),
+    (r"\bcarb[aoe]n di ?oxide(?= (?:alarm|alram|alrm|detect))|\bc[o0]2(?= (?:alarm|alrm|alram|detect|sensor|monitor|thing))", "co"),
+    (r"\bcarb[aoe]n di ?oxide\b|\bc[o0]2\b|\bdioxide\b", "codioxide"),
+    (r"\bcarb[aoe]n (?:m[oa]n[aoi]\w*|mon ox\w*)\b", "co"),
     (r"\b(?:see|sea|c|cee|si)[ .-]{0,2}(?:oh|o|0|owe)(?: ?2| two| too)?\.?(?= |$)(?! (?:ring|rings|2|boy)\b)", "co"),
-    (r"\bseeoh\b|\bc[o0]2?\b|\bmonoxides?\b", "co"),
+    (r"\bseeoh\b|\bc\.?o\.?(?= |$)|\bc[o0]\b|\bmonoxides?\b", "co"),
     # Gas, smells, alarms.
+    (r"\b(?:refrigerant|freon|coolant|halogen|heated diode) (?:leak )?(?:detectors?|sniffers?|alarms?|sensors?)\b", "tool freon"),
+    (r"\b(?:(?:combustible|natural) )?(?:(?:gas|propane|lp) )?(?:leak detectors?|leak seeker|sniffers?)\b|\b(?:(?:combustible|natural) )?(?:gas|propane|methane|lp) (?:leak )?(?:detectors?|alarms?|sensors?|monitors?|testers?)\b|\bcombustible (?:\w+ )?(?:detector|meter|sensor|alarm)\b|\btif\b|\bcgi\b|\bsnifer\b|\bsniffing (?:tool|wand)\b|\bgas wand\b", "sniffer"),
     (r"\bnat(?:ural)? ?gas\b|\bpropane\b|\blp gas\b|\bgass+\b|\bgaz\b|\bmethane\b", "gas"),
-    (r"(?<!smell )(?<!smells )(?<!smelled )(?<!smelling )(?<!mell )(?<!like )(?<!of )\bgas (?:furnaces?|heaters?|heat|heating|packs?|package|water|units?|stoves?|ranges?|ovens?|dryers?|logs?|burners?|bills?|boilers?|fireplaces?|plumbing|fired|appliances?|service|pressure|valves?|input|grill|tech)\b", "gasunit"),
+    (r"(?<!smell )(?<!smells )(?<!smelled )(?<!smelling )(?<!mell )(?<!like )(?<!of )\bgas (?:furnaces?|heaters?|heat|heating|packs?|package|water|units?|stoves?|ranges?|ovens?|dryers?|logs?|burners?|bills?|boilers?|fireplaces?|plumbing|fired|appliances?|pressure|valves?|input|grill|tech)\b", "gasunit"),
     (r"\bgas (?:company|man|guy|utility|people)\b", "gasman"),
+    (r"\blike (?:\w+ ){0,3}?eggs?\b|\beggs? (?:gone|went|that|left|smell\w*) (?:off|bad|rotten|out)\b", "rottenegg"),
     (r"\b(?:rott?[aeio]n|rotten|roten|rotting|rott?ed|bad|spoiled|rot in|stinky) ?-?(?:egg|eggs|eg|egs|aig|aigs|agg|eggz)\b|\b(?:sul(?:f|ph)[ue]r\w*|mercaptan\w*|sulfer)\b", "rottenegg"),
-    (r"\b(?:s?mel+s?|smel|smels|smeel|semll|smll|smells|smellin|smelling|smeling|smelly|smellz|odor|odors|oder|odour|odours|stinks?|stinking|stinky|stench|reeks?|reeking|whiffs?|fumes?|scent|aroma|snell|smeell)\b", "smell"),
+    (r"\b(?:s?mel+s?|smel|smels|smeel|semll|smll|smells|smellin|smelling|smeling|smelly|smellz|odor|odors|oder|odour|odours|stinks?|stinking|stinky|stench|reeks?|reeking|whiffs?|scent|aroma|snell|smeell)\b", "smell"),
+    (r"\b(?:fumes?|fuming)\b", "fumes smell"),
     (r"\b(?:smelled|smelt|smeled|stank|reeked)\b", "smelled"),
-    (r"\b(?:detectors?|(?<=co )(?:monitor|sensor|thing|thingy|box|machine)|detecters?|ditector|dectector|alarms|alram|alarams?|allarm|larm|monitors|sensor alarm|a larm)\b", "alarm"),
+    (r"\b(?:detectors?|(?<=co )(?:monitor|sensor|thing|thingy|box|machine|unit)|detecters?|ditector|dectector|alarms|alram|alarams?|alrm|alrms|allarm|larm|monitors|sensor alarm|a larm)\b", "alarm"),
     (r"\b(?:smoke|fire) ?(?:and|&|/|\+) ?co alarm\b|\bco ?(?:and|&|/|\+) ?(?:smoke|fire) alarm\b|\bsmoke co alarm\b", "co alarm"),
-    (r"\bco alarm\b", "coalarm"),
+    (r"\bco alarm\b|\balarm for (?:the )?co\b", "coalarm"),
     (r"\b(?:smoke|fire) alarm\b", "smokealarm"),
-    (r"\b(?:going|goin|goes|gone|go|gong|blowing) (?:of|off|crazy|nuts|wild|again)\b|\b(?:sounding|sounds? loud|blaring|beeping|beepin|beeps|bleeping|ringing|rings|screaming|screeching|wailing|shrieking|buzzing|squealing|triggered|tripping|activated|chiming|alarming|set off|in alarm|alerting|screams|blares)\b", "sounding"),
+    (r"\b(?:going|goin|goes|gone|go|gong|blowing) (?:of|off|crazy|nuts|wild|again)\b|\b(?:sounding|sounds? loud|blaring|beeping|beepin|beeps|bleeping|ringing|rings|screaming|screeching|wailing|shrieking|buzzing|squealing|triggered|tripping|activated|chiming|alarming|set off|in alarm|alerting|screams|blares|holler\w*|yelling|yells|singing|shouting|honking|crying|squawking|making (?:a |an? awful )?(?:racket|noise)|raising hell|(?:just |has |now )*start(?:ed|ing)(?: up)?(?= *$)|wont quit|wont shut up)\b", "sounding"),
     (r"\b(?:went|wnet) (?:of|off|crazy)\b|\bsounded\b|\bbeeped\b", "wentoff"),
     (r"\bonce (?:a|per|every|each) (?:minute|min|second|sec|hour|30|45|60|few|couple)\b", "every minute"),
     (r"\bchirp\w*\b|\bcheep\w*\b|\b(?:sounding|beep) (?:about )?(?:one time|1 time|every|1x)(?: (?:a|per|each))? ?(?:30|45|60|40|couple|few)? ?(?:of )?(?:minutes?|min|seconds?|secs?)\b|\bone (?:beep|chirp) (?:a|per|every) min\w*\b|\blow battery\b|\bbattery (?:is )?(?:low|dying)\b", "chirp"),
     # The rest.
     (r"\bair handl\w*\b|\bairhandl\w*\b|\bahu\b", "airhandler"),
     (r"\ba ?/ ?c\b|\ba\.c\.?(?= |$)|\bair ?con(?:d\w*)?\b|\bair conditione?[rd]\w*\b|\bair conditioning\b", "ac"),
+    (r"\b(?:fuse|breaker|disconnect|junction|electric\w*|j|service) (?:box|boxes|panel)\b", "breaker"),
+    (r"\b(?:flues?|chimneys?|hoods?|water heater|plumbing|fluepipe|furnace|stack)(?: \w+){0,3}? (?:no|not|isnt|wont|zero|never|hardly any|barely any) draft(?:ing)?\b|\b(?:no|zero|not any|hardly any) draft (?:at|up|in|on) (?:the )?(?:flue|chimney|hood|stack|fluepipe|draft hood)\b", "backdraft hood spilling"),
     (r"\broll(?:s|ing|ed)? ?-?out\b", "rollout"),
     (r"\bback ?-?draft(?:ing|s|ed)?\b|\bbackdraught\w*\b", "backdraft"),
 )  # fmt: skip
@@ -96,10 +131,10 @@ FALSE_FRIENDS: Final[frozenset[str]] = frozenset((
 """Real words that are one slip from a word of danger and mean something ordinary."""
 
 _A: Final = r"(?:coalarm|smokealarm|alarm)"
-_ELECTRIC: Final = r"(?:wires?|wiring|panel|panels|breakers?|electrical?|outlets?|board|boards|controls?|plug|plugs|socket|disconnect|junction|transformer|electronics|fuses?|power cord|cord)"
-_UNIT: Final = r"(?:furnace|units?|airhandler|equipment|heater|system|blower|cabinet|boiler|gasunit|heat pump|ac|motor)"
+_ELECTRIC: Final = r"(?:wires?|wiring|panel|panels|breakers?|electrical?|outlets?|board|boards|controls?|plug|plugs|socket|disconnect|junction|transformer|electronics|fuses?|power cord|cord|fixtures?|receptacles?|power strip)"
+_UNIT: Final = r"(?:furnace|units?|airhandler|equipment|heater|system|blower|cabinet|boiler|burners?|gasunit|heat pump|ac|motor)"
 _WATER: Final = r"(?:water|flood|flooded|flooding|puddles?|puddling|soaked|soaking|submerged|underwater|drenched)"
-_BURN: Final = r"(?:burning|burnt|burned|burn|electrical?|plastic|rubber|smoke|smoky|smokey|singed|scorched|wires?|wiring|ozone|fire|melting|melted|charred)"
+_BURN: Final = r"(?:burning|burnt|burned|burn|electrical?|plastic|rubber|smoke|smoky|smokey|singed|scorched|wires?|wiring|ozone|acrid|fishy|fire|melting|melted|charred)"
 
 PRESENT: Final[tuple[tuple[str, str], ...]] = (
     ("gas", r"\bsmell(?:ed)?(?: \w+){0,6}? gas\b"),
@@ -111,6 +146,7 @@ PRESENT: Final[tuple[tuple[str, str], ...]] = (
     ("gas", r"\bgas (?:coming|pouring|blowing|is coming|is pouring) (?:out|in|from|up)\b|\bgas (?:in here|in the (?:house|air|basement|room|home|kitchen)|everywhere|filling)\b|\bfull of gas\b|\b(?:hit|cut|broke|ruptured|nicked|damaged) (?:the |a )?gas (?:line|pipe|meter)\b|\bgas (?:line|pipe|meter)(?: \w+){0,3}? (?:hit|cut|broke|broken|ruptured|nicked|damaged|burst)\b"),
     ("carbon_monoxide", r"\b(?:coalarm|alarm)(?: \w+){0,7}? sounding\b|\bsounding(?: \w+){0,4}? (?:coalarm|alarm)\b|\bco sounding\b|\balarm(?: \w+){0,3}? co\b(?: \w+){0,3}? sounding\b"),
     ("carbon_monoxide", r"\b(?:coalarm|alarm)(?: \w+){0,5}? (?:wentoff|full alarm|red light|evacuate)\b|\bset(?:ting)?(?: \w+){0,2}? (?:coalarm|alarm) off\b|\b(?:coalarm|alarm)(?: \w+){0,4}? persists\b|\bco wentoff\b"),
+    ("carbon_monoxide", r"\b(?:says?|saying|said|yell\w*|announc\w*|telling|warning)(?: \w+){0,3}? co\b(?! \d| (?:is|was|at|detect\w*) )"),
     ("carbon_monoxide", r"\bco (?:leak|leaking|poison\w*|exposure|in the (?:house|home|air|room|basement|living)|in here|is high|high|levels? (?:is |are )?high)\b|\bhigh co\b|\bpoisoned\b"),
     ("carbon_monoxide", r"\b(?:headaches?|dizzy|nause\w*|lightheaded|light headed|vomit\w*|throwing up|feel(?:s|ing)? (?:sick|ill|funny|woozy))\b(?: \w+){0,8}? \b(?:furnace|heat|heater|gasunit|inside|house|outside|everyone|everybody|all of us|whole family|co)\b"),
     ("carbon_monoxide", r"\b(?:everyone|everybody|all of us|we all|whole family|kids|we|furnace|heat|inside|house)\b(?: \w+){0,8}? \b(?:headaches?|dizzy|nause\w*|lightheaded|vomit\w*|throwing up|(?:feel(?:s|ing)?|getting|gets|got) (?:sick|ill|woozy))\b"),
@@ -127,21 +163,50 @@ PRESENT: Final[tuple[tuple[str, str], ...]] = (
     ("flame", r"\bsoot(?:y|ed|ing)?\b|\bsoot (?:marks|all)\b"),
     ("flame", r"\b(?:yellow|orange|lazy|red|big|tall|wavy|yellowish)(?: \w+){0,2}? (?:flames?|fire|burner flame)\b|\bflames?(?: \w+){0,5}? (?:yellow|yellowish|orange|lazy|rollout|out|outside|shooting|lifting|dancing|licking|escaping|blowing back)\b|\b(?:shooting|see|seeing|rolling|visible) flames?\b|\bflame rollout\b|\b(?:fire|burners?)(?: \w+){0,3}? (?:rollout|yellow|orange)\b"),
     ("flame", r"\b(?:flames?|fire|burners?|its|is|heat)(?: \w+){0,4}? rollout\b(?! (?:switch|limit))|\brollout(?: \w+){0,3}? (?:flames?|fire|front|burners?)\b|\brollout (?:switch|limit|switches)(?: \w+){0,3}? (?:tripped|trips|tripping|keeps)\b"),
-    ("flame", r"\b(?:exhaust|flue|diesel|car|tailpipe|chimney)(?: \w+){0,3}? smell\b|\bsmell(?:ed)?(?: \w+){0,5}? (?:exhaust|flue|diesel|tailpipe|car running|chimney)\b"),
+    ("flame", r"\b(?:exhaust|flue|diesel|car|tailpipe|chimney)(?: \w+){0,3}? smell\b|\bsmell(?:ed)?(?: \w+){0,5}? (?:exhaust|flue|diesel|tailpipe|car running|chimney|(?:school )?bus|truck|lawn ?mower|generator|engine|garage with)\b"),
+    ("carbon_monoxide", r"\balarm(?: \w+){0,5}? chirp\w* (?:nonstop|constant\w*|all the time)\b|\bcoalarm(?: \w+){0,5}? chirp\w* (?:nonstop|constant\w*|all the time)\b"),
     ("flame", r"\bexhaust(?: \w+){0,3}? (?:in here|in the (?:house|room|basement|home)|inside|leaking|coming)\b"),
-    ("flame", r"\bscorch(?:ed|ing|es)?\b|\bspilling (?:out|flue|exhaust|co|at|from|back|into)\b|\b(?:exhaust|flue|hood|vent|heater|plumbing)(?: \w+){0,3}? (?:is |are )?(?:spilling|backdraft|spills)\b|\b(?:is|keeps) backdraft\b"),
+    ("flame", r"\bscorch(?:ed|ing|es)?\b|\bspilling (?:out|flue|exhaust|co|at|from|back|into)\b|\b(?:exhaust|flue|hood|vent|heater|plumbing)(?: \w+){0,3}? (?:is |are )?(?:spilling|backdraft|spills)\b|\b(?:is|its|keeps|starts) backdraft\b"),
 )  # fmt: skip
 """Kind and pattern of one clause in which a danger is told."""
 
 UNCLEAR: Final[tuple[tuple[str, str], ...]] = (
     ("gas", r"\b(?:hiss|hisses|hissing)\b(?!(?: \w+){0,6} (?:registers?|vents?|grilles?|grills?|filter|return|supply|duct|air))"),
+    ("gas", r"\beggs?\b(?! (?:crate|carton|shell))"),
+    ("gas", r"\b(?:could|might|may|must|has to) be (?:a )?gas\b(?! or oil)|\bstove (?:was |is |been )?(?:left )?on\b"),
     ("gas", r"\bgasman(?: \w+){0,5}? (?:leaks?|shut|tag|tagged|turned|found)\b|\b(?:called|calling) (?:\w+ )?gasman\b"),
     ("carbon_monoxide", r"\bcoalarm\b|\balarm\b|\bpossible co\b|\bco (?:problem|issue|scare|trouble|meter sounding)\b"),
     ("carbon_monoxide", r"\b(?:headaches?|dizzy|nause\w*|lightheaded|light headed|vomit\w*|throwing up|woozy)\b|\b(?:feel|feels|feeling|getting|got|gets) sick\b"),
-    ("burning", r"\bsmokealarm\b|\bsmoke\b|\bsmoking\b|^(?:theres )?fire$|\bcalled the fire\b"),
+    ("burning", r"\bsmokealarm\b|\bsmoke\b|\bsmoki?n\b|\bsmoking\b|\bfires?\b|\bhaz(?:e|y)\b|\b(?:exploded?|explosion|blew up|blown up)\b"),
     ("burning", r"\b(?:wires?|wiring|outlet|breaker|panel|plug|board)(?: \w+){0,2}? (?:burnt|burned|hot|toasted)\b|\bburnt (?:wires?|board|plug|terminal)\b"),
+    ("water_electric", r"\b(?:mechanical|utility|furnace|equipment|boiler|laundry) room(?: \w+){0,6}? (?:water|wet|soaked)\b|\b(?:inch|inches|foot|feet) of water\b"),
     ("water_electric", r"\b(?:flood|flooded|flooding|standing water|underwater|submerged)\b|\b(?:water|leaking water)(?: \w+){0,4}? (?:floor|everywhere|ceiling|basement|all over)\b|\bwater (?:leak|leaking|pouring|dripping|coming)\b|\bleaking water\b|\b(?:basement|crawl\w*|garage|closet|utility room)(?: \w+){0,3}? water\b"),
-    ("flame", r"\bspill(?:ing|s|age)\b(?!(?: \w+){0,2} (?:test|check|passed|ok|tested))|\bbackdraft\b(?!(?: \w+){0,2} (?:test|check|passed|ok|tested))|\brollout\b|\b(?:cracked|crack in|cracks in|hole in|bad|split) (?:the )?(?:heat exchanger|exchanger|hx|chest)\b|\b(?:heat exchanger|exchanger|hx)(?: \w+){0,3}? (?:crack|cracked|cracks|split)\b|\bburning eyes\b|\beyes(?: \w+){0,2}? (?:burn|burning|watering)\b"),
+    ("flame", r"\bspill(?:ing|s|age)\b(?!(?: \w+){0,2} (?:test|check|passed|ok|tested))|\bbackdraft\b(?!(?: \w+){0,2} (?:test|check|passed|ok|tested))|\brollout\b|\b(?:cracked|crack in|cracks in|hole in|bad|split) (?:the )?(?:heat exchanger|exchanger|hx|chest)\b|\b(?:heat exchanger|exchanger|hx)(?: \w+){0,3}? (?:crack|cracked|cracks|split)\b|\bburning eyes\b|\beyes(?: \w+){0,2}? (?:burn|burning|watering|sting|stinging)\b|\bred ?tag\w*\b|\bcondemned\b|\bunsafe\b"),
+    ("unnamed", r"\b(?:fire|police) (?:department|dept|truck|trucks|engine|crew)\b|\b(?:evacuated?|evacuating)\b(?! (?:the |a |and |it |to |for )*(?:line\w*|system|unit|refrigerant|coil|vacuum|micron\w*|\d+|charge\w*))|\b(?:dangerous|hazardous|unsafe)\b"),
     ("odd_smell", r"\bsmell(?:ed)?\b"),
 )  # fmt: skip
 """Kind and pattern of one clause in which a danger may be meant."""
+
+KEYS: Final[dict[str, tuple[str, ...]]] = {
+    "gas": ("gas", "egg", "hiss", "stove"),
+    "carbon_monoxide": (
+        "alarm", "co", "poison", "ache", "dizzy", "naus", "light", "vomit",
+        "throwing", "sick", "ill", "woozy", "passed", "unconscious", "faint", "collapsed", "wake",
+        "unresponsive", "feel", "got", "gets", "getting",
+    ),
+    "burning": (
+        "smell", "smok", "spark", "arc", "fire", "melt", "char", "burn", "scorch", "haz", "explo",
+        "blew", "blown", "wire", "wiring", "outlet", "breaker", "panel", "plug", "board",
+    ),
+    "water_electric": (
+        "water", "flood", "puddl", "soak", "submerged", "drench", "drip", "leak", "wet", "rain",
+        "inch", "foot", "feet",
+    ),
+    "flame": (
+        "soot", "flame", "fire", "burner", "rollout", "smell", "exhaust", "scorch", "spill",
+        "backdraft", "exchanger", "hx", "chest", "eyes", "tag", "condemned", "unsafe",
+    ),
+    "unnamed": ("fire", "police", "evacuat", "dangerous", "hazardous", "unsafe"),
+    "odd_smell": ("smell",),
+}  # fmt: skip
+"""Pieces of words of which a clause has one if any pattern of the kind can match it."""

@@ -70,7 +70,10 @@ _SAME_DAY: Final = (
 RESPONSES: Final[Mapping[RedFlagKind, Response]] = MappingProxyType(
     {
         RedFlagKind.GAS: Response(
-            question="Is there a smell of gas or rotten eggs, or a hiss of gas, right now?",
+            question=(
+                "Is there a smell of gas or rotten eggs, a hiss of gas or a damaged gas line, "
+                "right now?"
+            ),
             on_site=(
                 "Stop and leave now, with everybody in the house.",
                 "Touch no switch, light nothing, unplug nothing, and don't call from inside.",
@@ -106,7 +109,10 @@ RESPONSES: Final[Mapping[RedFlagKind, Response]] = MappingProxyType(
             dispatcher=_HANG_UP,
         ),
         RedFlagKind.BURNING: Response(
-            question="Is there smoke, a burning or electrical smell, or sparking right now?",
+            question=(
+                "Is there smoke, a burning or electrical smell, sparking, or anything electrical "
+                "that is hot or melting, right now?"
+            ),
             on_site=(
                 "Turn the system off at the thermostat; if the breaker is within safe reach, off.",
                 "Smoke or flame: everybody out, call 911 from outside.",
@@ -117,6 +123,22 @@ RESPONSES: Final[Mapping[RedFlagKind, Response]] = MappingProxyType(
                 "If you can reach the breaker safely, switch it off too.",
                 "If you see smoke or flame, get everybody out and call 911 from outside.",
                 "Leave it off until somebody has looked at it.",
+            ),
+            dispatcher=_SAME_DAY,
+        ),
+        RedFlagKind.SHOCK: Response(
+            question="Does anything give a shock or a tingle when it is touched, right now?",
+            on_site=(
+                "Don't touch the unit, its ducts or its pipes again, and keep everybody off them.",
+                "Only if the panel is dry and within safe reach, switch the circuit off there.",
+                "Anybody who was shocked and feels unwell: call 911.",
+                "Leave the power off until an electrician or a licensed person has found it.",
+            ),
+            read_out=(
+                "Please don't touch the unit or its ducts again, and keep everybody away from it.",
+                "Only if the electrical panel is dry and easy to reach, switch the unit off there.",
+                "If anybody was shocked and feels unwell, call 911.",
+                "Leave it off until an electrician has looked at it.",
             ),
             dispatcher=_SAME_DAY,
         ),
@@ -136,8 +158,8 @@ RESPONSES: Final[Mapping[RedFlagKind, Response]] = MappingProxyType(
         ),
         RedFlagKind.FLAME: Response(
             question=(
-                "Is there soot, a yellow flame, flame outside the burner or an exhaust smell right "
-                "now?"
+                "Is there soot, a yellow flame, flame outside the burner, an exhaust smell, a vent "
+                "pipe that is loose or blocked, or a cracked heat exchanger, right now?"
             ),
             on_site=(
                 "Turn the unit off at the thermostat and don't start it again.",
@@ -205,6 +227,27 @@ RESPONSES: Final[Mapping[RedFlagKind, Response]] = MappingProxyType(
                 "If anybody is confused, faints, or has hot dry skin, call 911.",
             ),
             dispatcher="Book a priority visit and stop the questions about ducts.",
+        ),
+        RedFlagKind.UNNAMED: Response(
+            question=(
+                "Is there a smell of gas or burning, an alarm sounding, anybody ill, or water near "
+                "wires, right now?"
+            ),
+            on_site=(
+                "Stop. An alarm sounding, a smell of gas or anybody ill: everybody out now, touch "
+                "no switch, call 911 from outside.",
+                "Burning: off at the thermostat, off at the breaker if it is safe to reach. Smoke "
+                "or flame: everybody out, call 911.",
+                "Water near anything electrical: touch nothing, stay out of it.",
+            ),
+            read_out=(
+                "If an alarm is sounding, you smell gas or anybody is ill, please leave now with "
+                "everybody, touch no switch, and call 911 from outside.",
+                "If something is burning, turn the system off at the thermostat; if you see smoke "
+                "or flame, leave and call 911 from outside.",
+                "If there is water near anything electrical, don't touch it and stay out of it.",
+            ),
+            dispatcher="Ask which it is; end the questions here and book a safety call for today.",
         ),
         RedFlagKind.ODD_SMELL: Response(
             question=(

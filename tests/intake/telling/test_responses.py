@@ -19,11 +19,13 @@ MUST_SAY = [
     (RedFlagKind.GAS, ("leave", "switch", "light", "911", "basement", "well away")),
     (RedFlagKind.CARBON_MONOXIDE, ("air now", "911", "windows", "pets", "headache")),
     (RedFlagKind.BURNING, ("thermostat", "breaker", "smoke or flame", "911")),
+    (RedFlagKind.SHOCK, ("touch", "dry", "911", "electrician")),
     (RedFlagKind.WATER_ELECTRIC, ("touch", "stand in", "dry", "electrician")),
     (RedFlagKind.FLAME, ("thermostat", "again", "911", "fresh air", "today", "dizzy")),
     (RedFlagKind.CO_READING, ("70", "911")),
     (RedFlagKind.NO_HEAT_VULNERABLE, ("oven", "grill", "911", "confus", "slur", "warm", "drows")),
     (RedFlagKind.NO_COOLING_VULNERABLE, ("cool", "water", "911", "confus", "skin", "faint")),
+    (RedFlagKind.UNNAMED, ("911", "switch", "outside", "thermostat", "touch")),
     (RedFlagKind.ODD_SMELL, ("gas", "leave", "switch")),
     (RedFlagKind.LOW_BATTERY_CHIRP, ("battery", "test", "911")),
 ]
