@@ -3,7 +3,7 @@
 from collections.abc import Callable, Sequence
 
 from engine.job.job import Job
-from engine.verdict import ModeStatus, Verdict
+from engine.verdict import Verdict
 from intake.interview import danger
 from intake.interview.booking import Booking
 from intake.interview.booking_card import card_lines
@@ -183,7 +183,10 @@ class Conversation:
             booking = self._talk.booking()
             name = booking.outcome.value.replace("_", " ")
             return f"If stopped now: {name}. {booking.decided}"
-        return f"If stopped now: {_standing_words(self._talk.verdict())}"
+            # Imported here: telling is needed only once something is to be told.
+        from intake.telling.verdict import short_verdict
+
+        return f"If stopped now: {short_verdict(self._talk.verdict())}."
 
     def _cleaned(self, text: str) -> str:
         question = self._talk.question
@@ -249,25 +252,3 @@ class Conversation:
         if state.voice is Voice.DISPATCHER and state.stopped != stopped_before:
             return self._card()
         return []
-
-
-_WORST_FIRST = (
-    ModeStatus.WONT_CARRY,
-    ModeStatus.CANT_SAY,
-    ModeStatus.CARRIES_WITH_CHANGES,
-    ModeStatus.CARRIES,
-)
-
-
-def _standing_words(verdict: Verdict) -> str:
-    # Imported here: telling is needed only once something is to be told.
-    from intake.telling.names import STATUSES, mode_words
-
-    modes = sorted(verdict.modes.values(), key=lambda mode: _WORST_FIRST.index(mode.status))
-    if not modes:
-        return "nothing can be said yet."
-    worst = modes[0]
-    words = f"{mode_words(worst.mode)}: {STATUSES[worst.status]}"
-    if worst.status is ModeStatus.CANT_SAY:
-        return f"{words} ({worst.over_share:.0%} of the likely houses would not carry it)."
-    return f"{words} ({worst.confidence:.0%} sure)."

@@ -142,7 +142,10 @@ def listen(question: Question, text: str, job: Job, previous: Previous | None = 
     )
     if question.field in _PASTED and not isinstance(found, Accepted):
         return _around_a_paste(text, found, previous)
-    if question.choices and isinstance(found, Rejected) and len(text) <= LONGEST_ANSWER:
+    lost = isinstance(found, Rejected) or (
+        isinstance(found, AskBack) and found.kind is AskKind.WRONG_QUANTITY
+    )
+    if question.choices and lost and len(text) <= LONGEST_ANSWER:
         return Rejected(f"I can't read that as an answer. {_wanted(question)}")
     if question.section == "supply.trunks" and question.field == "duct":
         return _several_trunks(found, line, job)

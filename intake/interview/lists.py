@@ -5,6 +5,7 @@ from typing import Final
 
 from engine.job.belief import Belief, Between, How, Known
 from engine.job.job import BlowerSetting, CoolingRow, Job
+from engine.job.modes import Mode
 from engine.physics.blower_table import BlowerTable
 from intake.interview.beliefs import Facts, Knowing, belief_of, how_known, range_of, yes_or_no
 from intake.interview.question import Question
@@ -284,6 +285,19 @@ def _inside_table(question: Question, reading: Accepted, knowing: Knowing, job: 
     return Facts({question.section: yes_or_no(question.section, not yes, knowing)})
 
 
+def _rise(question: Question, reading: Accepted, knowing: Knowing, job: Job) -> Facts:
+    """Temperatures of the burner at high fire: a reading of its own beside the gauge's."""
+    key = "readings.1" if job.word("site.has_gauge") == "yes" else "readings.0"
+    beliefs: dict[str, Belief] = {}
+    for name, fact in (("return_degF", "return_degf"), ("supply_degF", "supply_degf")):
+        value = reading.values.get(name)
+        if isinstance(value, int | float):
+            beliefs[f"{key}.{fact}"] = belief_of(f"{key}.{fact}", float(value), knowing)
+    if len(beliefs) == 2:
+        beliefs[f"{key}.mode"] = Known(Mode.HEATING_HIGH.value, How.MEASURED)
+    return Facts(beliefs)
+
+
 def _blower(question: Question, reading: Accepted, knowing: Knowing, job: Job) -> Facts:
     settings: list[BlowerSetting] = []
     for number, table in enumerate(_entries(reading.values, "blower_tables"), start=1):
@@ -326,6 +340,7 @@ _TAKERS: Final[Mapping[str, _Taker]] = {
     "tools": _tools,
     "equipment.coil_outside_rating": _inside_table,
     "equipment.filter_outside_rating": _inside_table,
+    "readings.rise": _rise,
     "blower": _blower,
 }
 """Each list and how an answer to it is taken."""

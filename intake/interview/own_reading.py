@@ -228,6 +228,9 @@ def _measured_where(text: str, choices: tuple[str, ...]) -> Reading | None:
     return Accepted({}, place=found[0])
 
 
+_THICKEST_IN: Final = 6.5
+"""Filters are at most 6 in. deep, liner and board at most 2."""
+
 _PER_UNIT_IN: Final = {"": 1.0, "in": 1.0, "mm": 1 / 25.4, "cm": 1 / 2.54}
 
 
@@ -236,6 +239,8 @@ def _thickness(text: str, choices: tuple[str, ...]) -> Reading | None:
     if not numbers:
         return Accepted({"in": 1.0}) if re.search(r"\ban? inch\b", text) else None
     sizes = sorted({round(n.value * _PER_UNIT_IN[n.unit], 3) for n in numbers})
+    if sizes[-1] > _THICKEST_IN:
+        return None
     if len(sizes) > 1:
         return AskBack(
             f"Which thickness: {' or '.join(f'{s:g}' for s in sizes)} in.?",

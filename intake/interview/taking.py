@@ -296,6 +296,7 @@ def elsewhere(talk: Talk, question: Question | None, text: str) -> tuple[Questio
 _SHAPES: Final = (
     (r"\d+ ?(?:x|by|×) ?\d+ ?(?:x|by|×) ?\d", ("filter", "d_filter")),
     (r"\d ?cfm\b", ("cool_cfm",)),
+    (r"\b(?:elbows?|take ?offs?|boots?)\b", ("fittings",)),
     (r"\d[ -]?tons?\b", ("new_tons", "d_tons")),
 )
 """Answers that are told by their shape, whatever is asked."""

@@ -65,12 +65,12 @@ BLOWER_AND_COIL: Final[tuple[Question, ...]] = (
         choices=YES_NO,
         when=_coil_may_be_inside,
         topics=("coil in the table",),
-        label="Coil inside the table",
+        label="The coil and the table",
     ),
     Question(
         "filter_in_table",
         "yes_no",
-        "And with a filter in place?",
+        "Was that table taken with a filter in place?",
         "What the table already has in it must not be counted twice.",
         "In the notes under the table.",
         "Look for with filter or without filter.",
@@ -82,7 +82,7 @@ BLOWER_AND_COIL: Final[tuple[Question, ...]] = (
         choices=YES_NO,
         when=_has_table,
         topics=("filter in the table",),
-        label="Filter inside the table",
+        label="The filter and the table",
     ),
     Question(
         "blower_kind",
@@ -150,7 +150,7 @@ BLOWER_AND_COIL: Final[tuple[Question, ...]] = (
         unit="CFM",
         when=_coil_drop_given,
         topics=("coil drop airflow",),
-        label="Coil drop listed at",
+        label="Coil drop listed",
     ),
 )
 """What the blower can do, and what the coil costs it."""

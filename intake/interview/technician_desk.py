@@ -282,7 +282,7 @@ AT_THE_DESK: Final[tuple[Question, ...]] = (
         when=_low_fire,
         topics=("low fire", "low input"),
         none="burner_one_stage",
-        label="Low fire",
+        label="Burner",
     ),
     Question(
         "rise",

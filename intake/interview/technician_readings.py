@@ -28,8 +28,15 @@ def _gauge(context: Context) -> bool:
 
 
 def _probes(context: Context) -> bool:
-    burner = context.burner
-    return burner and context.is_yes("site.has_probes") and context.is_yes("old.works")
+    return context.is_yes("site.has_probes") and context.is_yes("old.works")
+
+
+def _old_burns(context: Context) -> bool:
+    return _probes(context) and context.job.is_known("old.heating_input_btuh")
+
+
+def _wants_old_efficiency(context: Context) -> bool:
+    return _old_burns(context) and not context.job.is_known("old.heating_output_btuh")
 
 
 def _any_reading(context: Context) -> bool:
@@ -178,6 +185,48 @@ THE_READINGS: Final[tuple[Question, ...]] = (
         label="Airflow found by",
     ),
     Question(
+        "old_heat",
+        "capacity",
+        'The old furnace\'s plate: input and efficiency? "none" if the old one burns nothing.',
+        "Its output over the rise you measure gives the airflow of today.",
+        "Inside its upper door.",
+        "INPUT in BTU/h; plastic vent means 90 percent or more, metal about 80.",
+        "60,000 to 110,000 BTU/h; 78 to 80 percent in most old ones.",
+        _EQUIPMENT,
+        0.5,
+        fills=(
+            ("input_btuh", "old.heating_input_btuh"),
+            ("btuh", "old.heating_input_btuh"),
+            ("output_btuh", "old.heating_output_btuh"),
+            ("efficiency", "old.heating_efficiency_fraction"),
+        ),
+        facts=("old.heating_input_btuh",),
+        unit="BTU/h",
+        needs=_PROBES,
+        when=_probes,
+        topics=("old furnace", "old input"),
+        none="old_burns_nothing",
+        label="Old furnace",
+    ),
+    Question(
+        "old_efficiency",
+        "efficiency",
+        "And the old furnace's efficiency, in percent?",
+        "Heat out is input times efficiency.",
+        "On its plate, or by its vent: plastic 90 or more, metal about 80.",
+        "AFUE, or output over input.",
+        "80.",
+        _EQUIPMENT,
+        0.2,
+        fills=(("fraction", "old.heating_efficiency_fraction"),),
+        facts=("old.heating_efficiency_fraction",),
+        unit="%",
+        needs=_PROBES,
+        when=_wants_old_efficiency,
+        topics=("old efficiency",),
+        label="Old furnace's efficiency",
+    ),
+    Question(
         "rise_reading",
         "temperature",
         'Heating, steady: return and supply air temperature? Like "68 in, 120 out".',
@@ -187,14 +236,10 @@ THE_READINGS: Final[tuple[Question, ...]] = (
         "A rise of 35 to 72 F.",
         _EQUIPMENT,
         8.0,
-        fills=(
-            ("return_degF", "readings.1.return_degf"),
-            ("supply_degF", "readings.1.supply_degf"),
-        ),
-        facts=("readings.1.supply_degf",),
+        section="readings.rise",
         unit="F",
         needs=_PROBES,
-        when=_probes,
+        when=_old_burns,
         topics=("temperatures",),
         label="Temperatures, heating",
     ),

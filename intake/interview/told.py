@@ -61,6 +61,7 @@ _READINGS: Final[Mapping[str, str]] = {
     "before_coil_inwc": "supply before the coil {}",
     "after_coil_inwc": "supply after the coil {}",
     "total_external_inwc": "total external {}",
+    "mode": "{}",
     "return_degf": "return {}",
     "supply_degf": "supply {}",
 }
@@ -218,12 +219,16 @@ def _one(key: str, belief: Belief, *, alone: bool) -> str:
     name = key.rsplit(".", 1)[-1]
     if key.startswith("readings") and name in _READINGS:
         return _READINGS[name].format(value)
-    if key in _SHORT and not (alone and key.startswith("target.")):
-        return _SHORT[key].format(value)
+    short = _SHORT.get(key.replace("old.", "equipment.", 1) if key.startswith("old.") else key)
+    if short is not None and not (alone and key.startswith("target.")):
+        return short.format(value)
     return value if alone else f"{fact_words(key)}: {value}"
 
 
 def _value(key: str, belief: Belief) -> str:
+    if key.endswith("_outside_rating"):
+        sure = ", not sure" if isinstance(belief, OneOf) else ""
+        return ("not in it" if likely_value(belief) == "yes" else "in it") + sure
     match belief:
         case Between(low=low, high=high) if low != high:
             return f"{_written(key, low)} to {_written(key, high)}"

@@ -308,3 +308,43 @@ def test_dont_know_to_the_safety_look_asks_to_look_once():
     assert told.key == "safety"
     assert "look" in told.text
     assert told.play("idk").key == "new_equipment"
+
+
+def test_a_measured_rise_is_a_reading_of_its_own_with_the_old_furnaces_output():
+    told = through_the_gates(tools="tape and probes")
+    while told.key != "old_heat":
+        told.play("skip")
+    told.play("100k in, 80%", "68 in 128 out")
+    job = told.talk.job
+    assert job.number("old.heating_input_btuh") == 100_000.0
+    assert job.word("readings.0.mode") == "heating_high"
+    assert job.number("readings.0.supply_degf") == 128.0
+    assert "return 68 F, supply 128 F, full heat" in told.text
+
+
+def test_an_old_unit_that_burns_nothing_has_no_rise_to_measure():
+    told = through_the_gates(tools="tape and probes")
+    while told.key != "old_heat":
+        told.play("skip")
+    assert told.play("none").key != "rise_reading"
+
+
+def test_what_the_table_holds_is_told_the_right_way_round():
+    told = Dialogue().play("no", "3 ton heat pump single stage 1200 cfm", "same", "none")
+    told.play("high: 0.1 1300, 0.3 1240, 0.5 1180, 0.7 1100")
+    assert told.key == "coil_in_table"
+    told.play("yes")
+    assert told.talk.job.word("equipment.coil_outside_rating") == "no"
+    assert "in it" in told.text
+    assert "not in it" not in told.text
+    told.play("no")
+    assert told.talk.job.word("equipment.filter_outside_rating") == "yes"
+    assert "not in it" in told.text
+
+
+def test_a_pasted_table_may_have_several_lines():
+    told = Dialogue().play("no", "3 ton heat pump single stage 1200 cfm", "same", "none")
+    told.play("high: 0.1 1300, 0.3 1240, 0.5 1180\nlow: 0.1 900, 0.3 860, 0.5 800")
+    names = [setting.table.setting for setting in told.talk.job.blower]
+    assert names == ["high", "low"]
+    assert told.replayed() == told.state
