@@ -127,6 +127,8 @@ def read_material(said: Scan, choices: Sequence[str]) -> Reading | None:
             m.split(".")[1] for i in said.items for m in i.meanings if m.startswith("material.")
         }
         return _ask("material", [m for m in MATERIALS[:4] if m not in denied])
+    if said.says("material.mixed"):
+        return _ask("material", MATERIALS[:4])
     if said.says("material.unlined"):
         return (
             _picked("material", ("galvanized",), choices)

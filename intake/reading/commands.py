@@ -12,21 +12,23 @@ from functools import cache, lru_cache
 from typing import Final
 
 from intake.reading.result import Command, CommandName
-from intake.reading.words import words
+from intake.reading.words import words as words_of
 
 __all__ = ["as_command"]
 
 KEYS: Final[dict[CommandName, str]] = {
     CommandName.SKIP: (
-        "skip|pass|next|next one|next question|move on|moving on|move along|go on|keep going"
-        "|carry on|onward|not now|later|come back to|come back later|circle back|leave blank"
-        "|leave it blank|proceed|continue|rather not|jump ahead|skip ahead|skip over|skip past"
-        "|do that one later|go to the next|on to the next|go ahead to the next|no answer"
-        "|don't want to answer|rather not answer|next please|another one|ask me something else"
-        "|something else|go forward|forward|don't care|doesn't matter|do not care|put that off"
-        "|get to that later|deal with that later|revisit|park that|park it|table that"
-        "|hold that one|none of your business|different question|ask another|ask me another"
-        "|skp|skipp|jump over|let's leave|bypass this"
+        "skip|pass|next|next one|next question|move on|moving on|move along|go on"
+        "|keep going|carry on|onward|not now|later|come back to|come back later"
+        "|circle back|leave blank|leave it blank|proceed|continue|rather not|jump ahead"
+        "|skip ahead|skip over|skip past|do that one later|go to the next|on to the next"
+        "|go ahead to the next|no answer|don't want to answer|rather not answer"
+        "|not answering|won't answer|refuse to answer|no comment|next please|another one"
+        "|ask me something else|something else|go forward|forward|don't care"
+        "|doesn't matter|do not care|put that off|get to that later|deal with that later"
+        "|revisit|park that|park it|table that|hold that one|none of your business"
+        "|different question|ask another|ask me another|skp|skipp|jump over|let's leave"
+        "|bypass this"
     ),
     CommandName.BACK: (
         "back|go back|goto previous|goto last|previous|prev|back up|backup|go backwards"
@@ -120,19 +122,22 @@ KEYS: Final[dict[CommandName, str]] = {
         "|what did i tell you|progress"
     ),
     CommandName.QUIT: (
-        "quit|exit|bye|goodbye|good bye|stop|gotta go|have to go|got to go|need to go|done"
-        "|all done|i'm done|finished|i'm finished|log out|logout|done for the day"
-        "|done for today|bail|call it a day|call it quits|stop here|i quit|that's all"
-        "|that is all|abort|shut down|close|close the program|close the app|get me out"
-        "|get out of here|go home|out of time|end|end it|end this|end the interview"
-        "|end session|knock off|save and quit|save and exit|wrap up|wrap it up|peace out"
-        "|see ya|see you|later gator|i'm out|heading out|pack it in|had enough|enough"
-        "|enough of this|that's enough|leave|i'm leaving|shut it down|shut this down|kill it"
-        "|no more|no more questions|stop asking|turn it off|turn this off|signing off|sign off"
-        "|hang up|quitting|quti|qiut|exti|i'm outta here|outta here|finish later"
-        "|pick this up later|pick it up later|pick this up tomorrow|finish this later"
-        "|finish tomorrow|continue later|continue tomorrow|resume later|resume tomorrow"
-        "|do this later|do the rest later|stop for now|that'll do"
+        "quit|exit|bye|goodbye|good bye|stop|gotta go|gotta run|have to run|got to run"
+        "|need to run|gotta bounce|gotta leave|have to leave|time to go|time's up"
+        "|have to go|got to go|need to go|done|all done|i'm done|finished|i'm finished"
+        "|log out|logout|log off|logoff|sign out|we're done|were done|we are done"
+        "|done for the day|done for today|bail|call it a day|call it quits|stop here"
+        "|i quit|that's all|that is all|abort|shut down|close|close the program"
+        "|close the app|get me out|get out of here|go home|out of time|end|end it|end this"
+        "|end the interview|end session|knock off|save and quit|save and exit|wrap up"
+        "|wrap it up|peace out|see ya|see you|later gator|i'm out|heading out|pack it in"
+        "|had enough|enough|enough of this|that's enough|leave|i'm leaving|shut it down"
+        "|shut this down|kill it|no more|no more questions|stop asking|turn it off"
+        "|turn this off|signing off|sign off|hang up|quitting|quti|qiut|exti"
+        "|i'm outta here|outta here|finish later|pick this up later|pick it up later"
+        "|pick this up tomorrow|finish this later|finish tomorrow|continue later"
+        "|continue tomorrow|resume later|resume tomorrow|do this later|do the rest later"
+        "|stop for now|that'll do"
     ),
     CommandName.FINISH: (
         "finish|give me the answer|enough questions|finish now|finish up|final answer|conclude"
@@ -142,7 +147,7 @@ KEYS: Final[dict[CommandName, str]] = {
 }
 """What is said for each request; one phrase, one entry."""
 
-_FILLER: Final = words("""
+_FILLER: Final = words_of("""what's but and we're were off
         ok okay please pls plz um umm uh uhh hmm hm er well so let's lets can could would will you
         we i just hey now then want to like wanna should i'll we'll for me thanks thank thx right
         real quick quickly maybe alright all actually man dude buddy bud sir ma'am kindly lemme
@@ -234,7 +239,8 @@ def _by_phrase() -> dict[tuple[str, ...], CommandName]:
     table: dict[tuple[str, ...], CommandName] = {}
     for name, phrases in KEYS.items():
         for phrase in phrases.split("|"):
-            table.setdefault(tuple(phrase.split()), name)
+            key = tuple(word for word in phrase.split() if word not in _NOISE)
+            table.setdefault(key, name)
     return table
 
 
@@ -256,7 +262,9 @@ def as_command(text: str, field: str) -> Command | None:
     words = [_ALIAS.get(word, word) for word in _WORD.findall(text)]
     if 1 < len(words) <= 8 and words[0] == "y":
         words[0] = "why"
-    words = _respelt(words)
+    words = [word for word in _respelt(words) if word not in _NOISE]
+    if not words:
+        return None
     if not words or len(words) > _LONGEST_WORDS:
         return None
     if field in ("yes_no", "choice", "coil_state") and " ".join(words) in _ANSWERS:
@@ -266,7 +274,11 @@ def as_command(text: str, field: str) -> Command | None:
         for i in range(len(words) - length + 1):
             name = table.get(tuple(words[i : i + length]))
             rest = words[:i] + words[i + length :]
-            if name is not None and all(word in _FILLER for word in rest):
+            if length == 1 and words[i] in _WEAK and len(words) > _MOST_AROUND_WEAK:
+                continue
+            if name is not None and all(
+                word in _FILLER or table.get((word,)) is name for word in rest
+            ):
                 if not _is_whole(words, rest, name):
                     continue
                 return Command(name)
@@ -280,6 +292,24 @@ _WHAT_IS: Final = re.compile(
     r"(?:and |so |ok |um )?(?:what(?:'s| is| are| do you mean by)|define|explain"
     r"|how do you mean) (?:an? |the )?(?P<what>[a-z' ]{2,40})"
 )
+
+_NOISE: Final = words_of("""
+    even really exactly actually just please pls ok okay um uh hey well damn darn heck hell
+    freaking bloody like man dude
+""")
+"""Words that are left out before a key phrase is looked for."""
+
+_WEAK: Final = words_of(
+    """
+        stuck lost what enough done leave close end stop pass forward back again list review info
+        eh out bail manual hint example mistake reason purpose later finish show how where cancel
+        delete huh result results status finished another confused missed close proceed continue
+        next skip-it erase
+    """
+)
+"""Key words that ask for something only in a short text ("its stuck in there" doesn't)."""
+
+_MOST_AROUND_WEAK: Final = 5
 
 _GUESSED: Final = (
     "skip",

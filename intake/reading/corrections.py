@@ -25,6 +25,10 @@ _MARKER: Final = re.compile(
     r"|that wasn't right|no no|whoops a daisy|woopsie|oopsie|mistake"
     r"|that was a mistake)[\s,.:;!-]+)+"
 )
+_OWNED_UP: Final = re.compile(
+    r"^[a-z' ]{0,40}\b(?:wrong|mistake|fix|correct\w*|typo|mis(?:typed|read|spoke|heard)"
+    r"|messed|screwed|goof\w*|flubbed|botched)\b[a-z' ]{0,20}[,:.;-]\s*"
+)
 _PATTERNS: Final = (
     re.compile(
         r"^(?:let'?s )?(?:please )?(?:can you )?(?:make|change|correct|fix|update|set"
@@ -138,7 +142,7 @@ def correction(
     """
     if len(line) > 160:
         return None
-    body = _MARKER.sub("", line).strip()
+    body = _OWNED_UP.sub("", _MARKER.sub("", line)).strip()
     marked = body != line
     if _SWAPPED.search(line):
         return Command(CommandName.CORRECT, None, "swap")

@@ -69,7 +69,7 @@ def read_length(said: Scan, low: float, high: float) -> Reading | None:
             vague(said, "size", "amount")
             or (said.numbers and said.words() & _STRETCHES)
             or odd
-            or said.words() & {"roll", "rolls", "joists", "joist", "paces", "yard"}
+            or said.words() & (_PIECES | {"joists", "joist", "paces", "yard"})
         ):
             return AskBack("About how many feet is that?", (), AskKind.MISSING_PART)
         return None

@@ -183,8 +183,8 @@ _EXCUSE: Final = re.compile(
     r"|still waiting|looking for it|god (?:only )?knows|lord knows|heaven knows|who knows"
     r"|only knows|anyone'?s guess|anybody'?s guess|your guess|wish i knew|beats|stumped"
     r"|pass on|jumps? (?:all )?(?:over|around)|all over the place|bouncing|pegged|unstable"
-    r"|unsteady|erratic|fluctuat\w+|refus\w+|skipped it|unsure|uncertain|clueless|mystery"
-    r"|unclear)\b"
+    r"|unsteady|erratic|fluctuat\w+|refus\w+|skipped it|nowhere|in front of|piled"
+    r"|stacked up|furniture|couch|blocking|unsure|uncertain|clueless|mystery|unclear)\b"
 )
 
 

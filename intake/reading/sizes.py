@@ -122,7 +122,8 @@ def _count_before(items: list[Item], first: int) -> tuple[int, Item | None] | No
             return None
         if item.kind == "sym" and item.text not in "()-@:#":
             return None
-        if item.text == "each" or (item.means("join.by") and k != first - 1):
+        each = item.text in ("each", "ea") and k and items[k - 1].kind != "num"
+        if each or (item.means("join.by") and k != first - 1):
             return None
         k -= 1
         steps += 1

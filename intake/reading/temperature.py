@@ -58,7 +58,7 @@ def read_temperature(said: Scan, low: float, high: float) -> Reading | None:
 
 
 _LABELS: Final = {
-    "return": ("role.return", "in", "before"),
+    "return": ("role.return", "in", "before", "back"),
     "supply": ("role.supply", "out", "after"),
 }
 

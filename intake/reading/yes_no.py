@@ -133,7 +133,8 @@ def _rest_of(clause: str) -> list[str]:
 
 def read_yes_no(text: str, question: str) -> Reading | None:
     """Read a yes or no from normalised text; None if it holds neither."""
-    text = _respelt(text)
+    text = re.sub(r"(?<=[a-z])-(?=[a-z])", " ", text)
+    text = _MAYBE_YES.sub(r"probably \1", _respelt(text))
     asked = question.lower()
     both = BOTH.search(text) is not None
     turned = TURN.split(text)
@@ -143,8 +144,12 @@ def read_yes_no(text: str, question: str) -> Reading | None:
     if IN_HAND.match(asked) and not _doesnt_know(text) and NOT_IN_HAND.search(text):
         return Accepted({"yes": False}) if verdict in (None, False) else _which(question)
     axes = {axis for axis, _ in _poles_in(WORD.findall(asked))}
-    if cant_say(text):
-        by_access = bool(axes & {"access", "running"}) and not _doesnt_know(text)
+    if cant_say(text) and not (isinstance(verdict, bool) and not _doesnt_know(text)):
+        by_access = (
+            bool(axes & {"access", "running"})
+            and not _doesnt_know(text)
+            and _NO_WAY_THERE.search(text) is not None
+        )
         if by_access and verdict in (None, False):
             return Accepted({"yes": False})
         if verdict is None or verdict == "both" or not (_said_too(text) or by_access):
@@ -165,6 +170,19 @@ def read_yes_no(text: str, question: str) -> Reading | None:
     if UNSURE.search(NO_DOUBT.sub(" ", text)):
         values["sure"] = False
     return Accepted(dict(values))
+
+
+_NO_WAY_THERE: Final = re.compile(
+    r"\b(?:can'?t|cannot|couldn'?t|can not|unable|no (?:way|access|hatch|ladder|power"
+    r"|opening|door)|won'?t|inaccessible|unreachable|buried|blocked|locked|sealed|shut"
+    r"|stuck|too (?:tight|small|hot|high|narrow|low)|dead|down|off|broken|not (?:able"
+    r"|reachable|accessible|running|working)|behind|drywalled|flooded|out of reach"
+    r"|impossible)\b"
+)
+
+_MAYBE_YES: Final = re.compile(
+    r"^(?:maybe|perhaps|possibly|i guess|guess|kinda|sorta)[, ]+(yes|yeah|yep|no|nope|nah|not|so)\b"
+)
 
 
 def _of_a_part(verdict: bool | str | None, asked: str, text: str) -> bool | str | None:
