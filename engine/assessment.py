@@ -166,7 +166,43 @@ def _common(
 
 
 def _assess_mode(context: Context) -> ModeAssessment:
-    fixed = [
+    standing = _standing(context) if context.target.least_cfm is None else None
+    best: tuple[tuple[float, float, float, float], ModeAssessment] | None = None
+    shares: dict[str, float] = {}
+    for setting in _allowed(context):
+        delivered = _operating(context, setting)
+        target = context.target.met_by(delivered.airflow_cfm) if setting else context.target
+        here = replace(context, delivered=delivered, target=target)
+        fixed = standing or _standing(here)
+        raws = _at_setting(here, setting)
+        own = _any_over(context, raws)
+        over = _any_over(context, fixed) | own
+        shares[delivered.setting] = float(np.mean(over[1:]))
+        tight = float(np.mean([raw.tight_share for raw in raws if raw.votes] or [0.0]))
+        off = abs(float(np.log(delivered.airflow_cfm[0] / context.target.likely_cfm)))
+        # where ducts alone fail every setting, the one that is best by itself is still the best
+        rank = (shares[delivered.setting], float(np.mean(own[1:])), tight, off)
+        if best is None or rank < best[0]:
+            best = (
+                rank,
+                ModeAssessment(
+                    context.mode,
+                    target,
+                    delivered.setting,
+                    (*fixed, *raws),
+                    over[1:],
+                    delivered,
+                    _quiet_cfm(context),
+                    shares,
+                ),
+            )
+    assert best is not None  # without a table there is the one believed blower
+    return best[1]
+
+
+def _standing(context: Context) -> list[Raw]:
+    """Checks that don't ask what the blower gives, but at the target."""
+    return [
         *velocities(context),
         *return_openings(context),
         *supply_registers(context),
@@ -177,34 +213,6 @@ def _assess_mode(context: Context) -> ModeAssessment:
         *readings(context),
         *starved_branch(context),
     ]
-    fixed_over = _any_over(context, fixed)
-    best: tuple[tuple[float, float, float, float], Delivered, list[Raw], Mask] | None = None
-    shares: dict[str, float] = {}
-    for setting in _allowed(context):
-        delivered = _operating(context, setting)
-        here = replace(context, delivered=delivered)
-        raws = _at_setting(here, setting)
-        own = _any_over(context, raws)
-        over = fixed_over | own
-        shares[delivered.setting] = float(np.mean(over[1:]))
-        tight = float(np.mean([raw.tight_share for raw in raws if raw.votes] or [0.0]))
-        off = abs(float(np.log(delivered.airflow_cfm[0] / context.target.likely_cfm)))
-        # where ducts alone fail every setting, the one that is best by itself is still the best
-        rank = (shares[delivered.setting], float(np.mean(own[1:])), tight, off)
-        if best is None or rank < best[0]:
-            best = (rank, delivered, raws, over)
-    assert best is not None  # without a table there is the one believed blower
-    _, delivered, raws, over = best
-    return ModeAssessment(
-        context.mode,
-        context.target,
-        delivered.setting,
-        (*fixed, *raws),
-        over[1:],
-        delivered,
-        _quiet_cfm(context),
-        shares,
-    )
 
 
 def _allowed(context: Context) -> tuple[BlowerSetting | None, ...]:

@@ -17,7 +17,7 @@ from engine.influence import assumptions_of, wanted_of, weights_of
 from engine.job.job import Job
 from engine.remedies import find_changes
 from engine.trade.limits import LIMITS, Limits
-from engine.verdict import Finding, ModeStatus, ModeVerdict, RemedySet, Spread, Verdict
+from engine.verdict import Finding, ModeStatus, ModeVerdict, Part, RemedySet, Spread, Verdict
 
 __all__ = ["SURE", "assess", "judge"]
 
@@ -26,6 +26,9 @@ SURE: Final = 0.90
 
 _STILL_MOVES: Final = 0.02
 """Odds that a fact must move for collecting it to be a way out of a draw."""
+
+_OF_THE_EQUIPMENT: Final = ("target.", "equipment.", "new.", "loads.", "site.")
+"""Facts that say what is asked of the ducts, and nothing of the ducts."""
 
 
 def judge(
@@ -144,10 +147,20 @@ def _status(
 
 
 def _decider_is_known(findings: tuple[Finding, ...]) -> bool:
-    """Whether the finding that is over most often rests on something that somebody stated."""
+    """Whether the finding that is over most often rests on something known of this house.
+
+    What the equipment asks for says nothing of the ducts: unless the equipment or one of its
+    pieces is what holds the mode back, only facts of the house count.
+    """
     voting = [finding for finding in findings if finding.votes]
     worst = max(finding.over_share for finding in voting)
-    return any(finding.known for finding in voting if finding.over_share >= worst)
+    return any(_of_the_house(f) for f in voting if f.over_share >= worst)
+
+
+def _of_the_house(finding: Finding) -> bool:
+    if finding.part in (Part.EQUIPMENT, Part.COIL, Part.FILTER):
+        return bool(finding.known)
+    return any(not key.startswith(_OF_THE_EQUIPMENT) for key in finding.known)
 
 
 def _confidence(status: ModeStatus, over: float) -> float:

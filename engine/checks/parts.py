@@ -26,22 +26,26 @@ def filter_drop(context: Context) -> list[Raw]:
 
 
 def coil_drop(context: Context) -> list[Raw]:
-    """Drop of the new coil at the target, where it is outside the blower's rating."""
+    """Drop of the new coil at the target, where it is outside the blower's rating.
+
+    Large is tight: whether it is too much, the blower that must push through it says.
+    """
     limits = context.limits
     rated = context.house.number("equipment.rated_static_inwc")
     share = limits.coil_drop_share
     budget = Limit(share.value * float(rated[0]), "in. w.c.", f"40 % of the rating: {share.source}")
-    return _drop(context, PressurePart.COIL, Part.COIL, "coil", budget, limits.coil_drop_most_inwc)
+    return _drop(context, PressurePart.COIL, Part.COIL, "coil", budget, None)
 
 
 def _drop(
-    context: Context, name: PressurePart, part: Part, word: str, budget: Limit, most: Limit
+    context: Context, name: PressurePart, part: Part, word: str, budget: Limit, most: Limit | None
 ) -> list[Raw]:
     found = context.system.parts.get(name)
     if found is None or found.inside.all():
         return []
     figure = context.system.drop_inwc(name, context.target_cfm, context.mode)
-    judged = against(figure, budget.value, most.value, present=~found.inside)
+    maximum = None if most is None else most.value
+    judged = against(figure, budget.value, maximum, present=~found.inside)
     raw = Raw(
         check=f"{word}_drop",
         part=part,
@@ -50,14 +54,14 @@ def _drop(
         figure=figure,
         unit="in. w.c.",
         recommended=budget.value,
-        maximum=most.value,
+        maximum=maximum,
         judged=judged,
         harm=Harm.AIR,
         rests_on=(*found.rests_on, *context.target.rests_on),
         formula=_scaled_words(context, name, found.words, figure),
-        source=f"{budget.source}; most: {most.source}",
+        source=budget.source if most is None else f"{budget.source}; most: {most.source}",
         votes=True,
-        turns_at=_turn(context, word, budget.value, most.value, figure, judged),
+        turns_at=_turn(context, word, budget.value, maximum, figure, judged),
     )
     return [raw]
 
@@ -72,14 +76,14 @@ def _scaled_words(context: Context, name: PressurePart, words: str, figure: Arra
 
 
 def _turn(
-    context: Context, word: str, budget: float, most: float, figure: Array, judged: Judged
+    context: Context, word: str, budget: float, most: float | None, figure: Array, judged: Judged
 ) -> TurnsAt | None:
     key = f"new.{word}_drop_inwc"
     stated = context.job.number(key)
     if stated is None or figure[0] <= 0.0:
         return None
     fine = not judged.over[0] and not judged.tight[0]
-    limit = budget if fine else most
+    limit = budget if fine or most is None else most
     return TurnsAt(
         key, stated * limit / float(figure[0]), "at least" if judged.over[0] else "at most"
     )

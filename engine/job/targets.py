@@ -5,7 +5,7 @@ maker's cooling rows, from heat output and the plate's rise range, and only with
 belief by tonnage.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Final
 
 import numpy as np
@@ -49,6 +49,8 @@ class Target:
         known: Whether it follows from what somebody stated, not from tonnage alone.
         rests_on: Keys it comes from.
         formula: Where the figure of the central house comes from; empty if it was stated.
+        least_cfm: Least air that will do, where any airflow of a range does, (n + 1,); else None.
+        most_cfm: Most air that will do there; None where `least_cfm` is.
     """
 
     mode: Mode
@@ -56,6 +58,18 @@ class Target:
     known: bool
     rests_on: tuple[str, ...]
     formula: str = ""
+    least_cfm: Array | None = None
+    most_cfm: Array | None = None
+
+    def met_by(self, airflow_cfm: Array) -> "Target":
+        """The target a blower setting meets: what it gives, as far as the range allows.
+
+        Args:
+            airflow_cfm: What the setting gives, (n + 1,).
+        """
+        if self.least_cfm is None or self.most_cfm is None:
+            return self
+        return replace(self, airflow_cfm=np.clip(airflow_cfm, self.least_cfm, self.most_cfm))
 
     @property
     def likely_cfm(self) -> float:
@@ -147,7 +161,7 @@ def target_of(house: House, mode: Mode, limits: Limits = LIMITS) -> Target:
         or _from_tons(house, mode, limits)
     )
     airflow = np.clip(found.airflow_cfm, _SMALLEST_CFM, _LARGEST_CFM)
-    return Target(mode, airflow, found.known, found.rests_on, found.formula)
+    return replace(found, airflow_cfm=airflow)
 
 
 def _stated(house: House, mode: Mode) -> Target | None:
@@ -218,7 +232,7 @@ def _meets_loads(job: Job, row: CoolingRow, mode: Mode) -> bool:
 
 
 def _from_output(house: House, mode: Mode) -> Target | None:
-    """Heat output over the middle of the plate's rise range."""
+    """Heat output over the plate's rise range: any airflow of it will do, the middle is likely."""
     heat = heat_output_btuh(house, mode)
     if heat is None:
         return None
@@ -227,7 +241,9 @@ def _from_output(house: House, mode: Mode) -> Target | None:
     low = house.stated_or("equipment.rise_low_degf", 25.0, 35.0, 45.0)
     high = house.stated_or("equipment.rise_high_degf", low + 25.0, low + 30.0, low + 35.0)
     keys = (*heat[1], "equipment.rise_low_degf", "equipment.rise_high_degf")
-    return _by_heat(house, mode, heat[0], (low + high) / 2.0, keys)
+    middle = _by_heat(house, mode, heat[0], (low + high) / 2.0, keys)
+    hot = heat[0] / sensible_factor(air_ratio(house))
+    return replace(middle, least_cfm=hot / high, most_cfm=hot / low)
 
 
 def _from_other_mode(house: House, mode: Mode, limits: Limits) -> Target | None:

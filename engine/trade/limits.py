@@ -138,7 +138,6 @@ class Limits:
     supply_drop_share: Limit = Limit(0.20, "of the rated static", _CP)
     return_drop_share: Limit = Limit(0.20, "of the rated static", _CP)
     filter_drop_most_inwc: Limit = Limit(0.38, "in wc", f"one house in ten is above: {_CP}")
-    coil_drop_most_inwc: Limit = Limit(0.42, "in wc", f"one house in ten is above: {_CP}")
 
     cooling_low_cfm_per_ton: Limit = Limit(350.0, "CFM per ton", _WINDOW)
     cooling_high_cfm_per_ton: Limit = Limit(450.0, "CFM per ton", _WINDOW)
