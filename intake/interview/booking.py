@@ -126,7 +126,7 @@ def _change(job: Job) -> Flag | None:
 def _trouble(job: Job) -> Flag | None:
     if job.word("phone.trouble") != "repeated":
         return None
-    return Flag("d_trouble", True, "froze up, shut down or broke more than once: short of air?")
+    return Flag("d_trouble", True, "it froze up, shut down or broke more than once")
 
 
 def _noise(job: Job) -> Flag | None:

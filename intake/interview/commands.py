@@ -176,7 +176,7 @@ def correct(talk: Talk, command: Command, text: str) -> list[Say] | None:
     last = talk.state.last_answer
     if command.fact_words == "swap":
         return _swap(talk, last, text)
-    target = named_by(talk, command.fact_words) if command.fact_words else None
+    target = named_by(talk, command.fact_words or command.value_text or "")
     if target is None:
         target = _holding_old(talk, text) or (question_of(last.question) if last else None)
     if target is None:

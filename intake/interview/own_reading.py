@@ -18,6 +18,7 @@ from intake.interview.own_words import (
     TOOLS,
     whole_words,
 )
+from intake.interview.phone_reading import read_change, read_trouble
 from intake.reading.clean import normalise
 from intake.reading.result import (
     Accepted,
@@ -97,12 +98,13 @@ def _figures(text: str, values: dict[str, Value]) -> tuple[Volunteered, ...] | A
             others.append(Volunteered("airflow", {"cfm": item.value}, text))
         elif item.unit == "ton":
             tons.append(item.value)
-        elif item.text in _MODEL_TONS:
-            tons.append(_MODEL_TONS[item.text])
         elif item.unit in ("pct", "afue") and 55 <= item.value <= 99:
             heat["efficiency"] = item.value / 100.0
         elif value is not None and _INPUT_BTUH[0] <= value <= _INPUT_BTUH[1]:
             heat.setdefault("input_btuh", value)
+    model = _MODEL.search(text)
+    if model and not tons:
+        tons.append(_MODEL_TONS[model[1]])
     either = _EITHER_TONS.search(text)
     if either:
         tons += [float(either[1]), float(either[2])]
@@ -126,6 +128,7 @@ def _figures(text: str, values: dict[str, Value]) -> tuple[Volunteered, ...] | A
     return tuple(others)
 
 
+_MODEL: Final = re.compile(r"(?<!\.)(018|024|030|036|042|048|060)(?![\d.])")
 _EITHER_TONS: Final = re.compile(r"(\d(?:\.\d)?) ?(?:or|to|-) ?(\d(?:\.\d)?)[ -]?tons?\b")
 _ONLY_DIGITS: Final = re.compile(r"[\d /.]+|[a-z ]+")
 
@@ -275,6 +278,8 @@ _READERS: Final[Mapping[str, _Reader]] = {
     "measured_where": _measured_where,
     "thickness": _thickness,
     "conditions": _conditions,
+    "change": read_change,
+    "trouble": read_trouble,
 }
 OWN_FIELDS: Final = frozenset(_READERS)
 """Fields that are read here."""

@@ -8,7 +8,17 @@ import re
 from collections.abc import Mapping
 from typing import Final
 
-__all__ = ["KINDS", "PARTS", "SKINS", "STAGES", "STATES", "TAPED", "TOOLS", "whole_words"]
+__all__ = [
+    "KINDS",
+    "PARTS",
+    "SKINS",
+    "STAGES",
+    "STATES",
+    "TAPED",
+    "TOOLS",
+    "Table",
+    "whole_words",
+]
 
 
 def whole_words(*parts: str) -> re.Pattern[str]:
@@ -24,7 +34,10 @@ Table = tuple[tuple[str, re.Pattern[str]], ...]
 
 KINDS: Final[Table] = (
     ("dual_fuel", whole_words(r"(?:dual|duel|jewel)[- ]?fuel|hybrid")),
-    ("packaged", whole_words(r"pack(?:aged?|ed)(?: units?)?|roof ?top|all[- ]in[- ]one|rtu")),
+    (
+        "packaged",
+        whole_words(r"(?:gas |heat )?pack(?:aged?|ed)?(?: units?)?|roof ?top|all[- ]in[- ]one|rtu"),
+    ),
     ("heat_pump", whole_words(r"heat ?(?:pumps?|bump|pmup|pum)|hp|reverse cycle")),
     ("air_handler", whole_words(r"h?air ?handlers?|ahu|fan ?coil|electric furnace")),
     (

@@ -259,7 +259,6 @@ _NEIGHBOURS: Final[Mapping[str, tuple[str, ...]]] = {
     "registers": ("branches",),
     "filter_depth": ("filter",),
     "filter_place": ("filter",),
-    "new_kind": ("new_equipment",),
     "safety": ("new_equipment",),
     "new_equipment": ("cool_cfm",),
     "new_tons": ("cool_cfm",),
@@ -294,6 +293,7 @@ def elsewhere(talk: Talk, question: Question | None, text: str) -> tuple[Questio
 
 
 _SHAPES: Final = (
+    (r"\b(?:\d|one|two|three) (?:supply )?trunks?\b", ("trunk_count", "trunk_size")),
     (r"\d+ ?(?:x|by|×) ?\d+ ?(?:x|by|×) ?\d", ("filter", "d_filter")),
     (r"\d ?cfm\b", ("cool_cfm",)),
     (r"\b(?:elbows?|take ?offs?|boots?)\b", ("fittings",)),

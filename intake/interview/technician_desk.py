@@ -108,7 +108,7 @@ AT_THE_DESK: Final[tuple[Question, ...]] = (
         choices=("furnace", "heat_pump", "air_handler", "dual_fuel", "packaged"),
         when=_wants_kind,
         topics=("kind",),
-        label="New equipment",
+        label="Kind",
     ),
     Question(
         "new_tons",

@@ -22,6 +22,8 @@ def read(field: str, text: str, choices: tuple[str, ...] = ()):
         ("packaged unit, single stage", {"kind": "packaged", "stages": "single"}),
         ("3", {"tons": 3.0}),
         ("36", {"tons": 3.0}),
+        ("model AB4C5036X1000", {"tons": 3.0}),
+        ("it says ABC048-2", {"tons": 4.0}),
         ("2 1/2", {"tons": 2.5}),
     ],
 )
@@ -157,3 +159,60 @@ def test_conditions(text, values):
 @pytest.mark.parametrize("text", ["", "purple bananas", "🎉", "[/]", "z" * 500])
 def test_what_holds_nothing_of_the_kind_reads_as_nothing(field, text):
     assert read(field, text, ("hole", "frame")) is None
+
+
+CHANGES = (
+    "like_for_like", "cooling_only", "heating_only", "bigger", "furnace_to_heat_pump",
+    "first_cooling",
+)  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("text", "choice"),
+    [
+        ("just replacing the ac and furnace, same size", "like_for_like"),
+        ("both", "like_for_like"),
+        ("same heat pump again", "like_for_like"),
+        ("only the cooling", "cooling_only"),
+        ("the a/c", "cooling_only"),
+        ("just the furnace", "heating_only"),
+        ("want something bigger", "bigger"),
+        ("nothing bigger, the same", "like_for_like"),
+        ("going from a gas furnace to a heat pump", "furnace_to_heat_pump"),
+        ("switching to a heat pump", "furnace_to_heat_pump"),
+        ("we never had air conditioning", "first_cooling"),
+        ("adding cooling for the first time", "first_cooling"),
+    ],
+)
+def test_what_is_replaced(text, choice):
+    found = read("change", text, CHANGES)
+    assert isinstance(found, Accepted)
+    assert found.values == {"choice": choice}
+
+
+def test_a_heat_pump_alone_asks_what_is_there_now():
+    found = read("change", "heat pump", CHANGES)
+    assert isinstance(found, AskBack)
+    assert [values["choice"] for values in found.readings] == [
+        "furnace_to_heat_pump", "like_for_like",
+    ]  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("text", "choice"),
+    [
+        ("never", "never"),
+        ("no, not that i know", "never"),
+        ("once", "once"),
+        ("just one time", "once"),
+        ("yes, a board", "once"),
+        ("it froze up twice last summer", "repeated"),
+        ("more than once", "repeated"),
+        ("every summer", "repeated"),
+        ("keeps tripping", "repeated"),
+    ],
+)
+def test_past_trouble(text, choice):
+    found = read("trouble", text)
+    assert isinstance(found, Accepted)
+    assert found.values == {"choice": choice}
