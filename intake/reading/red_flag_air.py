@@ -38,8 +38,8 @@ _CO_FIGURE: Final = re.compile(
     r"|street|beeps?|months?|inwc|in wc|am\b|pm\b|hours?|days?|weeks?|-))(?=[ .,;!?)]|$)"
 )
 _FIGURE_CO: Final = re.compile(
-    rf"(?<![\d.])(\d{{1,4}}) (?:of |on the |ambient |room |parts )?{_CO}(?! (?:alarms?|detectors?|"
-    r"monitors?|sensors?))"
+    rf"(?<![\d.x])(?<!x )(?<!by )(\d{{1,4}}) (?:of |on the |ambient |room |parts )?"
+    rf"{_CO}(?! (?:alarms?|detectors?|monitors?|sensors?))"
 )
 _IN_THE_FLUE: Final = re.compile(
     r"\b(?:flue|stack|exhaust|vent|air free|airfree|undiluted|chimney|combustion analy\w+)\b"
@@ -101,10 +101,15 @@ _DENIED: Final = re.compile(
 )
 
 
-def illness(line: str) -> Iterator[RedFlag]:
-    """Signs of illness in a line in one form: one asks, one with the air or two together stop."""
+def illness(line: str, *, of_cold_or_heat: bool) -> Iterator[RedFlag]:
+    """Signs of illness in a line in one form: one asks, one with the air or two together stop.
+
+    Confusion, slurred speech and the like are not the air's where people are cold or hot.
+    """
     signs = {found.lastindex for found in _SIGN.finditer(line)}
-    if not signs or _DENIED.search(line) or not (signs - {4}):
+    if of_cold_or_heat:
+        signs -= {6}
+    if _DENIED.search(line) or not (signs - {4}):
         return
     sure = 5 in signs or len(signs) > 1 or bool(_WITH_THE_AIR.search(line))
     vague = OLD_NEWS.search(line) or IF.search(line) or _NOBODY.search(line)

@@ -42,7 +42,7 @@ _VULNERABLE: Final = re.compile(
     r"|father|parents?)|seniors?|oxygen|disabled|wheelchair|pregnant|sick|chemo|hospice|dialysis"
     r"|diabetic|handicapp?ed|bedridden|frail|asthma|copd|invalid|cancer|stroke|alzheimers"
     r"|dementia|parkinsons|ventilator|cpap|pacemaker|immune\w*|surgery|paralyzed|hospital bed|crib"
-    r"|lung disease|emphysema|kidney|illness|passed out|confused|shivering"
+    r"|lung disease|emphysema|kidney|illness|passed out|heatstroke|confused|shivering"
     r"|heart (?:condition|failure|trouble|problems?|patient|disease|attack|issues)|old (?:lady|man"
     r"|woman|couple|folks|people|person|parents)|ill (?:wife|husband|mother|father|mom|dad|kid"
     r"|child"
@@ -74,7 +74,7 @@ _DEGREES_INSIDE: Final = re.compile(
 )
 _ELSEWHERE: Final = re.compile(
     r"\b(?:attic|garage|crawl\w*|supply|return|plenum|set|setpoint|rise|split|register|coil|bulb"
-    r"|duct\w*|vent|humidity|rh|discharge|design|delta|td)\b"
+    r"|co|coalarm|codioxide|ppm|duct\w*|vent|humidity|rh|discharge|design|delta|td)\b"
 )
 _COLD_HERE: Final = re.compile(
     r"\b(?:cold|chilly|ice box|icebox) (?:in here|in the house|inside)\b|\bhouse is (?:so |really |"
@@ -97,11 +97,17 @@ _HAD: Final = re.compile(
 )
 
 
+_BEGAN: Final = re.compile(r"\b(?:yesterday|last night|this morning|(?:hours?|days?) ago)\b")
+"""When an outage began that nobody has called over."""
+
+
 def people(line: str) -> Iterator[RedFlag]:
     """No heat or no cooling, and whether somebody is there whom it can harm."""
     no_heat, no_cooling = _NO_HEAT.search(line), _NO_COOLING.search(line)
     there = bool(_VULNERABLE.search(line)) and not _NO_SUCH_PEOPLE.search(line)
-    vague = bool(OLD_NEWS.search(_HAD.sub(" ", line)) or IF.search(line))
+    told = _HAD.sub(" ", line)
+    told = _BEGAN.sub(" ", told) if there else told
+    vague = bool(OLD_NEWS.search(told) or IF.search(line))
     vague = vague and not NOW.search(line)
     surely = RedFlagState.UNCLEAR if vague else RedFlagState.PRESENT
     if no_heat or (there and _COLD_HERE.search(line) and "room" not in line):

@@ -45,11 +45,15 @@ SAME: Final[tuple[tuple[str, str], ...]] = (
     (r"\b(?:cut|cutting|drill\w*|saw\w*|punch\w*) (?:a |an |the |new |bigger )*(?:holes?|openings?|slots?|notch) for\b", "opening"),
     (r"\b(?:isnt|not|aint|wasnt|never|no longer|arent) (?:\w+ )?(?:connected|attached|hooked (?:up|to|on)|hooked|joined)\b", "disconnected"),
     (r"\b(?:knock(?:ed|s)|threw|throws|put) (?:me|him|her|you|us) (?:on|off|down|back|across|flat)\b|\b(?:is|its) live\b(?= (?:when|if|to)|$)", "zapped"),
-    (r"\b(?:keel(?:ed|s|ing)? over|out cold|went (?:down|limp)|gone limp|heat ?stroke|not sweating|on the (?:floor|ground) (?:and )?not|laid out)\b", "passed out"),
+    (r"\b(?:keel(?:ed|s|ing)? over|out cold|went (?:down|limp)|gone limp|on the (?:floor|ground) (?:and )?not|laid out)\b", "passed out"),
     (r"\b(?:better|fine|ok|okay|good|goes away|clears?(?: up)?) (?:\w+ ){0,4}?(?:outside|outdoors|step out|stepped out|go out|going out|leave|left|get out|fresh air|away from (?:the )?(?:house|furnace|it))\b", "illness"),
     (r"\b(?:backed|drove|crashed|bumped|plowed|slid|rammed|knocked|fell)(?: \w+){0,3}? (?:into|over|on)\b|\bran (?:into|over)\b", "rammed"),
     (r"\bballs? of (?:fire|flames?)\b", "fireball"),
     (r"\bdrip ?legs?\b", "leg"),
+    (r"\b(?:snow|ice) ?melt(?:ing)?(?: is)?\b|\bmelting (?:snow|ice)\b|\bmeltwater\b", "water"),
+    (r"\b(\w*bab\w+|kids?|he|she|hes|shes|im|we are|mom|dad|son|daughter|grand\w+)( is| are)? burning up\b", r"\1 heatstroke"),
+    (r"\bheat ?stroke\b|\bnot sweating\b|\bhot dry skin\b|\bskin is (?:hot|red) and dry\b", "heatstroke"),
+    (r"\beyes?(?: \w+)? (?:burn\w*|sting\w*|water(?:ing|s)?)\b", "illness"),
     # Idioms in which a "no" denies nothing.
     (r"\bno (?:doubt|question|kidding|joke|wonder|mistake|lie|bs|matter)\b|\b(?:without|not|beyond) (?:a|any) (?:shadow of a )?doubt\b", "surely"),
     # Spelt letters and words run together.
@@ -125,7 +129,9 @@ FALSE_FRIENDS: Final[frozenset[str]] = frozenset((
     "leaving", "learning", "lacking", "placing", "hissed", "bearing", "being", "keeping",
     "sealing", "beading", "plastics", "puddles", "electrician", "electricity", "elder", "instant",
     "infants", "wired", "wire", "wiry", "writing", "winding", "wining", "airing", "alarms",
-    "floods", "floored", "flooring", "braker", "brakes", "broken", "exhausts", "soldering",
+    "floods", "floored", "flooring", "braker", "brakes", "broken", "exhausts", "soldering", "starting", "started", "stalling", "packing", "parking",
+    "leading", "leaping", "leasing", "sell", "sells", "sharing", "spacing", "spring", "springs",
+    "standing", "waver", "wavers", "wares", "wipes", "wives", "wines", "wifes", "sparring", "spraying", "soaking", "speaking", "barking",
     "rounding", "burnings", "burner", "burners", "burned",
 ))  # fmt: skip
 """Real words that are one slip from a word of danger and mean something ordinary."""

@@ -47,7 +47,9 @@ def look(text: str) -> RedFlag | None:
         return None
     parts = clauses_in_one_form(line)
     whole = " ".join(parts)
-    found = [*readings(line), *people(whole), *illness(whole)]
+    found = [*readings(line), *people(whole)]
+    of_cold_or_heat = any(flag.kind in _COLD_OR_HEAT for flag in found)
+    found += illness(whole, of_cold_or_heat=of_cold_or_heat)
     still = bool(STILL.search(line))
     all_denied = bool(parts) and bool(_NO_TO_ALL.fullmatch(parts[0]))
     for part, after in zip_longest(parts, parts[1:], fillvalue=""):
@@ -65,6 +67,7 @@ def look(text: str) -> RedFlag | None:
     return min(found, key=_gravity, default=None)
 
 
+_COLD_OR_HEAT: Final = (RedFlagKind.NO_HEAT_VULNERABLE, RedFlagKind.NO_COOLING_VULNERABLE)
 _WORD: Final = re.compile(r"[a-z]{2}|[a-z] ?[.-] ?[a-z]")
 _IS: Final = re.compile(r"(?<!\bit)(?<!\bthere)(?<!\bthat)(?<!\blet)(?<!\bwhat)(?<!\bhe)'s\b")
 """The contraction of "is", read as such after all but the words that are known with it glued on."""
