@@ -70,8 +70,7 @@ class State:
         keys: set[str] = set()
         for event, voice in zip(self.standing, self.voices, strict=True):
             if isinstance(event, Answered) and voice is self.voice:
-                if not event.volunteered:
-                    keys.add(event.question)
+                keys.add(event.question)
                 keys.update(event.settles)
         return frozenset(keys)
 

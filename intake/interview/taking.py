@@ -265,6 +265,7 @@ _NEIGHBOURS: Final[Mapping[str, tuple[str, ...]]] = {
     "new_stages": ("cool_cfm", "new_equipment"),
     "furnace_heat": ("rise",),
     "furnace_efficiency": ("rise",),
+    "furnace_low_heat": ("rise",),
     "reading_mode": ("reading_airflow",),
     "reading_filter": ("reading_airflow",),
     "d_registers": ("d_openings",),

@@ -48,7 +48,7 @@ AT_THE_EQUIPMENT: Final[tuple[Question, ...]] = (
         _EQUIPMENT,
         0.5,
         section="supply.trunks",
-        topics=("number of trunks", "how many trunks"),
+        topics=("number of trunks", "how many trunks", "trunks"),
         label="Supply trunks leaving the plenum",
     ),
     Question(

@@ -320,3 +320,15 @@ def test_a_hesitant_no_to_danger_is_asked_once_more_and_then_stops():
     assert told.key == "red_flag"
     assert told.play("i don't think so").talk.stopped
     assert not at_the_trunk().play("i smelled gas earlier", "no").talk.stopped
+
+
+def test_a_count_said_early_is_not_asked_again_and_can_be_corrected_by_its_name():
+    told = Dialogue().play("no", "3 ton heat pump single stage", "there are 2 trunks")
+    assert told.key == "cool_cfm"
+    assert told.talk.job.number("supply.trunks.0.count") == 2.0
+    while told.key != "trunk_size":
+        assert told.key != "trunk_count"
+        told.play("skip")
+    told.play("wait, actually three trunks")
+    assert told.talk.job.number("supply.trunks.0.count") == 3.0
+    assert told.key == "trunk_size"
