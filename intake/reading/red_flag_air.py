@@ -37,6 +37,10 @@ _CO_FIGURE: Final = re.compile(
     r"|x|of|alarms?|detectors?|cfm|tons?|k\b|btu\w*|minutes?|times|deg\w*|f\b|st\b|ave\w*|rd\b"
     r"|street|beeps?|months?|inwc|in wc|am\b|pm\b|hours?|days?|weeks?|-))(?=[ .,;!?)]|$)"
 )
+_CO_SAYS: Final = re.compile(
+    rf"{_CO}(?: \w+){{0,5}} (?:reads?|reading|says?|shows?|showing|displays?|at|hit)(?: \w+){{0,2}}? "
+    r"(\d{1,4})(?!\d| ?(?:%|percent|years?|ft|feet|x|inch\w*|in\.|cfm|tons?|k\b|minutes?|beeps?))\b"
+)
 _FIGURE_CO: Final = re.compile(
     rf"(?<![\d.x])(?<!x )(?<!by )(\d{{1,4}}) (?:of |on the |ambient |room |parts )?"
     rf"{_CO}(?! (?:alarms?|detectors?|monitors?|sensors?))"
@@ -54,7 +58,7 @@ IF: Final = re.compile(r"\b(?:if|maybe|might|perhaps|would|should)\b|\?")
 
 def readings(line: str) -> Iterator[RedFlag]:
     """Carbon monoxide figures of a lower-case line that call for something."""
-    matches = (m for p in (_PPM, _CO_FIGURE, _FIGURE_CO) for m in p.finditer(line))
+    matches = (m for p in (_PPM, _CO_FIGURE, _CO_SAYS, _FIGURE_CO) for m in p.finditer(line))
     figures = [figure for m in matches if (figure := float(m[1])) <= _MOST_PPM]
     if not figures:
         return

@@ -92,6 +92,10 @@ _HOT_FOR_ALL: Final = 90
 _HOTTEST: Final = 125
 
 
+_FREEZING: Final = re.compile(
+    r"\bfreezing\b(?! (?:up|over|coil|rain|point|level|line))|\bheat(?: is)? (?:off|not on)\b"
+)
+_FROZEN_COIL: Final = re.compile(r"\b(?:coil|evap\w*|lineset|pipes?|drain|freezer)\b")
 _HAD: Final = re.compile(
     r"\b(?:just |has )?had (?:\w+ ){0,3}?(?:surgery|stroke|baby|heart|operation|transplant|chemo)\b"
 )
@@ -110,7 +114,10 @@ def people(line: str) -> Iterator[RedFlag]:
     vague = bool(OLD_NEWS.search(told) or IF.search(line))
     vague = vague and not NOW.search(line)
     surely = RedFlagState.UNCLEAR if vague else RedFlagState.PRESENT
-    if no_heat or (there and _COLD_HERE.search(line) and "room" not in line):
+    cold = _COLD_HERE.search(line) or (
+        _FREEZING.search(line) and not _FROZEN_COIL.search(line) and not no_cooling
+    )
+    if no_heat or (there and cold and "room" not in line):
         state = surely if there else RedFlagState.UNCLEAR
         yield RedFlag(RedFlagKind.NO_HEAT_VULNERABLE, state, line)
     if no_cooling and (there or _COOLING_BROKE.search(line)):
