@@ -38,8 +38,9 @@ _CO_FIGURE: Final = re.compile(
     r"|street|beeps?|months?|inwc|in wc|am\b|pm\b|hours?|days?|weeks?|-))(?=[ .,;!?)]|$)"
 )
 _CO_SAYS: Final = re.compile(
-    rf"{_CO}(?: \w+){{0,5}} (?:reads?|reading|says?|shows?|showing|displays?|at|hit)(?: \w+){{0,2}}? "
-    r"(\d{1,4})(?!\d| ?(?:%|percent|years?|ft|feet|x|inch\w*|in\.|cfm|tons?|k\b|minutes?|beeps?))\b"
+    rf"{_CO}(?: \w+){{0,5}} (?:reads?|reading|says?|shows?|showing|displays?|at|hit)"
+    r"(?: \w+){0,2}? (\d{1,4})(?!\d| ?(?:%|percent|years?|ft|feet|x|inch\w*|in\.|cfm|tons?|k\b"
+    r"|minutes?|beeps?))\b"
 )
 _FIGURE_CO: Final = re.compile(
     rf"(?<![\d.x])(?<!x )(?<!by )(\d{{1,4}}) (?:of |on the |ambient |room |parts )?"
