@@ -173,7 +173,7 @@ def place_words(key: str, job: Job | None = None) -> str:
     name, index = found["list"], int(found["index"])
     words = _LISTS[name][0]
     kind = job.word(f"{name}.{index}.kind") if job is not None and name == "path.fittings" else None
-    if kind in FITTINGS:
+    if kind and kind in FITTINGS:
         return FITTINGS[kind].words
     called = job.word(f"{name}.{index}.name") if job is not None else None
     if called:
