@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from typing import Any
 
 from engine.job.belief import Belief, Between, Known, OneOf
-from engine.job.facts import Fact, catalogue
+from engine.job.facts import Fact, Quantity, catalogue
 from intake.commands.told import ToldError
 
 __all__ = ["facts_json", "facts_text"]
@@ -47,24 +47,27 @@ def _lines(fact: Fact) -> Iterator[str]:
     if fact.choices:
         yield f"  one of: {', '.join(fact.choices)}"
     elif fact.low is not None and fact.high is not None:
-        yield f"  believable: {_number(fact.low)} to {_number(fact.high)} {fact.unit}".rstrip()
+        low, high = _number(fact.low, fact), _number(fact.high, fact)
+        yield f"  believable: {low} to {high} {fact.unit}".rstrip()
     if fact.prior is not None:
-        yield f"  taken until somebody says: {_range(fact.prior, fact.unit)} ({fact.source})"
+        yield f"  taken until somebody says: {_range(fact.prior, fact)} ({fact.source})"
     givers = ", ".join(giver.value for giver in fact.givers)
     yield f"  who can give it: {givers}; where: {fact.place.value}"
 
 
-def _range(prior: Belief, unit: str) -> str:
+def _range(prior: Belief, fact: Fact) -> str:
     match prior:
         case Known(value=value):
-            return f"{_word(value)} {unit}".rstrip()
+            return f"{_word(value, fact)} {fact.unit}".rstrip()
         case Between(low=low, likely=likely, high=high):
-            numbers = f"{_number(low)} to {_number(high)}, likeliest {_number(likely)}"
-            return f"{numbers} {unit}".rstrip()
+            ends = f"{_number(low, fact)} to {_number(high, fact)}"
+            return f"{ends}, likeliest {_number(likely, fact)} {fact.unit}".rstrip()
         case OneOf(weights=weights):
             total = sum(weight for _, weight in weights)
             ordered = sorted(weights, key=lambda pair: -pair[1])
-            return ", ".join(f"{_word(value)} {weight / total:.0%}" for value, weight in ordered)
+            return ", ".join(
+                f"{_word(value, fact)} {weight / total:.0%}" for value, weight in ordered
+            )
 
 
 def _mapping(fact: Fact) -> dict[str, Any]:
@@ -90,12 +93,12 @@ def _prior(prior: Belief) -> dict[str, Any]:
         case Between(low=low, likely=likely, high=high):
             return {"low": low, "likely": likely, "high": high}
         case OneOf(weights=weights):
-            return {"one_of": {_word(value): weight for value, weight in weights}}
+            return {"one_of": {str(value): weight for value, weight in weights}}
 
 
-def _word(value: float | str) -> str:
-    return value if isinstance(value, str) else _number(value)
+def _word(value: float | str, fact: Fact) -> str:
+    return value if isinstance(value, str) else _number(value, fact)
 
 
-def _number(value: float) -> str:
-    return f"{value:,.10g}"
+def _number(value: float, fact: Fact) -> str:
+    return f"{value:.0f}" if fact.quantity is Quantity.YEAR else f"{value:,.10g}"

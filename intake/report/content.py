@@ -138,7 +138,7 @@ def content_of(
         capacity=_unique(capacity_sentence(one, job) for one in verdict.modes.values()),
         sets=sets,
         others=tuple(
-            Line(one.words, one.buys, hours(one.effort_hours))
+            Line(one.words.rstrip("."), one.buys, hours(one.effort_hours))
             for one in verdict.remedies
             if one.key not in used
         ),
@@ -184,7 +184,11 @@ def _sets(verdict: Verdict) -> tuple[ChangeSet, ...]:
             effort=hours(one.effort_hours),
             sure=sure(one.confidence),
             changes=tuple(
-                Line(by_key[key].words, by_key[key].buys, hours(by_key[key].effort_hours))
+                Line(
+                    by_key[key].words.rstrip("."),
+                    by_key[key].buys,
+                    hours(by_key[key].effort_hours),
+                )
                 for key in one.remedies
                 if key in by_key
             ),
