@@ -210,7 +210,8 @@ def _count_by_diameter(said: Scan, size: Size, base: dict[str, Value]) -> Readin
             {"shape": "round", "diameter_in": inches(one), **base, "count": int(two.value)}
         )
         return checked(said, values)
-    if said.says("shape.round", "material.flex"):
+    pieces = two.unit == "in" and one.unit == "" and one.whole and one.value <= 8
+    if said.says("shape.round", "material.flex") or pieces:
         readings: list[dict[str, Value]] = []
         if one.whole and one.value <= 12 and not one.unit:
             readings.append(
@@ -251,7 +252,10 @@ def _chain(said: Scan, size: Size, base: dict[str, Value]) -> Reading | None:
         tight = [not side.glued for side in sides[1:]]
         if joins == {"x"}:
             first_apart = tight[0] and not spaced[1] and not tight[1]
-            last_apart = spaced[1] and not spaced[0] and not tight[0]
+            mixed = size.joins[0].text != size.joins[1].text and size.joins[1].text in ("x", "*")
+            last_apart = spaced[1] and (
+                (not spaced[0] and not tight[0]) or (mixed and sides[2].glued)
+            )
             for apart, count, pair in (
                 (first_apart, sides[0], sides[1:]),
                 (last_apart, sides[2], sides[:2]),
@@ -328,14 +332,26 @@ def _single(said: Scan, parts: DuctParts, materials: tuple[str, ...]) -> Reading
 
 
 def _has_open_join(said: Scan, parts: DuctParts) -> bool:
-    """Whether a times sign stands that joins no count."""
+    """Whether a times sign stands beside a number and joins no count and no length."""
     items = said.items
-    joins = [i for i, item in enumerate(items) if item.means("join.by")]
+    joins = [
+        i for i, item in enumerate(items) if item.means("join.by") and _beside_number(items, i)
+    ]
     for item in (parts.count_item, *parts.lengths, *parts.counted):
         if item is not None:
             place = items.index(item)
             joins = [i for i in joins if i not in (place - 1, place + 1)]
     return bool(joins)
+
+
+def _beside_number(items: list[Item], i: int) -> bool:
+    """ "15 by something", "x8"; not "by the water heater"."""
+    following = items[i + 1] if i + 1 < len(items) else None
+    if following is not None and following.kind == "num":
+        return True
+    if following is not None and following.text in ("the", "a", "my", "our", "that", "door"):
+        return False
+    return i > 0 and any(item.kind == "num" for item in items[max(0, i - 2) : i])
 
 
 def _run_together(item: Item) -> dict[str, Value] | None:

@@ -31,6 +31,15 @@ def _btuh(item: Item) -> float:
 
 def read_capacity(said: Scan, low: float, high: float, question: str = "") -> Reading | None:
     """Read a capacity, BTU/h; None if the text holds none."""
+    found = _read_capacity(said, low, high, question)
+    if isinstance(found, Accepted) and "efficiency" in found.values:
+        share = number_of(found.values["efficiency"])
+        if not _PER_CENT[0] <= share <= _PER_CENT[1]:
+            return implausible("capacity", found.values)
+    return found
+
+
+def _read_capacity(said: Scan, low: float, high: float, question: str) -> Reading | None:
     said = together(said, hundreds=False, thousands=True)
     _without_places(said)
     for item in said.numbers:

@@ -21,17 +21,22 @@ MATERIALS: Final = (
     "pvc",
 )
 
+_BAYS: Final = {"panned_joist", "stud_bay"}
+"""What a plain "bay" or "cavity" can be."""
+
 _NO: Final = words("not no isn't isnt without never wasn't wasnt aint ain't")
 _TURNS: Final = words("but , ; just only its it's")
 
 
 def material_of(items: list[Item]) -> tuple[str, ...]:
     """The materials that the words can mean: none, one, or several (ask which)."""
-    said: list[str] = []
+    names: set[str] = set()
+    either: set[str] = set()
     for i, item in enumerate(items):
         if item.means("material.") and not _denied(items, i):
-            said.extend(m.split(".")[1] for m in item.meanings if m.startswith("material."))
-    names = set(said)
+            meant = {m.split(".")[1] for m in item.meanings if m.startswith("material.")}
+            (either if meant == _BAYS else names).update(meant)
+    names |= set() if names & _BAYS else either
     return _settled(names, items)
 
 

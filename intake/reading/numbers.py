@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from typing import Final
 
 from intake.reading.numerals import run_together
+from intake.reading.phrases import is_known
 from intake.reading.scan import Item, Scan
 from intake.reading.words import words
 
@@ -78,7 +79,7 @@ _AFTER_VALUE: Final = words(
     again either neither across through along into onto inside outside near next behind above
     below within during until till while where what which who how why yes yeah yep nope okay ok
     sorry oops wait hmm um uh well lol haha tho though steady bouncing ballpark nominal design
-    actual max min peak m oh o heating cooling heat cool fan new old wet dry clean dirty
+    actual max min peak m oh o thru bis - heating cooling heat cool fan new old wet dry clean dirty
     supply-side
     """
 )
@@ -87,9 +88,12 @@ _AFTER_VALUE: Final = words(
 
 def something_else(said: Scan, item: Item) -> bool:
     """Whether a bare number counts or measures a thing that the tables don't hold ("two dogs")."""
-    if item.kind != "num" or item.unit:
+    if item.kind != "num" or item.unit not in ("", "deg"):
         return False
     place = said.items.index(item)
+    before = [other.text for other in said.items[max(0, place - 2) : place]]
+    if len(before) == 2 and before[1] == "of" and said.items[place - 2].kind == "word":
+        return not is_known(before[0])
     if place + 1 >= len(said.items):
         return False
     if place and said.items[place - 1].text in ("-", "to", "or", "maybe", "and"):
@@ -99,6 +103,9 @@ def something_else(said: Scan, item: Item) -> bool:
         following = said.items[place + 2]
     if following.kind == "code":
         return True
+    if following.text == "and" and item.spelled and place + 2 < len(said.items):
+        rest = said.items[place + 2]
+        return rest.kind == "word" and not is_known(rest.text)
     return following.kind == "word" and following.text not in _AFTER_VALUE
 
 

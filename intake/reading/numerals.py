@@ -147,6 +147,9 @@ _HOMOPHONES: Final = {
 }
 """Speech-to-text slips of numbers, read so only in front of a unit."""
 
+_THREES: Final = words("tree thee threee")
+"""Slips of three, read so also in front of digits ("tree 12x20")."""
+
 _SPOKEN_UNITS: Final = frozenset(["inch", "inches", "ton", "tons", "foot"])
 
 _DENOMINATORS: Final = frozenset((2, 3, 4, 8, 16, 32))
@@ -154,6 +157,7 @@ _DENOMINATORS: Final = frozenset((2, 3, 4, 8, 16, 32))
 
 def fold_numbers(tokens: list[Token]) -> list[Token]:
     """Tokens in which every number, however written, is one token of kind "num"."""
+    tokens = _split_units(tokens)
     _put_right_homophones(tokens)
     found: list[Token] = []
     i = 0
@@ -168,10 +172,40 @@ def fold_numbers(tokens: list[Token]) -> list[Token]:
     return found
 
 
+_GLUED_UNITS: Final = words(
+    "cfm ft feet foot in inch inches pa k btu btuh ton tons mm cm psi percent pct"
+)
+
+
+def _split_units(tokens: list[Token]) -> list[Token]:
+    """ "fiftycfm" is a number word and a unit."""
+    found: list[Token] = []
+    for token in tokens:
+        cut = _cut_of(token.text) if token.kind == "word" and len(token.text) > 4 else 0
+        if cut:
+            middle = token.start + cut
+            found.append(replace(token, text=token.text[:cut], end=middle))
+            found.append(Token("word", token.text[cut:], middle, token.end, True))
+        else:
+            found.append(token)
+    return found
+
+
+def _cut_of(word: str) -> int:
+    for cut in range(3, min(len(word), 10)):
+        head, tail = word[:cut], word[cut:]
+        if tail in _GLUED_UNITS and (head in _ONES or head in _TENS or head in _SCALES):
+            return cut
+    return 0
+
+
 def _put_right_homophones(tokens: list[Token]) -> None:
     """ "sick inch" is six inch, "free ton" three ton; "10 to foot" stays."""
     for i, token in enumerate(tokens[:-1]):
         right = _HOMOPHONES.get(token.text)
+        if token.text in _THREES and tokens[i + 1].kind == "num":
+            token.text = "three"
+            continue
         if right is None or tokens[i + 1].text not in _SPOKEN_UNITS:
             continue
         before = tokens[i - 1] if i else None

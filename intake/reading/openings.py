@@ -34,6 +34,10 @@ def read_filter(said: Scan) -> Reading | None:
     if not sizes:
         return _no_size(said, bool(merv))
     size = sizes[0]
+    if _dangles(said, size):
+        return AskBack(
+            "How thick is it, in inches?", (_as_filter(_numbers_of(size)),), AskKind.MISSING_PART
+        )
     numbers = _numbers_of(size)
     values = _as_filter(numbers)
     if len(numbers) > 3:
@@ -50,17 +54,24 @@ def read_filter(said: Scan) -> Reading | None:
         if counted[0] != 1:
             values["count"] = counted[0]
         loose = [n for n in loose if n is not counted[1]]
+    depths_at: int | None = None
     if "depth_in" not in values:
         depths = [
             n for n in loose if n.unit in ("in", "mm") and _DEPTHS[0] <= inches(n) <= _DEPTHS[1]
         ] or [n for n in loose if _thick(said, n)]
         if len(depths) == 1:
             values["depth_in"] = inches(depths[0])
+            depths_at = said.items.index(depths[0])
             loose.remove(depths[0])
     if said.words() & _MORE and "count" not in values:
         return AskBack(
             "How many filters are there, and of what size?", (values,), AskKind.TWO_VALUES
         )
+    if "count" not in values and loose and depths_at is not None:
+        counted = count_of(said.items, depths_at, depths_at, used)
+        if counted is not None and counted[1] is not None:
+            values["count"] = counted[0]
+            loose = [n for n in loose if n is not counted[1]]
     if merv:
         if len({m.value for m in merv}) > 1:
             return AskBack("Which MERV rating?", (values,), AskKind.TWO_VALUES)
@@ -74,6 +85,12 @@ def read_filter(said: Scan) -> Reading | None:
         )
     order = ("width_in", "height_in", "depth_in", "count", "merv")
     return _checked({name: values[name] for name in order if name in values})
+
+
+def _dangles(said: Scan, size: Size) -> bool:
+    """ "16 by 25 by fve": a times sign with no number behind it."""
+    rest = said.items[size.last + 1 : size.last + 3]
+    return bool(rest) and rest[0].means("join.by") and (len(rest) < 2 or rest[1].text != "the")
 
 
 def _thick(said: Scan, item: Item) -> bool:
@@ -170,7 +187,7 @@ def _checked(values: dict[str, Value]) -> Reading:
     if "merv" in values:
         fine = fine and believable("merv", number_of(values["merv"]))
     if "count" in values:
-        fine = fine and 1 <= number_of(values["count"]) <= 8
+        fine = fine and 1 <= number_of(values["count"]) <= 6
     if fine:
         return Accepted(values)
     if all(150 <= face <= 950 for face in faces):
@@ -264,7 +281,8 @@ def _three(size: Size) -> dict[str, Value] | None:
     """ "30x8 x 2": the last is a count if it stands apart."""
     one, two = size.joins[0], size.joins[1]
     sides = size.sides
-    apart_last = not two.glued and one.glued
+    mixed = one.text != two.text and two.text in ("x", "*")
+    apart_last = not two.glued and (one.glued or (mixed and sides[2].glued))
     apart_first = not sides[1].glued and two.glued and sides[2].glued
     if apart_last and sides[2].whole and 1 <= sides[2].value <= 8 and not sides[2].unit:
         return {

@@ -10,8 +10,9 @@ from intake.reading.numerals import NUMBER_WORDS
 from intake.reading.plain_words import PLAIN_WORDS
 from intake.reading.units import unit_words
 from intake.reading.vocabulary import meanings, vocabulary_words
+from intake.reading.words import in_order
 
-__all__ = ["longest_phrase", "misspelt_unit", "spelt_right"]
+__all__ = ["is_known", "longest_phrase", "misspelt_unit", "spelt_right"]
 
 _SHORTEST_GUESSED = 4
 """Words of fewer letters must match exactly."""
@@ -20,81 +21,20 @@ _LONG = 8
 """From this many letters two slips are forgiven, below it one."""
 
 
-_GUESSED: Final = (
-    "round",
-    "oval",
-    "rectangular",
-    "square",
-    "diameter",
-    "spiral",
-    "galvanized",
-    "galvanised",
-    "metal",
-    "steel",
-    "flex",
-    "flexible",
-    "accordion",
-    "ductboard",
-    "fiberboard",
-    "fibreboard",
-    "fiberglass",
-    "fibreglass",
-    "lined",
-    "liner",
-    "lining",
-    "internally",
-    "panned",
-    "joist",
-    "joists",
-    "aluminum",
-    "aluminium",
-    "plastic",
-    "wrapped",
-    "insulated",
-    "insulation",
-    "insulate",
-    "return",
-    "supply",
-    "total",
-    "external",
-    "static",
-    "input",
-    "output",
-    "efficiency",
-    "efficient",
-    "inches",
-    "degrees",
-    "percent",
-    "pascals",
-    "celsius",
-    "fahrenheit",
-    "height",
-    "width",
-    "filters",
-    "grilles",
-    "cubic",
-    "minute",
-    "degree",
-    "approximately",
-    "cavity",
-    "uninsulated",
-    "unlined",
-    "between",
-    "inside",
-    "outside",
-    "dropping",
-    "leaving",
-    "entering",
-    "discharge",
-    "plenum",
-    "register",
-    "trunk",
-    "circular",
-    "sheetmetal",
-    "stainless",
-    "circumference",
-    "difference",
-    "temperature",
+_GUESSED: Final = in_order(
+    """
+    round oval rectangular square diameter spiral galvanized galvanised galv metal steel flex
+    flexible accordion ductboard fiberboard fibreboard fiberglass fibreglass board lined liner
+    lining internally panned joist joists stud cavity wall snap lock pipe pipes aluminum
+    aluminium plastic wrapped insulated insulation return supply total external static input
+    output efficiency efficient inches degrees percent pascals celsius fahrenheit height width
+    filters grilles cubic minute degree approximately uninsulated unlined between inside
+    outside discharge plenum register trunk circular sheetmetal circumference difference
+    temperature minus negative positive rise drop split delta merv cooling heating three four
+    five seven eight nine eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen
+    nineteen twenty thirty forty fifty sixty seventy eighty ninety hundred thousand point
+    quarter tenths today
+    """
 )
 """Words worth guessing from a slip; a shorter list makes fewer wrong guesses."""
 
@@ -102,6 +42,11 @@ _GUESSED: Final = (
 @cache
 def _known() -> frozenset[str]:
     return vocabulary_words() | unit_words() | NUMBER_WORDS | PLAIN_WORDS
+
+
+def is_known(word: str) -> bool:
+    """Whether a word is of the vocabulary or an everyday one."""
+    return word in _known()
 
 
 @lru_cache(maxsize=4096)
@@ -121,8 +66,20 @@ def spelt_right(word: str) -> str:
     if not near:
         return word
     best = [target for target, distance, _ in near if distance == near[0][1]]
-    senses = {meanings().get((target,)) for target in best}
-    return best[0] if len(senses) == 1 else word
+    senses = {_sense(target) for target in best}
+    return best[0] if len(senses) == 1 else _UNREADABLE + word if _numbers(best) else word
+
+
+_UNREADABLE: Final = "?"
+"""Put before a word that may be one number or another ("fity" is fifty, not forty; "sety"?)."""
+
+
+def _sense(word: str) -> tuple[str, ...]:
+    return (word,) if word in NUMBER_WORDS else meanings().get((word,), ("",))[:1]
+
+
+def _numbers(found: list[str]) -> bool:
+    return any(word in NUMBER_WORDS for word in found)
 
 
 _GUESSED_UNITS: Final = {

@@ -63,6 +63,15 @@ _BOUNDS: Final = {
     "percent": "percent",
 }
 
+
+def _says_no_value(asked: AskBack, field: str, line: str) -> bool:
+    """Whether what would be asked about is no part of an answer ("manometer won't zero")."""
+    numbers = scan(line, field).numbers
+    if asked.kind is AskKind.MISSING_PART:
+        return not asked.readings and not numbers
+    return asked.kind is AskKind.IMPLAUSIBLE and all(number.value == 0 for number in numbers)
+
+
 _MOST_NUMBERS: Final = 16
 _MOST_LISTED: Final = 40
 """Numbers in one answer, and in a list of openings; more are asked for one at a time."""
@@ -161,7 +170,7 @@ def read(
 
 
 _TELEPHONE: Final = re.compile(
-    r"\b(?:call|phone|cell|text|dial|number is|reach me)\b.*\d{3}[- .]\d{4}"
+    r"\b(?:call(?! it)|phone|cell|text|dial|number is|reach me)\b.*\d{3}[- .]\d{4}"
     r"|\d{3}[-. )]+\d{3}[-. ]\d{4}"
 )
 
@@ -214,12 +223,7 @@ def _finished(field: str, line: str, found: Reading | None) -> Reading:
             others = others or volunteered(field, said, _OWN.get(field, frozenset()))
         sure = sureness(line)
         return Accepted(found.values, found.sure if sure is Sure.PLAIN else sure, place, others)
-    if (
-        isinstance(found, AskBack)
-        and found.kind is AskKind.MISSING_PART
-        and not found.readings
-        and cant_say(line)
-    ):
+    if isinstance(found, AskBack) and cant_say(line) and _says_no_value(found, field, line):
         return Unknown("You can't say.")
     if found is not None:
         return found
@@ -264,6 +268,25 @@ def _read_field(
         return AskBack(
             "That is a lot of numbers. One thing at a time, please.", (), AskKind.TWO_VALUES
         )
+    found = _read_scan(field, said, question, choices, low, high)
+    codes = [item.text.lstrip("?") for item in said.items if item.kind == "code"]
+    if codes and isinstance(found, Accepted) and field in _NUMERIC:
+        told = echo(field, found.values)
+        return AskBack(
+            f'I read {told}, but what is "{codes[0][:40]}"?', (found.values,), AskKind.TWO_READINGS
+        )
+    return found
+
+
+def _read_scan(
+    field: str,
+    said: Scan,
+    question: str,
+    choices: Sequence[str],
+    low: float | None,
+    high: float | None,
+) -> Reading | None:
+    """Read a scanned text with the reader of its field."""
     if field in _ONE_NUMBER and elsewhere(said):
         return None
     if field in _ONE_NUMBER:

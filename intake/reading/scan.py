@@ -125,11 +125,10 @@ _FIELDS_OF_SHORT_UNIT: Final = {
 }
 """Spellings of one or few letters that are units only where that quantity is asked for."""
 
-_ARTICLES: Final = words(
-    """
-    the a my our there here this that front back each every all hall basement attic
-    """
-)
+_ARTICLES: Final = words("""
+    the a my our there here this that front back each every all hall basement attic cooling heating
+    heat cool mode total winter summer series parallel line town both stage spring fall july august
+""")
 _LONGEST_UNIT: Final = 6
 _NOT: Final = words("not isn't isnt wasn't wasnt aint ain't")
 
@@ -137,10 +136,15 @@ _NOT: Final = words("not isn't isnt wasn't wasnt aint ain't")
 def scan(text: str, field_name: str) -> Scan:
     """The items of a text, read for a field."""
     line = normalise(text)
-    tokens = [t for t in fold_numbers(tokenize(line)) if t.text != "." or not t.glued]
+    tokens = tokenize(line)
     for token in tokens:
         if token.kind == "word":
             token.text = spelt_right(token.text)
+            if token.text.startswith("?"):
+                token.kind = "code"
+    tokens = [t for t in fold_numbers(tokens) if t.text != "." or not t.glued]
+    if field_name in _SIZED:
+        tokens = [t for k, t in enumerate(tokens) if not (k and _is_plural(tokens[k - 1], t))]
     found = Scan(line)
     i = 0
     while i < len(tokens):
@@ -148,6 +152,14 @@ def scan(text: str, field_name: str) -> Scan:
     found.items = _one_length(found.items)
     _set_negated(found.items)
     return found
+
+
+_SIZED: Final = words("duct filter grille")
+
+
+def _is_plural(number: Token, token: Token) -> bool:
+    """The ending of "three 7s"."""
+    return number.kind == "num" and token.glued and token.text == "s"
 
 
 def _item(tokens: list[Token], i: int, field_name: str, items: list[Item]) -> int:
@@ -223,7 +235,7 @@ def _half_after(tokens: list[Token], i: int) -> bool:
     )
 
 
-_MINUS: Final = frozenset(["minus", "negative", "neg"])
+_MINUS: Final = words("minus negative neg mins menus")
 _PLUS: Final = frozenset(["plus", "positive", "pos", "+"])
 
 
@@ -235,7 +247,7 @@ def _take_sign(items: list[Item], item: Item) -> None:
     earlier = items[-2] if len(items) > 1 else None
     if before.text == "-" and before.kind == "sym":
         starts = earlier is None or not before.glued
-        if starts and item.glued:
+        if starts and (item.glued or earlier is None or earlier.kind == "tag"):
             item.sign = -1
     elif before.text == "+" and item.glued and (earlier is None or not before.glued):
         item.sign = 1
@@ -268,7 +280,7 @@ def unit_at(tokens: list[Token], i: int, field_name: str) -> tuple[str, int]:
         if token.text == "-" and words and k + 1 < len(tokens) and tokens[k + 1].kind == "word":
             k += 1
             continue
-        if token.kind == "num" and (token.spelled or token.value not in (1, 2, 3)):
+        if token.kind == "num" and not (token.glued and token.value in (2, 3)):
             break
         words.append(token.text)
         k += 1
@@ -317,8 +329,11 @@ def _prefixed(tokens: list[Token], i: int, items: list[Item]) -> int:
             j += 1
         if j < len(tokens) and tokens[j].kind == "num":
             token = tokens[j]
+            near = j == i + n or tokens[j - 1].text == "-"
             if unit == "rvalue" and not (
-                token.glued or tokens[j - 1].text == "value" or token.value in _R_VALUES
+                (near and token.glued and 1 <= token.value <= 30)
+                or tokens[j - 1].text == "value"
+                or (j == i + n and token.value in _R_VALUES)
             ):
                 return 0
             item = Item(

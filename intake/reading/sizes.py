@@ -187,7 +187,16 @@ def _count_behind(items: list[Item], last: int) -> tuple[int, Item | None] | Non
         following.means("noun.count") or following.text in ("of", "total")
     )
     ends = following is None or following.text in (")", ",", "and", "plus", ";", "total", "of", "&")
-    return (int(item.value), item) if counted or ((opened or item.spelled) and ends) else None
+    times = items[k - 1].text in ("x", "*", "times") and not (
+        following is not None
+        and (
+            (following.means("join.by") and following.text != "by")
+            or (following.kind == "num" and following.unit != "ft")
+        )
+    )
+    if counted or times or ((opened or item.spelled) and ends):
+        return int(item.value), item
+    return None
 
 
 def _is_side(item: Item) -> bool:

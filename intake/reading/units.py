@@ -116,11 +116,11 @@ SPELLINGS: Final[dict[str, str]] = {
         "cfm|cfms|c f m|cf m|cubic feet per minute|cubic feet a minute|cubic foot per minute"
         "|cubic feet / minute|cubic feet / min|cu ft / min|cu ft per min|cubic feet per min"
         "|ft3 / min|ft 3 / min|cubic feet|cu ft / minute|cu ft per minute|scfm|acfm"
-        "|ft ^ 3 / min|cubes|safe m|see eff em|cubic feet min|cfpm|cubic ft per minute"
+        "|ft ^ 3 / min|cubes|safe m|see eff em|cfpm|cubic ft per minute"
         "|cubic ft / min|cubic ft a minute|cubic ft min|cu feet per minute|cu feet / min"
         "|cuft / min|cuft per min|cubic foot a minute|cubic foot / min|cubic ft per min"
         "|cubic foot per min|ft3 per min|ft3 per minute|ft3 / minute|cu foot per minute"
-        "|cu ft min"
+        ""
     ),
     "lps": "l / s|lps|ls|litres per second|liters per second|litre per second|liter per second"
     "|l per s|litres / s|liters / s|l / sec|litres a second|liters a second|l per sec|litres / sec"
@@ -139,7 +139,7 @@ SPELLINGS: Final[dict[str, str]] = {
     "|to the ton|cfm ton|cubic feet per minute per ton|per tn|pr ton|cfm pr ton",
     "fpm": "fpm|f p m|feet per minute|feet a minute|ft per minute|ft / min|ft / minute|ft per min"
     "|feet / min|feet / minute|foot per minute|fmp|feet per min|foot a minute|eff pea m|lfm|sfpm"
-    "|ft a minute|feet min|ft min",
+    "|ft a minute",
     "mps": (
         "fps|feet per second|ft / s|ft per second|feet a second|feet / sec|m / s|mps"
         "|meters per second|metres per second|m / sec|m per s|meters a second"
@@ -193,7 +193,7 @@ SPELLINGS: Final[dict[str, str]] = {
     "afue": (
         "afue|af u e|afu e|a few|afew|a f u e|auef|afeu|pct afue|% afue|percent afue|affue|aufe"
     ),
-    "merv": "merv|murv|nerve|merve|verve|merv rating|mrev|mirv",
+    "merv": "merv|mrv|mer|murv|nerve|merve|verve|merv rating|mrev|mirv",
     "mpr": "mpr|fpr",
     "rvalue": "rvalue|r value|r",
     "ga": "ga|gauge|gage|guage|gauges",

@@ -7,6 +7,7 @@ entry (see `phrases`); speech-to-text slips that are real words do.
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from functools import cache
 from typing import Final
 
@@ -15,20 +16,22 @@ __all__ = ["MEANINGS", "meanings", "vocabulary_words"]
 MEANINGS: Final[dict[str, str]] = {
     # --- shapes ---
     "shape.round": (
-        "round|rnd|rd|diameter|dia|diam|dia.|circular|circle|in diameter|across the circle"
-        "|diameters|rounds|rnds|dai|diamter|inch round|roundish"
+        "round pipe|round duct|round|rnd|rd|diameter|dia|diam|dia.|circular"
+        "|circle|in diameter|across the circle|diameters|rounds|rnds|dai|diamter"
+        "|inch round|roundish"
     ),
     "shape.oval": "oval|flat oval|ovals|ovaled|flattened round|ellipse|elliptical|obround",
     "shape.rect": "rectangular|rectangle|rect|recto|rectangel",
     "shape.square": "square|sq|squares",
     "shape.roundish": (
-        "in across|inches across|inch across|across|pipe|pipes|pip|hose|hoses|tube|tubes"
-        "|tubing|spiral|snap lock|snaplock|round pipe|hard pipe|spiro|spiral pipe|runout"
+        "metal pipe|steel pipe|tin pipe|galvanized pipe|galv pipe|pvc pipe|plastic pipe"
+        "|in across|inches across|inch across|across|pipe|pipes|pip|hose|hoses|tube|tubes"
+        "|tubing|spiral|snap lock|snaplock|snap|round pipe|hard pipe|spiro|spiral pipe|runout"
         "|runouts|run out|dryer duct|stovepipe|stove pipe|snap-lock"
     ),
     # --- materials ---
     "material.galvanized": (
-        "galvanized|galvanised|galv|galve|galvy|metal|sheet metal|sheetmetal|tin|steel"
+        "galvanized|galvanised|galv|glv|gav|gavl|galve|galvy|metal|sheet metal|sheetmetal|tin|steel"
         "|sheet mettle|sheet metle|metle|metel|mettle|hard pipe|hardpipe|snap lock|snaplock"
         "|spiral|spiro|spiral pipe|gi|galvanized steel|galvanized metal|galvanized iron"
         "|sheet steel|sm|bare metal|plain metal|sheet iron|tin metal|steel pipe|metal pipe"
@@ -39,7 +42,7 @@ MEANINGS: Final[dict[str, str]] = {
         "|ductwork metal|snap-lock|tin can"
     ),
     "material.flex": (
-        "flex|flex core|flex jacket|flexi|flexy|flexible|flex duct|flexible duct|flex hose"
+        "flex|fex|flec|flex core|flex jacket|flexi|flexy|flexible|flex duct|flexible duct|flex hose"
         "|insulated flex|accordion|accordion tube|accordion hose|accordion duct|accordian"
         "|slinky|slinky hose|flecks|fleks|fleck|flax|phlex|flexduct|wireflex|wire flex|flx"
         "|hose|hoses|bendy|bendy tube|bendy hose|dryer hose|silver hose|shiny hose|foil hose"
@@ -98,26 +101,28 @@ MEANINGS: Final[dict[str, str]] = {
         "|fuzzy on the inside"
     ),
     "material.panned_joist": (
-        "panned|panning|panned joist|panned joists|pan joist|pan joists|panned return"
-        "|panned bay|joist bay|joist bays|joist space|joist spaces|joist cavity|joist cavities"
-        "|floor joist return|floor joists|paned joist|planned joist|joyst|between joists"
-        "|between the joists|between the floor joists|joist panning|paned|panned joist bay"
+        "cavity|cavities|bay|bays|panned|panning|panned joist|panned joists|pan joist"
+        "|pan joists|panned return|panned bay|joist bay|joist bays|joist space"
+        "|joist spaces|joist cavity|joist cavities|floor joist return|floor joists"
+        "|paned joist|planned joist|joyst|between joists|between the joists"
+        "|between the floor joists|joist panning|paned|panned joist bay"
         "|panned floor joists|joist panned|joist pan|joist return|under the joists"
         "|under joists|across the joists|across joists|over the joists|to the joists"
-        "|nailed to the joists|joists|bottom of the joists|bottoms of the joists|floor joist"
-        "|floor joist bay|panned floor joist|joist with tin|joist|joice|joyce bay"
-        "|pan joist bay|panjoist|joistbay|panned off"
+        "|nailed to the joists|joists|bottom of the joists|bottoms of the joists"
+        "|floor joist|floor joist bay|panned floor joist|joist with tin|joist|joice"
+        "|joyce bay|pan joist bay|panjoist|joistbay|panned off"
     ),
     "material.stud_bay": (
-        "inside of the wall|inside of a wall|just the wall|the wall itself|inside the wall"
-        "|open wall|stud bay|stud bays|studbay|stud cavity|stud cavities|stud space"
-        "|stud spaces|wall cavity|wall cavities|between studs|between the studs"
-        "|between wall studs|between the wall studs|stud bae|stood bay|stud wall|in the studs"
-        "|wall stud cavity|wall stud bay|stud|studs|inside the wall studs|framed wall cavity"
-        "|wall space|stud chase|hollow wall|inside the wall cavity|framing cavity"
-        "|open stud bay|wall stud|stud return|wall bay|studs in the wall|drywall cavity"
-        "|cavity in the wall|space in the wall|hole in the wall framing"
-        "|space between two studs|between 2 studs|between two studs"
+        "cavity|cavities|bay|bays|inside of the wall|inside of a wall|just the wall"
+        "|the wall itself|inside the wall|open wall|stud bay|stud bays|studbay|stud cavity"
+        "|stud cavities|stud space|stud spaces|wall cavity|wall cavities|between studs"
+        "|between the studs|between wall studs|between the wall studs|stud bae|stood bay"
+        "|stud wall|in the studs|wall stud cavity|wall stud bay|stud|studs"
+        "|inside the wall studs|framed wall cavity|wall space|stud chase|hollow wall"
+        "|inside the wall cavity|framing cavity|open stud bay|wall stud|stud return"
+        "|wall bay|studs in the wall|drywall cavity|cavity in the wall|space in the wall"
+        "|hole in the wall framing|space between two studs|between 2 studs"
+        "|between two studs"
     ),
     "material.aluminum": (
         "aluminum|aluminium|alum|alu|alumn|alumnum|aluminun|aluminm|aluminum duct"
@@ -169,15 +174,16 @@ MEANINGS: Final[dict[str, str]] = {
     "thick.gauge": "gauge|gage|guage|ga",
     # --- roles ---
     "role.return": (
-        "return|rtn|ret|retn|returns|return air|r/a|ra|return side|return duct|re-turn|retern"
-        "|ritern|suction|pull|intake|negative side|going back|coming back|goes back"
-        "|back to the furnace|return static|cold air return|cold air|return grille"
-        "|on the return|vacuum side|suction side|retrun|reutrn|rturn|return plenum|return drop"
-        "|in the return|entering|going in|goes in|air in|inlet|rat|going into|incoming"
-        "|going in the return|at the return|return temp|return temperature|rtrn|upstream"
-        "|comes in|coming in|coming back in|enters|sucking|into the unit|going into the unit"
-        "|going into the furnace|into it|before coil|before the coil|entering air|inlet side"
-        "|to the unit|going in to the unit|back in|pulling|r"
+        "return|returning|rtn|ret|retn|returns|return air|r/a|ra|return side|return duct"
+        "|re-turn|retern|ritern|suction|pull|intake|negative side|going back|coming back"
+        "|goes back|back to the furnace|return static|cold air return|cold air"
+        "|return grille|on the return|vacuum side|suction side|retrun|reutrn|rturn"
+        "|return plenum|return drop|in the return|entering|going in|goes in|air in|inlet"
+        "|rat|going into|incoming|going in the return|at the return|return temp"
+        "|return temperature|rtrn|upstream|comes in|coming in|coming back in|enters"
+        "|sucking|into the unit|going into the unit|going into the furnace|into it"
+        "|before coil|before the coil|entering air|inlet side|to the unit"
+        "|going in to the unit|back in|pulling|r"
     ),
     "role.supply": (
         "supply|sply|sup|supp|splly|supplies|supply side|supply air|s/a|sa|supply duct|suply"
@@ -362,7 +368,37 @@ def meanings() -> dict[tuple[str, ...], tuple[str, ...]]:
             had = table.get(words, ())
             if meaning not in had:
                 table[words] = (*had, meaning)
+    for words, senses in table.items():
+        if len(words) > 1:
+            table[words] = (*senses, *_inherited(words, senses, table))
     return table
+
+
+_ROUND_WORDS: Final = {
+    **dict.fromkeys(
+        ("pipe", "pipes", "hose", "hoses", "tube", "tubes", "tubing", "spiral"), "shape.roundish"
+    ),
+    **dict.fromkeys(("round", "dia", "diameter"), "shape.round"),
+}
+
+
+def _inherited(
+    words: tuple[str, ...],
+    senses: tuple[str, ...],
+    table: Mapping[tuple[str, ...], tuple[str, ...]],
+) -> list[str]:
+    """What the words of a longer phrase still mean: a "plastic pipe" is round, a liner lines."""
+    found = {_ROUND_WORDS[word] for word in words if word in _ROUND_WORDS}
+    if all(sense.startswith("shape.") for sense in senses):
+        parts = [sense for word in words for sense in table.get((word,), ())]
+        found.update(sense for sense in parts if sense.startswith("material."))
+    if "place.liner" in senses:
+        found.add("material.lined_metal")
+    if "place.over wrap" in senses:
+        found.add("material.wrapped")
+    if "place.bare" in senses and "metal" in words:
+        found.add("material.galvanized")
+    return sorted(found - set(senses))
 
 
 @cache

@@ -187,7 +187,8 @@ _MAYBE_YES: Final = re.compile(
 
 def _of_a_part(verdict: bool | str | None, asked: str, text: str) -> bool | str | None:
     """What holds for a part answers "any ... ?" with yes and "all ... ?" with no."""
-    if "ever" in asked.split() and verdict is not False and HAPPENED.search(text):
+    denied = re.search(r"\b(?:not|never|no)\b", text) is not None
+    if "ever" in asked.split() and verdict is not False and not denied and HAPPENED.search(text):
         return True
     part = re.search(
         r"\b(?:only|one of them|one is|some of|part of|not all|not every|one side|last"
@@ -228,8 +229,9 @@ _WORD_IN: Final = re.compile(r"[a-z]+(?:'[a-z]+)?")
 def _doesnt_know(text: str) -> bool:
     return (
         re.search(
-            r"\b(?:know|sure|dunno|idk|clue|idea|tell|check|checked|look|looked|guess|say"
-            r"|remember|ask|find out|knows|unknown|certain|n/a|na|tbd|applicable|idea)\b",
+            r"\b(?:telling|knowing|hard to|no way to|knows|know|sure|dunno|idk|clue|idea"
+            r"|tell|check|checked|look|looked|guess|say|remember|ask|find out|knows"
+            r"|unknown|certain|n/a|na|tbd|applicable|idea)\b",
             text,
         )
         is not None
