@@ -1,12 +1,17 @@
-"""What must be known before a mode may be said to carry."""
+"""What must be known before a mode may be said to carry, or not to."""
 
 from collections.abc import Collection
+from typing import Final
 
 from engine.job.job import Job
 from engine.job.modes import Mode
 from engine.job.targets import Target
+from engine.verdict import Finding, Part
 
-__all__ = ["can_collect", "has_reading_with_airflow", "unmet_floor"]
+__all__ = ["can_collect", "decider_is_known", "has_reading_with_airflow", "unmet_floor"]
+
+_OF_THE_EQUIPMENT: Final = ("target.", "equipment.", "new.", "loads.", "site.")
+"""Facts that say what is asked of the ducts, and nothing of the ducts."""
 
 
 def unmet_floor(job: Job, mode: Mode, target: Target) -> tuple[str, ...]:
@@ -44,6 +49,23 @@ def can_collect(key: str, collectable: Collection[str] | None) -> bool:
         other == key or other.startswith(f"{key}.") or key.startswith(f"{other}.")
         for other in collectable
     )
+
+
+def decider_is_known(findings: tuple[Finding, ...]) -> bool:
+    """Whether the finding that is over most often rests on something known of this house.
+
+    What the equipment asks for says nothing of the ducts: unless the equipment or one of its
+    pieces is what holds the mode back, only facts of the house count.
+    """
+    voting = [finding for finding in findings if finding.votes]
+    worst = max(finding.over_share for finding in voting)
+    return any(_of_the_house(f) for f in voting if f.over_share >= worst)
+
+
+def _of_the_house(finding: Finding) -> bool:
+    if finding.part in (Part.EQUIPMENT, Part.COIL, Part.FILTER):
+        return bool(finding.known)
+    return any(not key.startswith(_OF_THE_EQUIPMENT) for key in finding.known)
 
 
 def _plenum_entries(job: Job) -> tuple[str, ...]:

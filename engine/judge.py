@@ -12,12 +12,12 @@ import numpy as np
 from engine.assessment import SAMPLES, Assessment, ModeAssessment, assess
 from engine.changes import Changes
 from engine.checks.raw import finding_of, spread_of
-from engine.floor import can_collect, unmet_floor
+from engine.floor import can_collect, decider_is_known, unmet_floor
 from engine.influence import assumptions_of, wanted_of, weights_of
 from engine.job.job import Job
 from engine.remedies import find_changes
 from engine.trade.limits import LIMITS, Limits
-from engine.verdict import Finding, ModeStatus, ModeVerdict, Part, RemedySet, Spread, Verdict
+from engine.verdict import Finding, ModeStatus, ModeVerdict, RemedySet, Spread, Verdict
 
 __all__ = ["SURE", "assess", "judge"]
 
@@ -27,9 +27,6 @@ SURE: Final = 0.90
 _STILL_MOVES: Final = 0.02
 """Odds that a fact must move for collecting it to be a way out of a draw."""
 
-_OF_THE_EQUIPMENT: Final = ("target.", "equipment.", "new.", "loads.", "site.")
-"""Facts that say what is asked of the ducts, and nothing of the ducts."""
-
 
 def judge(
     job: Job,
@@ -38,6 +35,7 @@ def judge(
     seed: int = 0,
     limits: Limits = LIMITS,
     collectable: Collection[str] | None = None,
+    assessment: Assessment | None = None,
 ) -> Verdict:
     """Judge a job.
 
@@ -48,11 +46,13 @@ def judge(
         limits: The office's figures.
         collectable: Keys of facts and lists that can still be had; None means every unstated one,
             an empty collection that nothing can.
+        assessment: Of the same job, samples, seed and limits, where it was made already.
 
     Returns:
         The verdict of every mode, what would change it, what was assumed, what to collect next.
     """
-    assessment = assess(job, samples=samples, seed=seed, limits=limits)
+    if assessment is None:
+        assessment = assess(job, samples=samples, seed=seed, limits=limits)
     changes = find_changes(assessment, samples=samples, seed=seed, limits=limits)
     weights = weights_of(assessment)
     doubted = tuple(dict.fromkeys(doubt.reading for doubt in assessment.doubts if doubt.reading))
@@ -138,29 +138,12 @@ def _status(
             return ModeStatus.CARRIES, False, None
         return ModeStatus.CANT_SAY, False, None if still_open else ModeStatus.WONT_CARRY
     if over >= SURE:
-        if _decider_is_known(findings):
+        if decider_is_known(findings):
             return worse, False, None
         return ModeStatus.CANT_SAY, False, None if still_open else ModeStatus.WONT_CARRY
     if still_open:
         return ModeStatus.CANT_SAY, False, None
     return worse, True, None
-
-
-def _decider_is_known(findings: tuple[Finding, ...]) -> bool:
-    """Whether the finding that is over most often rests on something known of this house.
-
-    What the equipment asks for says nothing of the ducts: unless the equipment or one of its
-    pieces is what holds the mode back, only facts of the house count.
-    """
-    voting = [finding for finding in findings if finding.votes]
-    worst = max(finding.over_share for finding in voting)
-    return any(_of_the_house(f) for f in voting if f.over_share >= worst)
-
-
-def _of_the_house(finding: Finding) -> bool:
-    if finding.part in (Part.EQUIPMENT, Part.COIL, Part.FILTER):
-        return bool(finding.known)
-    return any(not key.startswith(_OF_THE_EQUIPMENT) for key in finding.known)
 
 
 def _confidence(status: ModeStatus, over: float) -> float:
