@@ -6,7 +6,16 @@ from typing import Final
 
 from intake.reading.asks import implausible, one_end, two_values, wrong_quantity
 from intake.reading.bounds import BELIEVABLE
-from intake.reading.numbers import between, bounded, kept, relation, spread, together, vague
+from intake.reading.numbers import (
+    between,
+    bounded,
+    kept,
+    multiplied,
+    relation,
+    spread,
+    together,
+    vague,
+)
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Values
 from intake.reading.scan import Item, Scan
 from intake.reading.units import convert
@@ -145,6 +154,8 @@ def _by_tons(
 
 def _one(said: Scan, item: Item, low: float, high: float) -> Reading:
     cfm = _cfm(item)
+    if multiplied(said.text):
+        return AskBack("What is it in all, in CFM?", ({"cfm": cfm},), AskKind.MISSING_PART)
     if bounded(said.text):
         return one_end("airflow", cfm, "CFM")
     if item.sign < 0:
@@ -160,11 +171,13 @@ def _two(said: Scan, one: Item, two: Item, low: float, high: float) -> Reading:
     if spread(said, one, two):
         ends: Values = {"cfm_low": first - second, "cfm_high": first + second}
         return _within(ends, first, low, high)
+    if multiplied(said.text):
+        return AskBack("What is it in all, in CFM?", (), AskKind.MISSING_PART)
     if how == "range" and first < second:
         if first < second / 20 or not low <= first <= high or not low <= second <= high:
             return implausible("airflow", {"cfm_low": first, "cfm_high": second})
         return Accepted({"cfm_low": first, "cfm_high": second})
-    if first == second:
+    if first == second and how == "or":
         return _within({"cfm": first}, first, low, high)
     words = between(said.items, one, two)
     if words in (["x"], ["*"], ["times"]):

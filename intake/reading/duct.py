@@ -6,6 +6,8 @@ length); one that finds none is asked about, so nothing is taken with a number i
 
 from __future__ import annotations
 
+from typing import Final
+
 from intake.reading.bounds import BELIEVABLE, believable
 from intake.reading.duct_checks import checked, ordered
 from intake.reading.duct_parts import (
@@ -23,8 +25,16 @@ from intake.reading.numbers import something_else, vague
 from intake.reading.result import AskBack, AskKind, Reading, Value
 from intake.reading.scan import Item, Scan
 from intake.reading.sizes import METRIC, Size, inches
+from intake.reading.words import words
 
 __all__ = ["read_duct"]
+
+
+_CHANGES: Final = words(
+    """reduces reducing reduced reducer reduction tapers tapering tapered necks necked shrinks
+    shrinking narrows narrowing transitions transition steps stepping minus less"""
+)
+"""Words that make one size the beginning of several."""
 
 
 def read_duct(said: Scan) -> Reading | None:
@@ -150,6 +160,11 @@ def _sized(said: Scan, size: Size, parts: DuctParts, materials: tuple[str, ...])
         counted = _count_by_diameter(said, size, base)
         if counted is not None:
             return counted
+    if said.words() & _CHANGES:
+        reading = ordered({"shape": "rect", **_sides(size), **base})
+        return AskBack(
+            f"{echo('duct', reading)}, and what does it become?", (reading,), AskKind.TWO_VALUES
+        )
     shape = "oval" if said.says("shape.oval") else "rect"
     sides = size.sides[:2]
     if any(side.token is not None and side.token.comma == "decimal" for side in sides) and not any(

@@ -6,7 +6,7 @@ import re
 from typing import Final
 
 from intake.reading.asks import implausible, one_end, two_values, wrong_quantity
-from intake.reading.numbers import bounded, kept, labels_of, relation, together, vague
+from intake.reading.numbers import bounded, kept, labels_of, multiplied, relation, together, vague
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value, number_of
 from intake.reading.scan import Item, Scan
 from intake.reading.units import convert
@@ -158,6 +158,9 @@ def _assigned(
     elif len(heats) > 1:
         return two_values("capacity", [{"btuh": _btuh(h)} for h in heats[:4]])
     else:
+        if multiplied(said.text):
+            each: dict[str, Value] = {"btuh": _btuh(heats[0])}
+            return AskBack("What is it in all?", (each,), AskKind.MISSING_PART)
         if bounded(said.text):
             return one_end("capacity", _btuh(heats[0]), "BTU/h")
         values[f"{roles[0]}_btuh" if roles[0] else "btuh"] = _btuh(heats[0])

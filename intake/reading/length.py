@@ -8,7 +8,7 @@ from typing import Final
 
 from intake.reading.asks import implausible, one_end, two_values, wrong_quantity
 from intake.reading.manner import hedged
-from intake.reading.numbers import bounded, kept, relation, spread, together, vague
+from intake.reading.numbers import bounded, kept, multiplied, relation, spread, together, vague
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Values, number_of
 from intake.reading.scan import Item, Scan
 from intake.reading.sizes import find_sizes
@@ -103,7 +103,7 @@ def _one(said: Scan, item: Item, low: float, high: float) -> Reading:
         return one_end("length", feet, "ft")
     if item.sign < 0:
         return implausible("length", {"ft": -feet}, [{"ft": feet}])
-    if said.says("join.by") or "each" in said.words() or "times" in said.words():
+    if said.says("join.by") or multiplied(said.text) or "times" in said.words():
         return AskBack("How many feet is it in all?", ({"ft": feet},), AskKind.MISSING_PART)
     if said.words() & {"roll", "rolls", "bag", "half", "plus"} and not (
         item.token is not None and item.token.fraction
@@ -128,8 +128,12 @@ def _two(said: Scan, one: Item, two: Item, low: float, high: float) -> Reading:
     if how == "plus":
         total = first + second
         return AskBack(f"Is that {total:g} ft in all?", ({"ft": total},), AskKind.TWO_READINGS)
-    if first == second:
-        return _within(said, {"ft": first}, low, high)
+    if first == second and how != "or":
+        return AskBack(
+            f"Is that {first + second:g} ft in all?",
+            ({"ft": first + second},),
+            AskKind.TWO_READINGS,
+        )
     return two_values("length", [{"ft": first}, {"ft": second}])
 
 

@@ -17,6 +17,7 @@ __all__ = [
     "elsewhere",
     "kept",
     "labels_of",
+    "multiplied",
     "relation",
     "something_else",
     "spread",
@@ -274,7 +275,7 @@ _BOUNDED: Final = re.compile(
     r"|or higher|or lower|or under|or over|plus change|exceeds?|tops out|less then"
     r"|more then|not over|not under|fewer than|somewhere over|somewhere under|past|beyond"
     r"|well over|well under|bigger than|smaller than|longer than|shorter than|higher than"
-    r"|lower than|couldn't be|can't be)\b|[<>]|(?<=\d)\+(?!\s*/?\s*[-\d.])"
+    r"|lower than|couldn't be|can't be)\b|[<>]|(?<=\d) ?\+(?!\s*/?\s*[-\d.])"
 )
 _NOT_BOUNDED: Final = re.compile(
     r"\b(?:more or less|just (?:under|over|below|above|shy of|past)|(?:a )?(?:little|bit"
@@ -286,6 +287,16 @@ _NOT_BOUNDED: Final = re.compile(
 
 
 _PER_MINUTE: Final = re.compile(r"(?:/ ?|per |an? )min\b|\bft min\b")
+
+
+_MULTIPLES: Final = re.compile(
+    r"\b(?:each|apiece|ea|twice|double|triple|half of|per run|per branch|per room|both)\b"
+)
+
+
+def multiplied(text: str) -> bool:
+    """Whether a value is that of each of several things, or to be taken times something."""
+    return _MULTIPLES.search(text) is not None
 
 
 def bounded(text: str) -> bool:

@@ -231,6 +231,9 @@ def read_grille(said: Scan) -> Reading | None:
         rows.append(row)
     loose = [n for n in numbers if id(n) not in used]
     loose = [n for n in loose if not (n.unit in ("ft",) or (n.unit == "in" and inches(n) < 2))]
+    vaguely = said.words() & _SOME or ("each" in said.words() and rows[0]["count"] == 1)
+    if vaguely:
+        return AskBack("How many of each size are there?", tuple(rows), AskKind.MISSING_PART)
     if said.words() & _MORE and len(rows) == 1:
         return AskBack(
             "And the other one, or shall we go on with this one only?",
@@ -272,6 +275,9 @@ def read_grille(said: Scan) -> Reading | None:
         return Accepted({k: v for k, v in only.items() if not (k == "count" and v == 1)})
     return Accepted({"grilles": list(rows)})
 
+
+_SOME: Final = words("rest few several something smaller bigger larger every others")
+"""Words that speak of openings without counting or measuring them."""
 
 _MORE: Final = words("another other others rest more also")
 """Words that speak of a further opening."""

@@ -98,6 +98,10 @@ def _total_off(values: dict[str, Value]) -> AskBack | None:
 def _one(said: Scan, item: Item, low: float, high: float) -> Reading:
     role = labels_of(said, [item], _LABELS)[0]
     size = _inwc(item)
+    if said.says("role.return") and said.says("role.supply"):
+        return AskBack(
+            "Which side is it: return, supply, or both?", ({"inwc": size},), AskKind.TWO_READINGS
+        )
     if (role == "supply" and item.sign < 0) or (role == "return" and item.sign > 0):
         side = "supply side pushes" if role == "supply" else "return side pulls"
         return AskBack(
