@@ -231,7 +231,9 @@ def read_grille(said: Scan) -> Reading | None:
         rows.append(row)
     loose = [n for n in numbers if id(n) not in used]
     loose = [n for n in loose if not (n.unit in ("ft",) or (n.unit == "in" and inches(n) < 2))]
-    vaguely = said.words() & _SOME or ("each" in said.words() and rows[0]["count"] == 1)
+    vaguely = said.words() & _SOME or (
+        "each" in said.words() and rows[0]["count"] == 1 and counted_noun(said.items, used) is None
+    )
     if vaguely:
         return AskBack("How many of each size are there?", tuple(rows), AskKind.MISSING_PART)
     if said.words() & _MORE and len(rows) == 1:

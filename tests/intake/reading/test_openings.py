@@ -85,7 +85,8 @@ def test_each_grille_has_its_own_count(text, counts):
 
 
 @pytest.mark.parametrize(
-    ("text", "count"), [("two 14x20", 2), ("14x20(2)", 2), ("2 of them, 14x20", 2)]
+    ("text", "count"),
+    [("two 14x20", 2), ("14x20(2)", 2), ("2 of them, 14x20", 2), ("two of them, 14x20 each", 2)],
 )
 def test_a_count_of_one_size_is_read(text, count):
     assert accepted("grille", text) == {"width_in": 14.0, "height_in": 20.0, "count": count}
@@ -109,3 +110,8 @@ def test_frame_or_slots_is_kept(text, place):
     reading = read("grille", text)
     assert isinstance(reading, Accepted)
     assert reading.place == place
+
+
+@pytest.mark.parametrize("text", ["14x6 each room", "a few 14x6", "one 14x6, rest are 12x6"])
+def test_openings_that_are_not_counted_are_asked(text):
+    assert isinstance(read("grille", text), AskBack)

@@ -279,3 +279,18 @@ def test_small_fields_are_read(field, text, values):
 )  # fmt: skip
 def test_small_fields_ask_where_it_is_unclear(field, text):
     asked(field, text)
+
+
+@pytest.mark.parametrize(
+    ("field", "text"),
+    [
+        ("airflow", "400-500 cfm each, 3 of them"),
+        ("length", "twice 20"),
+        ("length", "20 down and 20 back"),
+        ("capacity", "60k each"),
+        ("static_pressure", "return and supply both .3"),
+        ("duct", "20x8 reducing"),
+    ],
+)
+def test_a_value_of_each_of_several_is_asked_in_all(field, text):
+    asked(field, text)
