@@ -18,7 +18,7 @@ SAME: Final[tuple[tuple[str, str], ...]] = (
     (r"\b(?:hot|domestic|well|city|chilled) water\b(?! (?:is )?(?:leak|spray|all over|on the))", "plumbing"),
     (r"\bwater (?:heaters?|tanks?|columns?|collum|gauge|gage|source|softener|meter|pressure|main|lines?|pipes?|coils?|calm)\b", "plumbing"),
     (r"(?<!in )(?<!about )\b(?:[\d.]+|half an|an|point \w+(?: \w+)?|\w+ tenths(?: of an)?) (?:inches|inch|in) (?:of )?water\b(?! (?:in|on|around|round|by|near|under|inside|at|over|all|up|below|beside|next))", "inwc"),
-    (r"\b(?:refrigerant|freon|tracer) gas\b", "freon"),
+    (r"\b(?:refrigerant|tracer) gas\b", "refrigerant"),
     (r"\b(?:flue|exhaust|combustion|stack) gas(?:es)?\b", "exhaust"),
     (r"\b(?:bath|bathroom|kitchen|range|hood|dryer|cooker|whole house|attic) (?:exhaust )?(?:fans?|pipes?|hoods?|vents?|vent pipe|duct)\b|\bexhaust (?:fans?|hoods?)\b|\bvent (?:fans?|hoods?)\b", "fan"),
     (r"\b(?:flues?|vents?|exhaust|chimneys?|smoke|smokestack|b[ -]?vent|draft|combustion) ?(?:vent )?(?:pipes?|connectors?|piping|liner|stacks?|pvc|cap|elbows?|tee|termination|run)\b|\bsmokestack\b|\bsingle wall(?: \w+)? pipe\b|\bstack pipe\b|\bb[ -]?vents?\b", "fluepipe"),
@@ -88,7 +88,7 @@ SAME: Final[tuple[tuple[str, str], ...]] = (
     (r"\b(?:see|sea|c|cee|si)[ .-]{0,2}(?:oh|o|0|owe)(?: ?2| two| too)?\.?(?= |$)(?! (?:ring|rings|2|boy)\b)", "co"),
     (r"\bseeoh\b|\bc\.?o\.?(?= |$)|\bc[o0]\b|\bmonoxides?\b", "co"),
     # Gas, smells, alarms.
-    (r"\b(?:refrigerant|freon|coolant|halogen|heated diode) (?:leak )?(?:detectors?|sniffers?|alarms?|sensors?)\b", "tool freon"),
+    (r"\b(?:refrigerant|coolant|halogen|heated diode) (?:leak )?(?:detectors?|sniffers?|alarms?|sensors?)\b", "tool refrigerant"),
     (r"\b(?:(?:combustible|natural) )?(?:(?:gas|propane|lp) )?(?:leak detectors?|leak seeker|sniffers?)\b|\b(?:(?:combustible|natural) )?(?:gas|propane|methane|lp) (?:leak )?(?:detectors?|alarms?|sensors?|monitors?|testers?)\b|\bcombustible (?:\w+ )?(?:detector|meter|sensor|alarm)\b|\btif\b|\bcgi\b|\bsnifer\b|\bsniffing (?:tool|wand)\b|\bgas wand\b", "sniffer"),
     (r"\bnat(?:ural)? ?gas\b|\bpropane\b|\blp gas\b|\bgass+\b|\bgaz\b|\bmethane\b", "gas"),
     (r"(?<!smell )(?<!smells )(?<!smelled )(?<!smelling )(?<!mell )(?<!like )(?<!of )\bgas (?:furnaces?|heaters?|heat|heating|packs?|package|water|units?|stoves?|ranges?|ovens?|dryers?|logs?|burners?|bills?|boilers?|fireplaces?|plumbing|fired|appliances?|pressure|valves?|input|grill|tech)\b", "gasunit"),

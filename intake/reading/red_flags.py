@@ -195,7 +195,7 @@ def _ideas(clause: str, whole: str, *, denied_next: bool, still: bool) -> Iterat
         yield RedFlag(kind, state, clause)
 
 
-_AIR_LEAKS: Final = re.compile(r"\b(?:air|ducts?|ductwork|refrigerant|freon|seams?|plenum|coil)\b")
+_AIR_LEAKS: Final = re.compile(r"\b(?:air|ducts?|ductwork|refrigerant|seams?|plenum|coil)\b")
 _WET: Final = re.compile(
     r"\b(?:water|wet|drip\w*|flood\w*|puddl\w*|soak\w*|rain\w*|roof|ceiling|pipe)\b"
 )

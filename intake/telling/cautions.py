@@ -281,7 +281,7 @@ CAUTIONS: Final[tuple[CautionRow, ...]] = (
         any_of(
             stated("equipment.cooling_tons", "cooling equipment is to change"),
             remedy_touches(("coil",), "the coil is to change"),
-            heard("recharge", "low on charge", "line ?set", "refrigerant", "freon"),
+            heard("recharge", "low on charge", "line ?set", "refrigerant"),
         ),
     ),
     CautionRow(
