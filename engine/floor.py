@@ -8,9 +8,15 @@ from engine.job.modes import Mode
 from engine.job.targets import Target
 from engine.verdict import Finding, Part
 
-__all__ = ["can_collect", "decider_is_known", "has_reading_with_airflow", "unmet_floor"]
+__all__ = [
+    "OF_THE_EQUIPMENT",
+    "can_collect",
+    "decider_is_known",
+    "has_reading_with_airflow",
+    "unmet_floor",
+]
 
-_OF_THE_EQUIPMENT: Final = ("target.", "equipment.", "new.", "loads.", "site.")
+OF_THE_EQUIPMENT: Final = ("target.", "equipment.", "new.", "loads.", "site.")
 """Facts that say what is asked of the ducts, and nothing of the ducts."""
 
 
@@ -65,7 +71,7 @@ def decider_is_known(findings: tuple[Finding, ...]) -> bool:
 def _of_the_house(finding: Finding) -> bool:
     if finding.part in (Part.EQUIPMENT, Part.COIL, Part.FILTER):
         return bool(finding.known)
-    return any(not key.startswith(_OF_THE_EQUIPMENT) for key in finding.known)
+    return any(not key.startswith(OF_THE_EQUIPMENT) for key in finding.known)
 
 
 def _plenum_entries(job: Job) -> tuple[str, ...]:

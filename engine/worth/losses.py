@@ -1,0 +1,202 @@
+"""What a wrong word costs: the table of losses, what is true in each sample, what stands to lose.
+
+In each sample a mode carries, would carry with changes, or needs new trunks; which, follows from
+the parts that are over. What is said is the status with the least expected loss.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from types import MappingProxyType
+from typing import Final
+
+import numpy as np
+
+from engine.arrays import Array
+from engine.assessment import Assessment, ModeAssessment
+from engine.checks.raw import Raw, finding_of
+from engine.floor import decider_is_known, unmet_floor
+from engine.job.draws import skewed
+from engine.job.modes import Mode
+from engine.job.sample import Mask
+from engine.verdict import ModeStatus, Part
+
+__all__ = ["LOSSES", "REMEDY_LOSS", "SETTLED", "STATUSES", "ModeStake", "Stakes", "load_ratio"]
+
+STATUSES: Final = (
+    ModeStatus.CARRIES,
+    ModeStatus.CARRIES_WITH_CHANGES,
+    ModeStatus.WONT_CARRY,
+)
+
+LOSSES: Final[Mapping[ModeStatus, tuple[float, float, float]]] = MappingProxyType(
+    {
+        ModeStatus.CARRIES: (0.0, 5.0, 5.0),
+        ModeStatus.CARRIES_WITH_CHANGES: (1.0, 0.0, 1.0),
+        ModeStatus.WONT_CARRY: (2.0, 1.0, 0.0),
+    }
+)
+"""Loss of saying a status where each of `STATUSES` is true: 5 for "carries" on a house that
+doesn't, 2 for the reverse, 1 for a neighbour. Source: judgement."""
+
+REMEDY_LOSS: Final = 0.25
+"""Loss for a part that would be changed for nothing, or left as it is though it is over: four
+wrong parts of a set are as bad as the wrong neighbour. Source: judgement."""
+
+SETTLED: Final = 0.95
+"""Share of samples from which nothing more need be asked about a mode."""
+
+_SAID: Final = 0.90
+_UNSUPPORTED_LOSS: Final = LOSSES[ModeStatus.WONT_CARRY][1]
+"""Loss of not being able to say what the samples say, for want of one known fact."""
+
+_NEAR_WORST: Final = 0.5
+"""A finding over in more than this part of the worst one's share may come to decide (judgement)."""
+
+_TRUNKS: Final = (Part.SUPPLY_TRUNK, Part.RETURN_TRUNK)
+_LESS_AIR: Final = 350.0 / 400.0
+"""Least cooling airflow a load may allow, over the usual one."""
+
+_LOAD_RATIO: Final = (0.60, 0.93, 1.47)
+"""Sensible gain over what the equipment takes out at full air, where nobody stated loads.
+
+9, 14 and 22 Btu/h per ft2 over 9,000 Btu/h per ton and 600 ft2 per ton (computed; both common
+practice, no published source)."""
+
+_SENSIBLE_BTUH_PER_TON: Final = 9000.0
+_LESS_AIR_TAKES_OUT: Final = 0.95
+"""Sensible capacity at the least air over that at the usual one (common practice)."""
+
+
+@dataclass(frozen=True, slots=True)
+class ModeStake:
+    """What one mode stands to lose.
+
+    Attributes:
+        mode: The mode.
+        truth: Which of `STATUSES` is true, one-hot, (n, 3).
+        missing: What the floor of evidence lacks before `carries` may be said.
+        supported: Whether something known of the house stands behind "doesn't carry".
+        deciding: Facts that the findings which are over most often rest on, with the share of
+            samples in which these are.
+    """
+
+    mode: Mode
+    truth: Array
+    missing: tuple[str, ...]
+    supported: bool
+    deciding: tuple[tuple[str, float], ...]
+
+    def free_and_barred(self, shares: Array) -> tuple[Array, Array]:
+        """Least expected loss where every status may be said, and where `carries` may not.
+
+        Args:
+            shares: Weights of `STATUSES`, (..., 3); need not sum to one.
+        """
+        table = np.array([LOSSES[status] for status in STATUSES])
+        said = shares @ table.T
+        barred = said[..., 1:].min(axis=-1)
+        return np.minimum(said[..., 0], barred), barred
+
+    @property
+    def settled(self) -> bool:
+        """Whether its status is sure enough, and may be said."""
+        carries, changes, trunks = self.truth.mean(axis=0)
+        if carries >= SETTLED:
+            return not self.missing
+        over = changes + trunks
+        return bool(over >= SETTLED and self.supported and max(changes, trunks) >= SETTLED * over)
+
+    @property
+    def unsupported_loss(self) -> float:
+        """Loss of not being able to say "doesn't carry" for want of a known fact."""
+        over = 1.0 - float(self.truth[:, 0].mean())
+        return 0.0 if self.supported or over < _SAID else _UNSUPPORTED_LOSS * over
+
+
+@dataclass(frozen=True, slots=True)
+class Stakes:
+    """What a job stands to lose.
+
+    Attributes:
+        modes: One for each mode.
+        parts: Where each part is over in some mode, (n, parts).
+        names: The parts, in the order of `parts`.
+    """
+
+    modes: tuple[ModeStake, ...]
+    parts: Array
+    names: tuple[Part, ...]
+
+    @classmethod
+    def of(cls, assessment: Assessment) -> "Stakes":
+        """What stands to be lost on an assessed job."""
+        allowed = load_ratio(assessment) <= _LESS_AIR_TAKES_OUT
+        modes = tuple(_stake(assessment, it, allowed) for it in assessment.modes.values())
+        found: dict[Part, Mask] = {}
+        for it in assessment.modes.values():
+            for raw in _voting(it):
+                over = raw.judged.over[1:]
+                found[raw.part] = found[raw.part] | over if raw.part in found else over
+        names = tuple(found)
+        parts = np.stack([found[name] for name in names], axis=1).astype(np.float64)
+        return cls(modes, parts, names)
+
+    @property
+    def settled(self) -> bool:
+        """Whether every mode is."""
+        return all(mode.settled for mode in self.modes)
+
+    @property
+    def loss(self) -> float:
+        """Expected loss if nothing more is asked."""
+        over = self.parts.mean(axis=0)
+        total = float(remedy_loss(np.stack([over, 1.0 - over], axis=1)).sum())
+        for mode in self.modes:
+            free, barred = mode.free_and_barred(mode.truth.mean(axis=0))
+            total += float(barred if mode.missing else free) + mode.unsupported_loss
+        return total
+
+
+def remedy_loss(shares: Array) -> Array:
+    """Least expected loss of changing a part or leaving it.
+
+    Args:
+        shares: Weights of its being over and of its not being so, (..., 2).
+    """
+    return np.asarray(REMEDY_LOSS * shares.min(axis=-1))
+
+
+def load_ratio(assessment: Assessment) -> Array:
+    """Sensible gain over what the equipment takes out at full air, (n,): stated or believed."""
+    job, draws = assessment.job, assessment.house.draws
+    gain, tons = job.number("loads.sensible_gain_btuh"), job.number("equipment.cooling_tons")
+    if gain is not None and tons is not None:
+        return np.full(draws.samples, gain / (tons * _SENSIBLE_BTUH_PER_TON))
+    return skewed(draws.normals("load over capacity"), *_LOAD_RATIO)
+
+
+def _voting(it: ModeAssessment) -> list[Raw]:
+    return [raw for raw in it.raws if raw.votes]
+
+
+def _stake(assessment: Assessment, it: ModeAssessment, allowed: Mask) -> ModeStake:
+    over = np.asarray(it.over)
+    trunks = np.zeros_like(over)
+    for raw in _voting(it):
+        if raw.part not in _TRUNKS or raw.maximum is None:
+            continue
+        here = raw.judged.over[1:]
+        if it.mode.is_cooling:
+            most = np.broadcast_to(np.asarray(raw.maximum), raw.figure.shape)[1:]
+            here = here & ~(allowed & (raw.figure[1:] * _LESS_AIR <= most))
+        trunks |= here
+    truth = np.stack([~over, over & ~trunks, over & trunks], axis=1).astype(np.float64)
+    doubted = tuple(doubt.reading for doubt in assessment.doubts if doubt.reading)
+    missing = (*unmet_floor(assessment.job, it.mode, it.target), *dict.fromkeys(doubted))
+    voting = _voting(it)
+    least = _NEAR_WORST * max((raw.over_share for raw in voting), default=0.0)
+    deciding = tuple(
+        (key, raw.over_share) for raw in voting if raw.over_share > least for key in raw.rests_on
+    )
+    findings = tuple(finding_of(raw, assessment.job) for raw in voting)
+    return ModeStake(it.mode, truth, missing, decider_is_known(findings), deciding)
