@@ -27,8 +27,10 @@ __all__ = [
     "Flag",
     "Outcome",
     "can_change",
+    "decided_by_flag",
     "flags_of",
     "outcome_of",
+    "unknown_sizes",
 ]
 
 
@@ -92,8 +94,22 @@ SIZES_BY_PHONE: Final = (
 )  # fmt: skip
 """Questions about sizes; many of them unknown ask for photos first."""
 
+_SIZE_FACTS: Final = {
+    "d_tons": ("old.cooling_tons", "equipment.cooling_tons"),
+    "d_filter": ("filters.0.width_in",),
+    "d_openings": ("return.grilles.0.width_in",),
+    "d_registers": ("house.supply_registers_count",),
+    "d_boot": ("supply.branches.0.shape",),
+    "d_ways": ("phone.trunk_directions",),
+    "d_trunk": ("supply.trunks.0.shape", "supply.trunks.0.width_in"),
+}
+"""What each of them states."""
+
 _ALWAYS_OPEN: Final = frozenset(("d_safety", "d_trouble", "d_works", "d_people", "d_photos"))
 """Questions that can still change the booking after a hard flag."""
+
+_FILLS_THE_CARD: Final = frozenset(("d_year", "d_tons", "d_filter", "d_trunk", "d_location"))
+"""Questions that tell, after a hard flag, what to bring and what to look at first."""
 
 _CHANGES: Final = {
     "furnace_to_heat_pump": "furnace to heat pump: more air than these ducts carry now",
@@ -219,9 +235,19 @@ def _rooms(job: Job, rules: BookingRules) -> Flag | None:
     return None
 
 
+def unknown_sizes(job: Job) -> tuple[str, ...]:
+    """Questions about sizes that nobody answered, whether they were asked or not."""
+    heats_only = job.word("phone.change") == "heating_only"
+    return tuple(
+        question
+        for question in SIZES_BY_PHONE
+        if not (question == "d_tons" and heats_only)
+        and not any(job.is_known(key) for key in _SIZE_FACTS[question])
+    )
+
+
 def outcome_of(
     job: Job,
-    unsaid: frozenset[str],
     red_flags: Sequence[str] = (),
     rules: BookingRules = BOOKING_RULES,
 ) -> tuple[Outcome, str]:
@@ -229,7 +255,6 @@ def outcome_of(
 
     Args:
         job: What the caller said.
-        unsaid: Keys of questions that nobody could answer.
         red_flags: Kinds of red flags that were there.
         rules: The office's thresholds.
     """
@@ -242,13 +267,14 @@ def outcome_of(
     hard = [flag for flag in flags if flag.hard]
     if hard:
         return Outcome.SURVEY, f"Decided by: {hard[0].words}."
-    unknown = len(unsaid & frozenset(SIZES_BY_PHONE))
-    if unknown >= rules.unknown_for_photos:
-        if job.word("phone.photos") == "yes":
-            return Outcome.PHOTOS, f"{unknown} of {len(SIZES_BY_PHONE)} sizes are unknown."
-        return Outcome.SURVEY, f"{unknown} sizes are unknown and no photos will come."
     if len(flags) >= rules.soft_flags_for_survey:
         return Outcome.SURVEY, f"{len(flags)} soft flags together: {flags[0].words}, and others."
+    unknown = len(unknown_sizes(job))
+    if unknown >= rules.unknown_for_photos:
+        known = f"{unknown} of {len(SIZES_BY_PHONE)} sizes are unknown"
+        if job.word("phone.photos") == "no":
+            return Outcome.SURVEY, f"{known} and no photos will come."
+        return Outcome.PHOTOS, f"{known}; unknown never counts as good."
     if job.word("phone.change") is None:
         return Outcome.SURVEY, "Nobody could say whether type or size changes."
     if unknown and job.word("phone.photos") == "no":
@@ -256,11 +282,19 @@ def outcome_of(
     return Outcome.ORDINARY, "Like for like, and nothing that was said speaks against it."
 
 
-def can_change(question: str, job: Job, *, late: bool = False) -> bool:
-    """Whether a question can still change the booking.
+def decided_by_flag(job: Job) -> bool:
+    """Whether a hard flag has decided the booking."""
+    return any(flag.hard for flag in flags_of(job))
 
-    After a hard flag, and when the call has become long, only safety, trouble and photos can.
+
+def can_change(question: str, job: Job, *, late: bool = False) -> bool:
+    """Whether a question can still change the booking, or fill its card while there is time.
+
+    When the call has become long only safety, trouble and photos are asked; after a hard flag also
+    the few that tell what to bring and what to look at.
     """
     if question in _ALWAYS_OPEN:
         return True
-    return not late and not any(flag.hard for flag in flags_of(job))
+    if late:
+        return False
+    return question in _FILLS_THE_CARD or not decided_by_flag(job)

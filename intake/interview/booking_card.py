@@ -12,6 +12,7 @@ from intake.interview.booking import (
     Outcome,
     flags_of,
     outcome_of,
+    unknown_sizes,
 )
 from intake.interview.phone_figures import phone_airflow
 
@@ -76,8 +77,9 @@ def card_of(
         red_flags: Kinds of red flags that were there.
         rules: The office's thresholds.
     """
-    outcome, decided = outcome_of(job, unsaid, red_flags, rules)
+    outcome, decided = outcome_of(job, red_flags, rules)
     flags = flags_of(job, rules)
+    unknown = unsaid | frozenset(unknown_sizes(job))
     minutes = _minutes(outcome, rules)
     return Booking(
         outcome,
@@ -85,10 +87,14 @@ def card_of(
         _FOR_CALLER[outcome].format(minutes=minutes),
         _for_board(job, outcome, decided, minutes, rules),
         _bring(job, outcome),
-        _photos(job, unsaid, outcome),
+        _photos(job, unknown, outcome),
         _safety(job, red_flags),
         _measure_first(flags, outcome),
-        tuple(words for key, words in _UNKNOWN.items() if key in unsaid),
+        tuple(
+            words if key in unsaid else f"{words} (not asked)"
+            for key, words in _UNKNOWN.items()
+            if key in unknown
+        ),
         flags,
         decided,
     )
@@ -129,10 +135,10 @@ def _bring(job: Job, outcome: Outcome) -> tuple[str, ...]:
     return tuple(dict.fromkeys(brought))
 
 
-def _photos(job: Job, unsaid: frozenset[str], outcome: Outcome) -> tuple[str, ...]:
+def _photos(job: Job, unknown: frozenset[str], outcome: Outcome) -> tuple[str, ...]:
     if outcome is Outcome.SAFETY or job.word("phone.photos") == "no":
         return ()
-    owed = [words for key, words in _PHOTOS.items() if key in unsaid]
+    owed = [words for key, words in _PHOTOS.items() if key in unknown]
     if outcome is not Outcome.PHOTOS and not owed:
         owed = [_PHOTOS["d_tons"], _PHOTOS["d_ways"]]
     return tuple(f"Please text a photo of {words}." for words in owed)

@@ -3,9 +3,9 @@
 from collections.abc import Callable, Sequence
 
 from engine.job.job import Job
-from engine.verdict import Verdict
+from engine.verdict import ModeStatus, Verdict
 from intake.interview import danger
-from intake.interview.booking import Booking
+from intake.interview.booking import Booking, decided_by_flag
 from intake.interview.booking_card import card_lines
 from intake.interview.commands import known_lines
 from intake.interview.events import Event, Finished, Started
@@ -29,6 +29,10 @@ _VOICES = {
         ["2", "dispatcher", "dispatch", "phone", "call", "caller", "office", "desk", "d"]
     ),
 }
+_DECIDED = (
+    "{why} That decides it: visit and duct survey. A few more answers fill the card;"
+    ' "finish" ends here.'
+)
 
 
 class Conversation:
@@ -148,6 +152,7 @@ class Conversation:
         was_finished = self._talk.state.finished
         events_before = len(self._talk.events)
         stopped_before = self._talk.state.stopped
+        decided_before = self._decided()
         says = heard(self._talk, line)
         if self._talk.left:
             return [typed, *says]
@@ -158,7 +163,14 @@ class Conversation:
             return [typed, *says]
         if was_finished and not changed:
             return [typed, *says]
+        if self._decided() and not decided_before and self._talk.question is not None:
+            says = [*says, say(Manner.BOOKING, _DECIDED.format(why=self._talk.booking().decided))]
         return [typed, *says, *self._next()]
+
+    def _decided(self) -> bool:
+        """Whether a hard flag of this call has decided its booking."""
+        state = self._talk.state
+        return state.voice is Voice.DISPATCHER and decided_by_flag(state.job)
 
     def verdict(self) -> Verdict | None:
         """What the engine says of a technician's job; None for a call or before it began."""
@@ -183,10 +195,14 @@ class Conversation:
             booking = self._talk.booking()
             name = booking.outcome.value.replace("_", " ")
             return f"If stopped now: {name}. {booking.decided}"
-            # Imported here: telling is needed only once something is to be told.
+        # Imported here: telling is needed only once something is to be told.
         from intake.telling.verdict import short_verdict
 
-        return f"If stopped now: {short_verdict(self._talk.verdict())}."
+        verdict = self._talk.verdict()
+        modes = verdict.modes.values()
+        if modes and all(m.status is ModeStatus.CANT_SAY and m.treat_as is None for m in modes):
+            return "If stopped now: too early to say."
+        return f"If stopped now: {short_verdict(verdict)}."
 
     def _cleaned(self, text: str) -> str:
         question = self._talk.question

@@ -163,6 +163,12 @@ def step(state: State, event: Event) -> State:
 def _stood(state: State, event: Standing, job: Job) -> State:
     voice = state.voice or Voice.TECHNICIAN
     open_stays = isinstance(event, Answered) and event.volunteered
+    if (
+        open_stays
+        and state.asked_back is not None
+        and state.asked_back.kind.startswith("elsewhere")
+    ):
+        state = replace(state, asked_back=None, misread=0)
     return replace(
         state if open_stays else _calm(state),
         standing=(*state.standing, event),

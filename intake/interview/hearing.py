@@ -8,6 +8,7 @@ from intake.interview import danger
 from intake.interview.commands import obey
 from intake.interview.events import AskedBack, Reopened, Unsaid, kept_readings
 from intake.interview.listening import Heard, Nothing, Same, listen, picked, plain_choices
+from intake.interview.misplaced import nameless_size
 from intake.interview.own_reading import OWN_FIELDS
 from intake.interview.planner import question_of, still_open
 from intake.interview.question import Question
@@ -74,6 +75,8 @@ def heard(talk: Talk, line: str) -> list[Say]:
         return _while_stopped(talk, line)
     if state.doubt:
         return _settle_doubt(talk, line)
+    if _only_leaves(line):
+        return obey(talk, Command(CommandName.QUIT), talk.question, line) or []
     looked = _safety_look(talk, line)
     if looked is not None:
         return looked
@@ -85,6 +88,14 @@ def heard(talk: Talk, line: str) -> list[Say]:
         return [say(Manner.HELP, asked)]
     told_first = danger.told_only(talk, line)
     return told_first + _answer(talk, line)
+
+
+_LEAVES: Final = re.compile(r"(?:please )?(?:quit|exit|bye|good ?bye)(?: now| please)?[.! ]*")
+
+
+def _only_leaves(line: str) -> bool:
+    """Whether a line is nothing but a goodbye, which no question reads as an answer."""
+    return _LEAVES.fullmatch(normalise(line)) is not None
 
 
 def _safety_look(talk: Talk, line: str) -> list[Say] | None:
@@ -147,7 +158,39 @@ def _answer(talk: Talk, line: str) -> list[Say]:
         other = elsewhere(talk, question, line)
         if other is not None and (said := _taken_elsewhere(talk, other, line)):
             return said
+    if isinstance(found, AskBack | Rejected) and (asked := _nameless(talk, question, line)):
+        return asked
     return _react(talk, question, found, line)
+
+
+def _nameless(talk: Talk, question: Question, line: str) -> list[Say]:
+    """A size where none was asked for: ask whether it is the trunk's; empty if it is no size."""
+    size = nameless_size(question, normalise(line))
+    if size is None:
+        return []
+    key = "d_trunk" if talk.state.voice is Voice.DISPATCHER else "trunk_size"
+    shown = echo("duct", size.values).replace("galvanized", "metal")
+    why = f"{shown}: is that the supply trunk? Yes, or what it is."
+    talk.happened(AskedBack(question=question.key, text=line, why=why, kind=f"{_ELSEWHERE} {key}"))
+    return [say(Manner.ASK_BACK, why)]
+
+
+def _placed(talk: Talk, question: Question, open_ask: AskedBack, line: str) -> list[Say] | None:
+    """The answer to "is that the supply trunk?": taken there, or where the person says."""
+    words = normalise(line)
+    if words.strip(".! ") in _CONFIRMS or re.match(r"(?:yes|yeah|yep|yup)\b", words):
+        home = question_of(open_ask.kind.split()[1])
+    else:
+        home = named_by(talk, line) if not re.search(r"\d", words) else None
+    if home is None:
+        if re.fullmatch(r"(?:no|nope|nah)[.! ]*", words):
+            talk.happened(Reopened(question=question.key))
+            return [say(Manner.NOTE, "Then I leave that size out; name what it is of.")]
+        return None
+    found = listen(home, open_ask.text, talk.state.job)
+    if not isinstance(found, Accepted):
+        return None
+    return _taken_elsewhere(talk, (home, found), open_ask.text) or None
 
 
 def _own_answer(question: Question, found: Heard) -> bool:
@@ -261,6 +304,8 @@ def _settled(
     talk: Talk, question: Question, open_ask: AskedBack, fresh: Heard, line: str
 ) -> list[Say] | None:
     """An answer to an ask-back: a pick, the missing half, or None for an answer of its own."""
+    if open_ask.kind.startswith(_ELSEWHERE):
+        return _placed(talk, question, open_ask, line)
     if open_ask.kind == _REJECTED:
         return _numbered(talk, question, fresh, line)
     values = picked(open_ask, fresh, line)
@@ -314,12 +359,26 @@ def _misread(talk: Talk, question: Question, why: str, line: str) -> list[Say]:
         ]
     talk.happened(AskedBack(question=question.key, text=line, why=why, kind=_REJECTED))
     says = [say(Manner.ASK_BACK, why)]
+    if times == 1 and _wordy(line):
+        says.append(say(Manner.ASK_BACK, _IF_WRONG_NOW))
     if times >= _MISREADS_BEFORE_CHOICES:
         says.append(say(Manner.ASK_BACK, _choices(question)))
     return says
 
 
 _REJECTED: Final = "rejected"
+_ELSEWHERE: Final = "elsewhere"
+_WORDY: Final = 4
+_IF_WRONG_NOW: Final = (
+    "If something is wrong right now (gas, alarm, smoke, water, a shock, anybody ill), say so."
+)
+
+
+def _wordy(line: str) -> bool:
+    """Whether a line tells something in words that hold no figure."""
+    return len(line.split()) >= _WORDY and not re.search(r"\d", line)
+
+
 _WAYS_ON: Final = ("don't know, go on", "where to look", "how to get it")
 
 

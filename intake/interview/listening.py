@@ -12,6 +12,7 @@ from typing import Final
 from engine.job.facts import fact_for
 from engine.job.job import Job
 from intake.interview.events import AskedBack
+from intake.interview.misplaced import by_stage
 from intake.interview.own_reading import OWN_FIELDS, read_own
 from intake.interview.question import Question
 from intake.reading.clean import LONGEST_ANSWER, normalise
@@ -127,7 +128,7 @@ def listen(question: Question, text: str, job: Job, previous: Previous | None = 
         return exact
     if question.field in OWN_FIELDS:
         return _own(question, text, previous)
-    at = _drop_at(question, line)
+    at = _drop_at(question, line) or by_stage(question, line, staged=_staged(job))
     if at is not None:
         return at
     low, high = _bounds(question)
@@ -150,6 +151,10 @@ def listen(question: Question, text: str, job: Job, previous: Previous | None = 
     if question.section == "supply.trunks" and question.field == "duct":
         return _several_trunks(found, line, job)
     return found
+
+
+def _staged(job: Job) -> bool:
+    return job.word("equipment.stages") in ("two", "variable")
 
 
 def _exact_choice(question: Question, line: str) -> Accepted | None:

@@ -270,6 +270,7 @@ _NEIGHBOURS: Final[Mapping[str, tuple[str, ...]]] = {
     "reading_filter": ("reading_airflow",),
     "d_registers": ("d_openings",),
     "d_change": ("d_tons",),
+    "blower_table": ("blower_kind",),
 }
 """Questions that people answer together with, or instead of, the open one."""
 
@@ -299,6 +300,7 @@ _SHAPES: Final = (
     (r"\d ?cfm\b", ("cool_cfm",)),
     (r"\b(?:elbows?|take ?offs?|boots?)\b", ("fittings",)),
     (r"\d[ -]?tons?\b", ("new_tons", "d_tons")),
+    (r"\d ?(?:sq\b|square|sf\b|ft2)", ("d_area",)),
 )
 """Answers that are told by their shape, whatever is asked."""
 

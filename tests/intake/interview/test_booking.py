@@ -13,6 +13,7 @@ from intake.interview.booking import (
     Outcome,
     flags_of,
     outcome_of,
+    unknown_sizes,
 )
 from intake.interview.booking_card import card_lines, card_of
 from intake.interview.phone_figures import (
@@ -23,6 +24,16 @@ from intake.interview.phone_figures import (
 )
 
 NOBODY = frozenset[str]()
+SIZES: Mapping[str, float | str] = {
+    "old.cooling_tons": 3,
+    "filters.0.width_in": 20,
+    "return.grilles.0.width_in": 30,
+    "house.supply_registers_count": 12,
+    "supply.branches.0.shape": "rect",
+    "phone.trunk_directions": "both",
+    "supply.trunks.0.shape": "rect",
+}
+"""One stated fact for each of the questions about sizes, in their order; none raises a flag."""
 
 
 def stated(facts: Mapping[str, float | str]) -> Job:
@@ -139,49 +150,71 @@ def test_flags_turn_where_the_rules_say(job, kinds):
     assert ["hard" if flag.hard else "soft" for flag in flags_of(job)] == kinds
 
 
+def measured(missing: int = 0, **facts: float | str) -> Job:
+    """What was told, with all sizes but the first `missing` stated."""
+    sizes = dict(list(SIZES.items())[missing:])
+    return stated({**{name.replace("__", "."): v for name, v in facts.items()}, **sizes})
+
+
 def test_two_soft_flags_are_an_ordinary_visit_and_three_the_survey():
-    job = told(
+    job = measured(
         phone__change="like_for_like",
         phone__return_noise="louder",
         symptoms__doors_move="yes",
     )
-    assert outcome_of(job, NOBODY)[0] is Outcome.ORDINARY
+    assert outcome_of(job)[0] is Outcome.ORDINARY
     job = job.with_fact("house.duct_location", Known("attic", How.PHONE))
     job = job.with_fact("phone.flex_seen", Known("yes", How.PHONE))
-    assert outcome_of(job, NOBODY)[0] is Outcome.SURVEY
+    assert outcome_of(job)[0] is Outcome.SURVEY
 
 
 def test_an_unknown_never_counts_as_good():
-    assert outcome_of(Job(), NOBODY)[0] is Outcome.SURVEY
-    same = told(phone__change="like_for_like", phone__photos="no")
-    assert outcome_of(same, NOBODY)[0] is Outcome.ORDINARY
-    assert outcome_of(same, frozenset(["d_trunk"]))[0] is Outcome.SURVEY
+    assert outcome_of(Job())[0] is Outcome.PHOTOS
+    assert outcome_of(measured())[0] is Outcome.SURVEY  # nobody said what is replaced
+    same = measured(phone__change="like_for_like", phone__photos="no")
+    assert outcome_of(same)[0] is Outcome.ORDINARY
+    one_missing = measured(1, phone__change="like_for_like", phone__photos="no")
+    assert outcome_of(one_missing)[0] is Outcome.SURVEY
 
 
 def test_four_unknown_sizes_ask_for_photos_and_three_do_not():
-    willing = told(phone__change="like_for_like", phone__photos="yes")
-    assert outcome_of(willing, frozenset(SIZES_BY_PHONE[:3]))[0] is Outcome.ORDINARY
-    assert outcome_of(willing, frozenset(SIZES_BY_PHONE[:4]))[0] is Outcome.PHOTOS
+    for photos in ("yes", None):
+        more = {"phone__photos": photos} if photos else {}
+        assert outcome_of(measured(3, phone__change="like_for_like", **more))[0] is Outcome.ORDINARY
+        assert outcome_of(measured(4, phone__change="like_for_like", **more))[0] is Outcome.PHOTOS
+
+
+def test_four_unknown_sizes_and_no_photos_book_the_survey():
+    job = measured(4, phone__change="like_for_like", phone__photos="no")
+    outcome, why = outcome_of(job)
+    assert outcome is Outcome.SURVEY
+    assert "4 of 7 sizes are unknown" in why
+
+
+def test_heating_alone_lacks_no_tons():
+    job = measured(1, phone__change="heating_only")
+    assert "d_tons" not in unknown_sizes(job)
+    assert unknown_sizes(measured(4)) == SIZES_BY_PHONE[:4]
 
 
 def test_a_hard_flag_outweighs_missing_sizes_and_danger_outweighs_all():
     job = told(phone__change="first_cooling", phone__photos="yes")
-    assert outcome_of(job, frozenset(SIZES_BY_PHONE))[0] is Outcome.SURVEY
-    assert outcome_of(job, NOBODY, ["gas"])[0] is Outcome.SAFETY
+    assert outcome_of(job)[0] is Outcome.SURVEY
+    assert outcome_of(job, ["gas"])[0] is Outcome.SAFETY
 
 
 def test_trouble_books_service_only_while_it_is_not_running():
-    running = told(phone__change="like_for_like", phone__trouble="once", old__works="yes")
-    assert outcome_of(running, NOBODY)[0] is Outcome.ORDINARY
+    running = measured(phone__change="like_for_like", phone__trouble="once", old__works="yes")
+    assert outcome_of(running)[0] is Outcome.ORDINARY
     dead = told(phone__change="like_for_like", phone__trouble="once", old__works="no")
-    assert outcome_of(dead, NOBODY)[0] is Outcome.SAFETY
+    assert outcome_of(dead)[0] is Outcome.SAFETY
 
 
 def test_an_office_may_turn_a_threshold():
-    job = told(phone__change="like_for_like", symptoms__doors_move="yes")
+    job = measured(phone__change="like_for_like", symptoms__doors_move="yes")
     strict = BookingRules(soft_flags_for_survey=1)
-    assert outcome_of(job, NOBODY)[0] is Outcome.ORDINARY
-    assert outcome_of(job, NOBODY, (), strict)[0] is Outcome.SURVEY
+    assert outcome_of(job)[0] is Outcome.ORDINARY
+    assert outcome_of(job, (), strict)[0] is Outcome.SURVEY
 
 
 def test_the_card_names_everything_a_board_needs():
@@ -194,4 +227,7 @@ def test_the_card_names_everything_a_board_needs():
     assert card.minutes == BOOKING_RULES.visit_minutes + BOOKING_RULES.survey_extra_minutes
     assert "1,543 fpm" in card.decided
     assert "1,200 CFM" in card.for_board
-    assert card.photos == ("Please text a photo of the printed edge of the filter.",)
+    assert card.photos[0] == "Please text a photo of the printed edge of the filter."
+    assert "the filter's size" in card.unknown
+    assert "the return openings (not asked)" in card.unknown
+    assert not any(words.startswith("the main duct") for words in card.unknown)

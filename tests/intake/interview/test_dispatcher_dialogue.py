@@ -1,5 +1,6 @@
 """Whole phone calls with a dispatcher, one to each outcome."""
 
+import pytest
 from support.dialogue import Dialogue
 
 from engine.job.belief import How, Known
@@ -53,12 +54,96 @@ def test_a_small_filter_books_the_survey_and_says_what_decided():
     assert "static pressure" in booking.measure_first[0]
 
 
-def test_a_hard_flag_ends_the_questions_that_cant_change_the_booking():
-    told = call(d_change="going to a heat pump")
+def test_a_hard_flag_decides_and_only_the_few_that_fill_the_card_are_asked():
+    told = Dialogue(Voice.DISPATCHER).play("no", "going to a heat pump")
+    decided = [line for line in told.lines(Manner.BOOKING) if "That decides it" in line]
+    assert len(decided) == 1
+    assert "furnace to heat pump" in decided[0]
+    assert not told.talk.ended
+    told.answer(**QUIET_HOUSE)
     asked = {event.question for event in told.state.standing}
     assert told.talk.booking().outcome is Outcome.SURVEY
-    assert "d_filter" not in asked
-    assert {"d_trouble", "d_photos"} <= asked
+    assert not {"d_area", "d_rooms", "d_doors", "d_noise", "d_openings", "d_boot"} & asked
+    assert {"d_trouble", "d_photos", "d_filter", "d_location"} <= asked
+
+
+def test_what_was_decided_is_said_once():
+    told = Dialogue(Voice.DISPATCHER).play("no", "going to a heat pump", "never")
+    assert "That decides it" not in told.text
+
+
+def test_finish_before_the_sizes_never_books_an_ordinary_visit():
+    told = Dialogue(Voice.DISPATCHER).play("no", "same", "never", "finish")
+    booking = told.talk.booking()
+    assert booking.outcome is Outcome.PHOTOS
+    assert "7 of 7 sizes are unknown" in booking.decided
+    assert "speaks against" not in told.text
+    assert "the filter's size (not asked)" in booking.unknown
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "yeah whole house, like 1900 square feet two floors",
+        "i like it",
+        "it heats 1900 sq ft",
+        "whole house",
+        "replacing 15 year old ac",
+    ],
+)
+def test_what_is_replaced_is_never_read_out_of_other_words(line):
+    told = Dialogue(Voice.DISPATCHER).play("no", line)
+    assert told.talk.job.word("phone.change") is None
+    assert told.key == "d_change"
+
+
+def test_square_feet_said_early_are_taken_as_such_and_the_question_repeated():
+    told = Dialogue(Voice.DISPATCHER)
+    told.play("no", "yeah whole house, like 1900 square feet two floors")
+    assert told.talk.job.number("house.floor_area_ft2") == 1900.0
+    assert "Area served: 1,900 sq ft" in told.text
+
+
+def test_both_going_to_a_heat_pump_is_a_change_of_type():
+    told = Dialogue(Voice.DISPATCHER).play("no", "ac and furnace, going to a heat pump")
+    assert told.talk.job.word("phone.change") == "furnace_to_heat_pump"
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "she has one big metal trunk, dont know the size",
+        "it has 2 filters",
+        "one floor",
+        "there are 12 vents",
+        "its fine i guess",
+        "no 20x8 that i can see",
+    ],
+)
+def test_past_trouble_is_never_read_out_of_other_words(line):
+    told = Dialogue(Voice.DISPATCHER).play("no", "same", line)
+    assert told.talk.job.word("phone.trouble") is None
+
+
+@pytest.mark.parametrize(
+    ("line", "word"),
+    [
+        ("never", "never"), ("not that i know of", "never"), ("nope", "never"), ("no", "never"),
+        ("yes", "once"), ("1", "once"), ("froze once", "once"), ("just one time", "once"),
+        ("had the board replaced in 2015", "once"), ("it froze up last july", "once"),
+        ("twice last summer", "repeated"), ("yeah keeps tripping", "repeated"),
+        ("it shuts off every hot day", "repeated"), ("3", "repeated"),
+    ],
+)  # fmt: skip
+def test_past_trouble_in_a_callers_words(line, word):
+    told = Dialogue(Voice.DISPATCHER).play("no", "same", line)
+    assert told.talk.job.word("phone.trouble") == word
+
+
+def test_never_but_is_asked_how_often():
+    told = Dialogue(Voice.DISPATCHER).play("no", "same", "no but it ices up")
+    assert told.key == "d_trouble"
+    assert told.play("more than once").talk.job.word("phone.trouble") == "repeated"
 
 
 def test_many_unknown_sizes_ask_for_photos_first():

@@ -332,3 +332,103 @@ def test_a_count_said_early_is_not_asked_again_and_can_be_corrected_by_its_name(
     told.play("wait, actually three trunks")
     assert told.talk.job.number("supply.trunks.0.count") == 3.0
     assert told.key == "trunk_size"
+
+
+STAGED = ("no", "3 ton two-stage heat pump")
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "1200 high, 850 low",
+        "1200 high 850 low",
+        "high 1200 low 850 cfm",
+        "1,200 on high and 850 on low",
+        "1200/850",
+        "850 in low stage; full 1200 cfm",
+    ],
+)
+def test_airflows_told_apart_by_stage_fill_both(line):
+    told = Dialogue().play(*STAGED, line)
+    assert told.talk.job.number("target.cooling_high_cfm") == 1200.0
+    assert told.talk.job.number("target.cooling_low_cfm") == 850.0
+    assert "1,200 CFM" in told.text
+    assert "low-stage cooling 850 CFM" in told.text
+    assert told.key == "heat_pump_cfm"
+
+
+def test_airflows_of_cooling_and_heating_in_one_line_fill_both():
+    told = Dialogue().play("no", "3 ton single stage heat pump", "1200 cooling, 1250 heating")
+    assert told.talk.job.number("target.cooling_high_cfm") == 1200.0
+    assert told.talk.job.number("target.heat_pump_heating_cfm") == 1250.0
+
+
+@pytest.mark.parametrize("line", ["1200 or 850", "1200 850", "1200 high, 850 high"])
+def test_two_airflows_not_told_apart_are_asked_about(line):
+    told = Dialogue().play(*STAGED, line)
+    assert told.key == "cool_cfm"
+    assert told.lines(Manner.ASK_BACK)
+
+
+def test_a_size_where_none_was_asked_for_is_asked_about_and_taken():
+    told = Dialogue().play(*STAGED, "20x8 metal")
+    assert "20 x 8 in. metal: is that the supply trunk?" in told.text
+    told.play("yes")
+    assert told.talk.job.number("supply.trunks.0.width_in") == 20.0
+    assert "Supply trunk: 20 x 8 in." in told.text
+    assert told.key == "cool_cfm"
+    told.play("1200")
+    assert told.talk.job.number("target.cooling_high_cfm") == 1200.0
+    assert told.replayed() == told.state
+
+
+def test_a_size_where_none_was_asked_for_may_be_of_another_duct():
+    told = Dialogue().play(*STAGED, "20x8 metal", "no, the return drop")
+    assert told.talk.job.number("return.drops.0.width_in") == 20.0
+    assert told.talk.job.number("supply.trunks.0.width_in") is None
+    assert told.key == "cool_cfm"
+
+
+def test_a_size_that_nobody_claims_is_left_out():
+    told = Dialogue().play(*STAGED, "20x8 metal", "no")
+    assert told.key == "cool_cfm"
+    assert told.talk.job.number("supply.trunks.0.width_in") is None
+    assert told.play("1200").talk.job.number("target.cooling_high_cfm") == 1200.0
+
+
+def test_the_motor_told_for_the_blower_table_is_taken_and_the_table_asked_again():
+    told = Dialogue().play("no", "3 ton single stage heat pump, 1200 cfm", "same", "none")
+    assert told.key == "blower_table"
+    told.play("variable speed")
+    assert told.key == "blower_table"
+    assert told.talk.job.word("equipment.blower_kind") == "ecm_variable"
+    assert "Blower motor: constant-airflow" in told.text
+    assert told.play("skip").key == "blower_limit"
+
+
+@pytest.mark.parametrize("voice", list(Voice))
+@pytest.mark.parametrize("line", ["quit", "exit", "bye", "Quit."])
+def test_quit_at_the_safety_question_quits(voice, line):
+    told = Dialogue(voice).play(line)
+    assert told.talk.left
+    assert not told.talk.stopped
+    assert not told.lines(Manner.ALARM)
+
+
+def test_a_wordy_line_that_cant_be_read_asks_once_whether_something_is_wrong():
+    told = Dialogue().play(*STAGED, "the lady here has a lovely cat")
+    assert any("wrong right now" in line for line in told.lines(Manner.ASK_BACK))
+    told.play("and a very big dog too")
+    assert not any("wrong right now" in line for line in told.lines(Manner.ASK_BACK))
+
+
+@pytest.mark.parametrize("line", ["blah blah", "the 3 of them had 4 cats 20x"])
+def test_a_short_line_or_one_with_figures_asks_nothing_of_the_kind(line):
+    told = Dialogue().play(*STAGED, line)
+    assert not any("wrong right now" in line for line in told.lines())
+
+
+def test_equipment_alone_is_too_early_to_say():
+    told = Dialogue(judged=True).play("no", "3 ton heat pump")
+    assert "won't carry" not in told.talk.standing()
+    assert "too early to say" in told.talk.standing()
