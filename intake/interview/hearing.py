@@ -5,6 +5,7 @@ from collections.abc import Mapping
 from typing import Final
 
 from intake.interview import danger
+from intake.interview.clauses import Clause, clauses
 from intake.interview.commands import obey
 from intake.interview.events import AskedBack, Reopened, Unsaid, kept_readings
 from intake.interview.listening import Heard, Nothing, Same, listen, picked, plain_choices
@@ -143,6 +144,9 @@ def _answer(talk: Talk, line: str) -> list[Say]:
     question = talk.question
     if question is None:
         return _after_the_end(talk, line)
+    parts = clauses(talk, question, line) if talk.state.asked_back is None else None
+    if parts is not None:
+        return _in_one_breath(talk, parts)
     found = listen(question, line, talk.state.job, _previous(talk))
     if isinstance(found, Command):
         return _obeyed(talk, found, question, line)
@@ -157,6 +161,8 @@ def _answer(talk: Talk, line: str) -> list[Say]:
     if not _own_answer(question, found) or _names_another(talk, question, line):
         other = elsewhere(talk, question, line)
         if other is not None and (said := _taken_elsewhere(talk, other, line)):
+            if _SKIPS_TOO.match(normalise(line)):
+                talk.happened(Unsaid(question=question.key, text=line))
             return said
     if isinstance(found, AskBack | Rejected) and (asked := _nameless(talk, question, line)):
         return asked
@@ -191,6 +197,19 @@ def _placed(talk: Talk, question: Question, open_ask: AskedBack, line: str) -> l
     if not isinstance(found, Accepted):
         return None
     return _taken_elsewhere(talk, (home, found), open_ask.text) or None
+
+
+_SKIPS_TOO: Final = re.compile(r"(?:skip|pass|no table|(?:i )?don'?t have)\b")
+
+
+def _in_one_breath(talk: Talk, parts: tuple[str, list[Clause]]) -> list[Say]:
+    """Answers to several questions in one line, the open one's last so that others stay aside."""
+    own, others = parts
+    says: list[Say] = []
+    for clause in others:
+        said = take(talk, clause.question, clause.found, clause.text, volunteered=True)
+        says += [say(Manner.ASK_BACK, said)] if isinstance(said, str) else said
+    return _answer(talk, own) + says
 
 
 def _own_answer(question: Question, found: Heard) -> bool:

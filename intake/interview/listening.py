@@ -11,8 +11,9 @@ from typing import Final
 
 from engine.job.facts import fact_for
 from engine.job.job import Job
+from intake.interview.beside import with_asides
 from intake.interview.events import AskedBack
-from intake.interview.misplaced import by_stage
+from intake.interview.misplaced import by_side, by_stage
 from intake.interview.own_reading import OWN_FIELDS, read_own
 from intake.interview.question import Question
 from intake.reading.clean import LONGEST_ANSWER, normalise
@@ -67,6 +68,27 @@ _SAME: Final = re.compile(
     r"(?:the |it'?s the |its the |about the )?(?:same|ditto|identical|as (?:in |for )?cooling"
     r"|as before)(?: (?:as|in|for) .{1,40}| one| thing| airflow)?[.! ]*"
 )
+_JUST_NO: Final = re.compile(
+    r"(?:no|nope|nah|none|n/?a|don'?t have (?:it|one|that|those|any))(?: sorry| sir)?[.! ]*"
+)
+_MEASURED: Final = frozenset(
+    [
+        "airflow",
+        "static_pressure",
+        "length",
+        "capacity",
+        "efficiency",
+        "temperature",
+        "rise_range",
+        "blower_table",
+        "area",
+        "year",
+        "grille",
+        "duct",
+    ]
+)
+"""Fields of figures, where a bare no says that the person hasn't got it."""
+
 _NUMBERED: Final = re.compile(
     r"(?:option |number |no\.? |#|the )?([1-9])(?:st|nd|rd|th)?(?: one)?[).]?"
 )
@@ -108,7 +130,7 @@ def plain_choices(question: Question) -> tuple[str, ...]:
 
 
 def listen(question: Question, text: str, job: Job, previous: Previous | None = None) -> Heard:
-    """What a line says in answer to a question.
+    """What a line says in answer to a question, and what it settles beside it.
 
     Args:
         question: The open question.
@@ -116,9 +138,16 @@ def listen(question: Question, text: str, job: Job, previous: Previous | None = 
         job: What is known.
         previous: The last stored answer, against which a correction is read.
     """
+    found = _listen(question, text, job, previous)
+    return with_asides(question, found, normalise(text)) if isinstance(found, Accepted) else found
+
+
+def _listen(question: Question, text: str, job: Job, previous: Previous | None) -> Heard:
     line = normalise(text)
     if _UNKNOWN.fullmatch(line):
         return Unknown("You can't say.")
+    if not question.none and question.field in _MEASURED and _JUST_NO.fullmatch(line):
+        return Unknown("You don't have it.")
     if question.none and _NONE.fullmatch(line) and not (question.same and _SAME.fullmatch(line)):
         return Nothing()
     if question.same and _SAME.fullmatch(line):
@@ -128,7 +157,13 @@ def listen(question: Question, text: str, job: Job, previous: Previous | None = 
         return exact
     if question.field in OWN_FIELDS:
         return _own(question, text, previous)
-    at = _drop_at(question, line) or by_stage(question, line, staged=_staged(job))
+    if question.key == "weather" and (warm := _warm_enough(line)) is not None:
+        return Accepted({"yes": warm}, sureness(line))
+    at = (
+        _drop_at(question, line)
+        or by_stage(question, line, staged=_staged(job))
+        or by_side(question, line)
+    )
     if at is not None:
         return at
     low, high = _bounds(question)
@@ -151,6 +186,20 @@ def listen(question: Question, text: str, job: Job, previous: Previous | None = 
     if question.section == "supply.trunks" and question.field == "duct":
         return _several_trunks(found, line, job)
     return found
+
+
+_OUTDOORS: Final = re.compile(
+    r"(?:it'?s |its |about |around |like |yes,? |no,? |yeah,? |nope,? )*(?P<degf>-?\d{1,3})"
+    r" ?(?:f|degrees?|deg|°f?)?(?: (?:out(?:side)?|today|now|degrees|here|f))*[.! ]*"
+)
+_WARM_DEGF: Final = 60.0
+"""Outdoor temperature from which cooling may run. Source: common practice."""
+
+
+def _warm_enough(line: str) -> bool | None:
+    """The weather told by its temperature ("82 out")."""
+    match = _OUTDOORS.fullmatch(line)
+    return None if match is None else float(match["degf"]) >= _WARM_DEGF
 
 
 def _staged(job: Job) -> bool:

@@ -4,10 +4,11 @@ import re
 from collections.abc import Mapping
 from typing import Final
 
+from intake.interview.beside import ASIDE
 from intake.interview.question import Question
 from intake.reading.manner import sureness
 from intake.reading.read import read
-from intake.reading.result import Accepted, Volunteered
+from intake.reading.result import Accepted, Value, Volunteered
 
 __all__ = ["by_stage", "nameless_size"]
 
@@ -93,6 +94,37 @@ def _stage(clause: str) -> str:
     if _HEAT.search(clause):
         return "" if _COOL.search(clause) else "heating"
     return "high" if _HIGH.search(clause) or _COOL.search(clause) else ""
+
+
+_SIDES: Final[Mapping[str, str]] = {"run_supply": "supply", "run_return": "return"}
+_SIDE: Final = re.compile(r"\b(supply|return)\b")
+
+
+def by_side(question: Question, line: str) -> Accepted | None:
+    """Both runs in one line: "60 supply 25 return"; None if it doesn't tell them apart."""
+    own = _SIDES.get(question.key)
+    if own is None or {*_SIDE.findall(line)} != {"supply", "return"}:
+        return None
+    numbers = list(re.finditer(r"\d[\d,.]*", line))
+    labels = list(_SIDE.finditer(line))
+    if len(numbers) != 2 or len(labels) != 2:
+        return None
+    first = labels[1].start() if labels[0].start() < numbers[0].start() else numbers[1].start()
+    lengths: dict[str, Mapping[str, Value]] = {}
+    for clause in (line[:first], line[first:]):
+        side = _SIDE.search(clause)
+        found = read("length", _SIDE.sub(" ", clause).strip(" ,;&").removesuffix(" and"))
+        if side is None or not isinstance(found, Accepted) or "ft" not in found.values:
+            return None
+        lengths[side[1]] = found.values
+    if len(lengths) < 2:
+        return None
+    others = tuple(
+        Volunteered(f"{ASIDE}{key}", lengths[side], f"{side} run")
+        for key, side in _SIDES.items()
+        if side != own
+    )
+    return Accepted(lengths[own], sureness(line), others=others)
 
 
 _SIZED_FIELDS: Final = ("duct", "filter", "grille", "skin", "measured_where", "thickness", "count")

@@ -8,6 +8,7 @@ import re
 from collections.abc import Callable, Mapping
 from typing import Final
 
+from intake.interview.beside import motor_aside
 from intake.interview.own_words import (
     KINDS,
     PARTS,
@@ -55,6 +56,7 @@ def _equipment(text: str, choices: tuple[str, ...]) -> Reading | None:
             f"A {wrong[0]} moves no air through these ducts, so there is nothing to judge here."
             " What goes in that blows air: furnace, heat pump, air handler?"
         )
+    text, _ = motor_aside(text)
     kind = _kind(text)
     values: dict[str, Value] = {}
     if kind:

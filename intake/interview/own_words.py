@@ -83,7 +83,7 @@ SKINS: Final[tuple[tuple[str, str, str | None, re.Pattern[str]], ...]] = (
         "bare",
         "galvanized",
         "bare",
-        whole_words(r"bare|metal|tin|gal\w*|steel|rings?|none|unlined|spiral"),
+        whole_words(r"bare|met(?:al|l|la|el|ail)|tin|gal\w*|steel|rings?|none|unlined|spiral"),
     ),
 )
 """What a duct looks like: name, material, where the tape then was if that follows, words."""

@@ -10,6 +10,7 @@ from engine.job.belief import Belief, Known
 from engine.job.job import Job
 from intake.interview.answers import facts_from_answers
 from intake.interview.beliefs import Facts, Knowing, how_known
+from intake.interview.beside import ASIDE
 from intake.interview.events import Answered, Unsaid
 from intake.interview.insight import new_insights
 from intake.interview.listening import listen
@@ -25,6 +26,8 @@ __all__ = [
     "elsewhere",
     "give_up",
     "knowing",
+    "named_by",
+    "named_first",
     "take",
     "take_nothing",
     "take_same",
@@ -141,6 +144,8 @@ def _volunteered(
     unplaced: list[str] = []
     for other in reading.others:
         home = _home(talk, question, other)
+        if home is None and question.key == "strip_cfm":
+            continue
         if home is None:
             unplaced.append(f"“{other.text}”")
             continue
@@ -153,6 +158,10 @@ def _volunteered(
 
 
 def _home(talk: Talk, question: Question, other: Volunteered) -> Question | None:
+    if other.field.startswith(ASIDE):
+        return question_of(other.field.removeprefix(ASIDE))
+    if other.field == "capacity" and question.field != "equipment" and not talk.context.burner:
+        return None
     if question.key in ("reading_airflow", "static_total", "static_split"):
         return question_of("reading_airflow") if other.field == "airflow" else None
     keys = {q.key for q in bank_of(talk.state.voice)}
@@ -182,6 +191,8 @@ def take_same(talk: Talk, question: Question, text: str) -> list[Say] | None:
     """The same as what was said before; None if nothing was said before."""
     belief = talk.state.job.stated(question.same)
     if belief is None:
+        if any(question.same in q.facts for q in map(question_of, talk.state.unsaid) if q):
+            return give_up(talk, question, text)
         return None
     before = talk.state.job
     talk.happened(Answered(question=question.key, text=text, beliefs={question.facts[0]: belief}))
@@ -277,7 +288,7 @@ _NEIGHBOURS: Final[Mapping[str, tuple[str, ...]]] = {
 
 def elsewhere(talk: Talk, question: Question | None, text: str) -> tuple[Question, Accepted] | None:
     """The other question that a line names and answers, if it does."""
-    named = _named(talk, text)
+    named = named_first(talk, text)
     candidates = [named] if named is not None else []
     if question is not None and named is question:
         return None
@@ -310,7 +321,7 @@ def _shaped(text: str) -> tuple[str, ...]:
     return tuple(key for shape, keys in _SHAPES if re.search(shape, line) for key in keys)
 
 
-def _named(talk: Talk, text: str) -> Question | None:
+def named_first(talk: Talk, text: str) -> Question | None:
     """The question whose topic a line begins with; the longest topic wins."""
     line = re.sub(r"^(?:and |also |oh |the |my |our |new |so )+", "", text.lower().strip())
     best: tuple[int, Question] | None = None

@@ -31,8 +31,13 @@ def _probes(context: Context) -> bool:
     return context.is_yes("site.has_probes") and context.is_yes("old.works")
 
 
+def _wants_rise(context: Context) -> bool:
+    """A rise stands in for an airflow that nobody could measure."""
+    return _probes(context) and not _airflow_known(context)
+
+
 def _old_burns(context: Context) -> bool:
-    return _probes(context) and context.job.is_known("old.heating_input_btuh")
+    return _wants_rise(context) and context.job.is_known("old.heating_input_btuh")
 
 
 def _wants_old_efficiency(context: Context) -> bool:
@@ -203,7 +208,7 @@ THE_READINGS: Final[tuple[Question, ...]] = (
         facts=("old.heating_input_btuh",),
         unit="BTU/h",
         needs=_PROBES,
-        when=_probes,
+        when=_wants_rise,
         topics=("old furnace", "old input"),
         none="old_burns_nothing",
         label="Old furnace",

@@ -215,11 +215,14 @@ def _tools(beliefs: Mapping[str, Belief]) -> str:
 def _one(key: str, belief: Belief, *, alone: bool) -> str:
     value = _value(key, belief)
     if isinstance(belief, Known) and belief.hedged:
-        value = f"about {value}"
+        worded = isinstance(belief.value, str)
+        value = f"{value}, not sure" if worded else f"about {value}"
     name = key.rsplit(".", 1)[-1]
     if key.startswith("readings") and name in _READINGS:
         return _READINGS[name].format(value)
     short = _SHORT.get(key.replace("old.", "equipment.", 1) if key.startswith("old.") else key)
+    if key.endswith(".stages") and value.startswith("variable"):
+        return value.replace("variable", "variable speed")
     if short is not None and not (alone and key.startswith("target.")):
         return short.format(value)
     return value if alone else f"{fact_words(key)}: {value}"

@@ -1,0 +1,122 @@
+"""What a line says beside its answer: the place of a filter, the mode of a reading, a motor.
+
+Each row gives answers to other questions of the same interview, by the words that settle them.
+"""
+
+import re
+from collections.abc import Mapping
+from dataclasses import replace
+from typing import Final
+
+from intake.interview.own_words import whole_words
+from intake.interview.question import Question
+from intake.reading.result import Accepted, Value, Volunteered
+
+__all__ = ["ASIDE", "motor_aside", "with_asides"]
+
+ASIDE: Final = "@"
+"""In front of a question's key: the field of an answer to that question itself."""
+
+_FILTER_PLACE: Final = (
+    ("grille", whole_words(r"(?:behind|in) (?:the |a )?(?:return |hall |ceiling )*grill?e?")),
+    (
+        "cabinet",
+        whole_words(r"(?:in|at) (?:the |a |its )?(?:media )?(?:cabinet|slot|rack|furnace|unit)"),
+    ),
+)
+_MODES: Final = (
+    ("cooling_low", whole_words(r"(?:low|first)(?:[- ]stage)? cool\w*|cool\w* low")),
+    ("heat_pump_heating", whole_words(r"heat ?pump heat\w*|hp heat\w*")),
+    ("cooling_high", whole_words(r"cool\w*|a/?c (?:on|running)")),
+    ("heating_high", whole_words(r"heat(?:ing)?|high fire")),
+)
+_FILTER_STATES: Final = (
+    ("none", whole_words(r"no filter|without (?:a |the )?filter|filter (?:out|removed|pulled)")),
+    ("dirty", whole_words(r"dirty filter|filter (?:is |was )?(?:dirty|plugged|loaded|as found)")),
+    ("clean", whole_words(r"(?:clean|new|fresh) filter|filter (?:is |was )?(?:clean|new|fresh)")),
+)
+_SOURCES: Final = (
+    ("flow_plate", whole_words(r"flow ?(?:plate|grid)")),
+    ("hood_sum", whole_words(r"(?:flow )?hoods?")),
+    ("traverse", whole_words(r"pitot|traverse|hot wire|anemometer")),
+    ("temperature_rise", whole_words(r"(?:from|by) (?:the )?(?:temp\w* )?rise")),
+    ("blower_table", whole_words(r"(?:blower |fan )?(?:table|chart)")),
+)
+_Rows = tuple[tuple[str, re.Pattern[str]], ...]
+_READING: Final[tuple[tuple[str, _Rows], ...]] = (
+    ("reading_mode", _MODES),
+    ("reading_filter", _FILTER_STATES),
+    ("reading_source", _SOURCES),
+)
+_BESIDE: Final[Mapping[str, tuple[tuple[str, _Rows], ...]]] = {
+    "filter": (("filter_place", _FILTER_PLACE),),
+    "static_total": _READING,
+    "static_split": _READING[:2],
+    "reading_mode": _READING[1:2],
+    "reading_airflow": (("reading_source", _SOURCES),),
+}
+"""By the open question: the others that its line may settle."""
+
+_VARIABLE_BLOWER: Final = re.compile(
+    r"\b(?:variable[- ]?speed|vs)(?: ecm)?"
+    r" (?:air ?handler|blower|motor|fan|furnace|indoor\w*|ahu)\b"
+)
+_STAGE_FLOW: Final = re.compile(
+    r"(?P<one>\d{3,4}|\d,\d{3}) ?(?:cfm )?(?:on |in |at )?(?P<after>high|low|full)\b"
+    r"|\b(?P<before>high|low|full)(?: stage)? (?P<two>\d{3,4}|\d,\d{3})\b"
+)
+
+
+def motor_aside(line: str) -> tuple[str, bool]:
+    """The line without a variable-speed blower told in it, and whether one was.
+
+    The blower's speed says nothing of the stages of the cooling.
+
+    >>> motor_aside("two-stage heat pump, variable speed air handler")
+    ('two-stage heat pump, air handler', True)
+    """
+    found = _VARIABLE_BLOWER.search(line)
+    if found is None:
+        return line, False
+    kept = re.sub(r"^(?:variable[- ]?speed|vs)(?: ecm)? ", "", found[0])
+    return line[: found.start()] + kept + line[found.end() :], True
+
+
+def with_asides(question: Question, found: Accepted, line: str) -> Accepted:
+    """An answer together with what its line settles beside it.
+
+    Args:
+        question: The open question.
+        found: What was read as its answer.
+        line: Normalised text.
+    """
+    said = [
+        Volunteered(f"{ASIDE}{key}", {"choice": word}, line)
+        for key, rows in _BESIDE.get(question.key, ())
+        if (word := _first(rows, line))
+    ]
+    others = [*found.others]
+    if question.field == "equipment":
+        flows = _stage_flows(line)
+        if flows:
+            others = [other for other in others if other.field != "airflow"] + flows
+        if motor_aside(line)[1] and "furnace" not in line:
+            said.append(Volunteered(f"{ASIDE}blower_kind", {"choice": "ecm_variable"}, line))
+    return replace(found, others=(*others, *said)) if said or others else found
+
+
+def _first(rows: _Rows, line: str) -> str:
+    return next((word for word, pattern in rows if pattern.search(line)), "")
+
+
+def _stage_flows(line: str) -> list[Volunteered]:
+    """Airflows by stage, where the line says that they are airflows: "1600 high 1100 low cfm"."""
+    if "cfm" not in line:
+        return []
+    flows: dict[str, Value] = {}
+    for match in _STAGE_FLOW.finditer(line):
+        stage = "low" if (match["after"] or match["before"]) == "low" else "high"
+        flows.setdefault(stage, float((match["one"] or match["two"]).replace(",", "")))
+    if len(flows) < 2:
+        return []
+    return [Volunteered("airflow", {"cfm": f}, f"{stage}") for stage, f in flows.items()]
