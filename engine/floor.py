@@ -84,6 +84,9 @@ def _sizes(job: Job, name: str, entries: tuple[str, ...]) -> list[str]:
         return [name]
     missing = []
     for key in entries:
+        count = f"{key}.count"
+        if job.stated(count) is not None and not job.is_known(count):
+            missing.append(count)
         if job.is_known(f"{key}.diameter_in"):
             continue
         sides = (f"{key}.width_in", f"{key}.height_in")

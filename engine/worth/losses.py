@@ -13,7 +13,7 @@ import numpy as np
 
 from engine.arrays import Array
 from engine.assessment import Assessment, ModeAssessment
-from engine.checks.raw import Raw, finding_of
+from engine.checks.raw import Raw, finding_of, is_known_key
 from engine.floor import decider_is_known, unmet_floor
 from engine.job.draws import skewed
 from engine.job.modes import Mode
@@ -78,6 +78,9 @@ class ModeStake:
         supported: Whether something known of the house stands behind "doesn't carry".
         deciding: Facts that the findings which are over most often rest on, with the share of
             samples in which these are.
+        hidden: Facts of findings whose first fact nobody stated, so that no change may be made to
+            it, with the share of samples in which these are over.
+        hidden_share: Share of samples in which any of them is.
     """
 
     mode: Mode
@@ -85,6 +88,8 @@ class ModeStake:
     missing: tuple[str, ...]
     supported: bool
     deciding: tuple[tuple[str, float], ...]
+    hidden: tuple[tuple[str, float], ...]
+    hidden_share: float
 
     def free_and_barred(self, shares: Array) -> tuple[Array, Array]:
         """Least expected loss where every status may be said, and where `carries` may not.
@@ -104,7 +109,18 @@ class ModeStake:
         if carries >= SETTLED:
             return not self.missing
         over = changes + trunks
-        return bool(over >= SETTLED and self.supported and max(changes, trunks) >= SETTLED * over)
+        sure = over >= SETTLED and max(changes, trunks) >= SETTLED * over
+        return bool(sure and self.supported and not (changes > trunks and self.hides_changes))
+
+    @property
+    def hides_changes(self) -> bool:
+        """Whether too much is unknown for a set of changes to be shown to suffice."""
+        return self.hidden_share > 1.0 - _SAID
+
+    @property
+    def hidden_loss(self) -> float:
+        """Loss of not being able to say which changes would do."""
+        return float(self.truth[:, 1].mean()) if self.hides_changes else 0.0
 
     @property
     def unsupported_loss(self) -> float:
@@ -153,7 +169,8 @@ class Stakes:
         total = float(remedy_loss(np.stack([over, 1.0 - over], axis=1)).sum())
         for mode in self.modes:
             free, barred = mode.free_and_barred(mode.truth.mean(axis=0))
-            total += float(barred if mode.missing else free) + mode.unsupported_loss
+            total += float(barred if mode.missing else free)
+            total += mode.unsupported_loss + mode.hidden_loss
         return total
 
 
@@ -199,4 +216,20 @@ def _stake(assessment: Assessment, it: ModeAssessment, allowed: Mask) -> ModeSta
         (key, raw.over_share) for raw in voting if raw.over_share > least for key in raw.rests_on
     )
     findings = tuple(finding_of(raw, assessment.job) for raw in voting)
-    return ModeStake(it.mode, truth, missing, decider_is_known(findings), deciding)
+    unknown = [
+        raw
+        for raw in voting
+        if raw.over_share and not is_known_key(assessment.job, raw.rests_on[0])
+    ]
+    hides = np.zeros_like(over)
+    for raw in unknown:
+        hides |= raw.judged.over[1:]
+    return ModeStake(
+        mode=it.mode,
+        truth=truth,
+        missing=missing,
+        supported=decider_is_known(findings),
+        deciding=deciding,
+        hidden=tuple((raw.rests_on[0], raw.over_share) for raw in unknown),
+        hidden_share=float(hides.mean()),
+    )

@@ -193,6 +193,8 @@ def _saved(stakes: Stakes, option: _Option, fall: Fall) -> float:
             saved += barred * given / len(mode.missing)
         if mode.unsupported_loss:
             saved += mode.unsupported_loss * _supports(option, mode)
+        if mode.hidden_loss:
+            saved += mode.hidden_loss * _uncovers(option, mode)
     return saved
 
 
@@ -208,6 +210,12 @@ def _supports(option: _Option, mode: ModeStake) -> float:
         if not key.startswith(OF_THE_EQUIPMENT) and _gives(option, key)
     ]
     return max(of_house, default=0.0)
+
+
+def _uncovers(option: _Option, mode: ModeStake) -> float:
+    """Part of what is hidden that would be known."""
+    shown = sum(share for key, share in mode.hidden if _gives(option, key))
+    return shown / sum(share for _, share in mode.hidden)
 
 
 def _settling(assessment: Assessment, stakes: Stakes, fall: Fall) -> tuple[Settling, ...]:
