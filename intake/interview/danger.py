@@ -18,7 +18,10 @@ __all__ = [
     "DOUBT_KEY",
     "STOPPED_HINT",
     "answer_doubt",
+    "ask_unnamed",
     "doubt_ask",
+    "holds_back",
+    "plain_no",
     "raise_unnamed",
     "safety_answer",
     "stand_still",
@@ -85,6 +88,33 @@ def raise_unnamed(talk: Talk, line: str) -> list[Say]:
     talk.happened(FlagRaised(kind=RedFlagKind.UNNAMED.value, state="present", text=line))
     lines = alarm(talk, RedFlagKind.UNNAMED)
     return [*lines, say(Manner.ALARM, "Tell me which it is and I'll say what to do.")]
+
+
+_PLAIN_NO: Final = re.compile(r"(?:no|nope|nah|none|nothing)\b[^\d]*")
+_HOLDS_BACK: Final = whole_words(
+    r"but|except|though|although|maybe|not (?:too |really |entirely )?sure|unsure|don'?t know"
+    r"|no idea|no clue|no one|nobody|not yet|no way to|no chance to|can'?t tell|couldn'?t tell",
+    r"(?:not|n'?t|hasn'?t|haven'?t) (?:been )?(?:check|look)\w*|didn'?t (?:check|look)",
+)
+
+
+def holds_back(line: str) -> bool:
+    """Whether a no to the safety look takes something back or says that nobody looked."""
+    return _HOLDS_BACK.search(normalise(line)) is not None
+
+
+def plain_no(line: str) -> bool:
+    """Whether a line opens with a no, names no danger and takes nothing back."""
+    text = normalise(line)
+    flag = look(line)
+    named = flag is not None and flag.state is not RedFlagState.NEGATED
+    return bool(_PLAIN_NO.fullmatch(text)) and not named and not holds_back(line)
+
+
+def ask_unnamed(talk: Talk, line: str) -> list[Say]:
+    """Something that may be a yes to the safety look: ask whether it is happening now."""
+    talk.happened(FlagRaised(kind=RedFlagKind.UNNAMED.value, state="unclear", text=line))
+    return [say(Manner.ALARM, _doubt_words(RedFlagKind.UNNAMED.value))]
 
 
 def alarm(talk: Talk, kind: RedFlagKind) -> list[Say]:

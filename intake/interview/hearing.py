@@ -47,6 +47,7 @@ _GO_ON: Final = re.compile(
     r"(?:ok |please )?(?:go on|continue|resume|carry on|keep going|more questions|ask on|more)"
     r"(?: asking| please| with the questions)?[.! ]*"
 )
+_LOOK_FIRST: Final = "Please look and sniff before going on."
 _SAFETY: Final = ("safety", "d_safety")
 _MISREADS_BEFORE_CHOICES: Final = 2
 _MISREADS_BEFORE_SKIP: Final = 3
@@ -105,7 +106,9 @@ def _safety_look(talk: Talk, line: str) -> list[Say] | None:
     if question is None or question.key not in _SAFETY:
         return None
     answer = danger.safety_answer(talk, line)
-    if answer is False:
+    if answer is False and danger.holds_back(line):
+        return _misread(talk, question, _LOOK_FIRST, line)
+    if answer is False or (answer is None and danger.plain_no(line)):
         said = take(talk, question, Accepted({"yes": False}), line)
         return None if isinstance(said, str) else said
     return answer if isinstance(answer, list) else None
@@ -252,7 +255,7 @@ def _react(talk: Talk, question: Question, found: Heard, line: str) -> list[Say]
         case AskBack():
             return _asked_back(talk, question, found, line)
         case Unknown() if question.key in _SAFETY and not talk.state.misread:
-            return _misread(talk, question, "Please look and sniff before going on.", line)
+            return _misread(talk, question, _LOOK_FIRST, line)
         case Unknown():
             return give_up(talk, question, line)
         case Rejected(why=why):
@@ -263,12 +266,19 @@ def _react(talk: Talk, question: Question, found: Heard, line: str) -> list[Say]
 
 def _accepted(talk: Talk, question: Question, found: Accepted, line: str) -> list[Say]:
     if question.key in _SAFETY and found.values.get("yes") is True:
-        return danger.raise_unnamed(talk, line)
+        if _PLAIN_YES.match(normalise(line)):
+            return danger.raise_unnamed(talk, line)
+        return danger.ask_unnamed(talk, line)
+    if question.key in _SAFETY and danger.holds_back(line):
+        return _misread(talk, question, _LOOK_FIRST, line)
     loose = _which_of_two(question, found)
     if loose is not None:
         return _asked_back(talk, question, loose, line)
     said = take(talk, question, found, line)
     return _misread(talk, question, said, line) if isinstance(said, str) else said
+
+
+_PLAIN_YES: Final = re.compile(r"(?:yes|yeah|yep|yup|ya|y|there is|i do|we do|oh yes)\b")
 
 
 def _which_of_two(question: Question, found: Accepted) -> AskBack | None:

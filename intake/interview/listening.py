@@ -6,7 +6,7 @@ the question and on what was said before.
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Final
 
 from engine.job.facts import fact_for
@@ -159,6 +159,8 @@ def _listen(question: Question, text: str, job: Job, previous: Previous | None) 
         return _own(question, text, previous)
     if question.key == "weather" and (warm := _warm_enough(line)) is not None:
         return Accepted({"yes": warm}, sureness(line))
+    if question.key == "d_rooms" and (rooms := _rooms_named(line)):
+        return Accepted({"count": rooms}, sureness(line))
     at = (
         _drop_at(question, line)
         or by_stage(question, line, staged=_staged(job))
@@ -176,6 +178,8 @@ def _listen(question: Question, text: str, job: Job, previous: Previous | None) 
         low=low,
         high=high,
     )
+    if question.section == "return.grilles" and isinstance(found, AskBack):
+        found = _without_place(question, text) or found
     if question.field in _PASTED and not isinstance(found, Accepted):
         return _around_a_paste(text, found, previous)
     lost = isinstance(found, Rejected) or (
@@ -189,7 +193,7 @@ def _listen(question: Question, text: str, job: Job, previous: Previous | None) 
 
 
 _OUTDOORS: Final = re.compile(
-    r"(?:it'?s |its |about |around |like |yes,? |no,? |yeah,? |nope,? )*(?P<degf>-?\d{1,3})"
+    r"(?:it'?s |its |about |around |like |yes,? |no,? |yeah,? |nope,? )*(?P<degf>-\d{1,2}|\d{2,3})"
     r" ?(?:f|degrees?|deg|°f?)?(?: (?:out(?:side)?|today|now|degrees|here|f))*[.! ]*"
 )
 _WARM_DEGF: Final = 60.0
@@ -200,6 +204,23 @@ def _warm_enough(line: str) -> bool | None:
     """The weather told by its temperature ("82 out")."""
     match = _OUTDOORS.fullmatch(line)
     return None if match is None else float(match["degf"]) >= _WARM_DEGF
+
+
+_ROOM: Final = re.compile(
+    r"\b(?:bed ?rooms?|bath(?: ?room)?s?|office|kitchen|living ?room|dining ?room|den|nursery|study"
+    r"|family ?room|bonus ?room|sun ?room|play ?room|laundry|hall(?:way)?|guest ?room|master"
+    r"|basement|son'?s|daughter'?s)\b"
+)
+
+
+def _rooms_named(line: str) -> int:
+    """How many rooms a line names, if it counts none: "the back bedroom and the office"."""
+    if re.search(r"\d|\b(?:two|three|four|five|six|all|every|no|none|both)\b", line):
+        return 0
+    pieces = re.split(r",|;|&|\band\b", line)
+    if any(re.search(r"(?:bed|bath) ?rooms\b", piece) for piece in pieces):
+        return 0
+    return sum(1 for piece in pieces if _ROOM.search(piece))
 
 
 def _staged(job: Job) -> bool:
@@ -250,6 +271,23 @@ def _bounds(question: Question) -> tuple[float | None, float | None]:
         return None, None
     fact = fact_for(question.fills[0][1])
     return fact.low, fact.high
+
+
+_SLOTS: Final = re.compile(
+    r"[,; ]*(?:(?:all )?(?:of )?(?:the |both )?(?:slots?|slotted(?: part)?|holes?|frames?"
+    r"|(?:to|out to) the (?:frame|edge)s?))(?: (?:only|part|of each|each|size))?[.! ]*$"
+)
+
+
+def _without_place(question: Question, text: str) -> Accepted | None:
+    """Several openings with where the tape was at the end: "20x20 and 14x8, slots"."""
+    match = _SLOTS.search(normalise(text))
+    if match is None:
+        return None
+    found = read(question.field, normalise(text)[: match.start()], question=question.words)
+    if not isinstance(found, Accepted):
+        return None
+    return replace(found, place="frame" if re.search("frame|edge", match[0]) else "slots")
 
 
 def _around_a_paste(text: str, found: Reading, previous: Previous | None) -> Reading:

@@ -30,6 +30,7 @@ def _row(*about: str, words: str) -> ShortAnswer:
     return ShortAnswer(tuple(whole_words(one) for one in about), words)
 
 
+_MEANS: Final = r"what'?s|what is|what are|whats|what do you mean(?: by)?|meaning of"
 _STATIC: Final = r"static(?: pressure)?|tesp|esp"
 
 SHORT_ANSWERS: Final[tuple[ShortAnswer, ...]] = (
@@ -157,6 +158,39 @@ SHORT_ANSWERS: Final[tuple[ShortAnswer, ...]] = (
         rf"{_STATIC}|gauge|furnace|air handler|pressure",
         words="Furnace: after the filter on the return side, before the coil on the supply side."
         " Air handler: before and after the whole cabinet, its coil was in the factory test.",
+    ),
+    _row(
+        _MEANS,
+        r"return(?: (?:vent|opening|grille|air))?s?",
+        words="A return is an opening that pulls air in: a tissue sticks to it. One that blows is a"
+        " supply.",
+    ),
+    _row(
+        _MEANS,
+        r"(?:return )?drops?",
+        words="The return drop is the duct that comes down or across to the unit with all the"
+        " return air in it.",
+    ),
+    _row(
+        _MEANS,
+        r"plenums?",
+        words="The box right on the unit, before the air goes off into trunks.",
+    ),
+    _row(
+        _MEANS,
+        r"(?:supply )?trunks?",
+        words="The big duct that leaves the plenum and feeds the smaller ones to the rooms.",
+    ),
+    _row(
+        _MEANS,
+        r"take ?offs?|boots?|branch(?:es)?|run ?outs?",
+        words="A branch is the small duct to one room: its takeoff is where it leaves the trunk,"
+        " its boot the piece under the register.",
+    ),
+    _row(
+        _MEANS,
+        r"cfm",
+        words="Cubic feet of air a minute.",
     ),
     _row(
         _STATIC,

@@ -293,8 +293,10 @@ def elsewhere(talk: Talk, question: Question | None, text: str) -> tuple[Questio
     if question is not None and named is question:
         return None
     if question is not None and named is None:
-        keys = (*_NEIGHBOURS.get(question.key, ()), *_shaped(text))
-        candidates = [q for key in keys if (q := question_of(key)) is not None]
+        near = (question_of(key) for key in _NEIGHBOURS.get(question.key, ()))
+        shaped = (question_of(key) for key in _shaped(text))
+        candidates = [q for q in near if q is not None]
+        candidates += [q for q in shaped if q is not None and not _known(talk, q)]
     bank = bank_of(talk.state.voice)
     for candidate in candidates:
         if candidate not in bank or (question is not None and candidate.key == question.key):
@@ -305,10 +307,16 @@ def elsewhere(talk: Talk, question: Question | None, text: str) -> tuple[Questio
     return None
 
 
+def _known(talk: Talk, question: Question) -> bool:
+    """Whether what a question asks for was said: a shape alone never overwrites it."""
+    return bool(question.facts) and all(talk.context.known(key) for key in question.facts)
+
+
 _SHAPES: Final = (
+    (r"\bret(?:urn)?\b\D*\.\d.*\bsup(?:ply)?\b\D*\.\d", ("static_total",)),
     (r"\b(?:\d|one|two|three) (?:supply )?trunks?\b", ("trunk_count", "trunk_size")),
     (r"\d+ ?(?:x|by|×) ?\d+ ?(?:x|by|×) ?\d", ("filter", "d_filter")),
-    (r"\d ?cfm\b", ("cool_cfm",)),
+    (r"^(?!.*\b(?:ret|sup)).*\d ?cfm\b", ("cool_cfm",)),
     (r"\b(?:elbows?|take ?offs?|boots?)\b", ("fittings",)),
     (r"\d[ -]?tons?\b", ("new_tons", "d_tons")),
     (r"\d ?(?:sq\b|square|sf\b|ft2)", ("d_area",)),

@@ -29,6 +29,7 @@ THE_GATES: Final[tuple[Question, ...]] = (
         fills=(("yes", "old.works"),),
         facts=("old.works",),
         choices=YES_NO,
+        confirm=True,
         topics=("old blower", "old unit"),
         label="Old blower runs",
     ),

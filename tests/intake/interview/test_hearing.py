@@ -432,3 +432,151 @@ def test_equipment_alone_is_too_early_to_say():
     told = Dialogue(judged=True).play("no", "3 ton heat pump")
     assert "won't carry" not in told.talk.standing()
     assert "too early to say" in told.talk.standing()
+
+
+def test_stages_of_the_cooling_are_not_the_speeds_of_the_blower():
+    told = Dialogue().play(
+        "no",
+        "4 ton two stage heat pump w/ variable speed air handler, 1600 high 1100 low cfm",
+    )
+    job = told.talk.job
+    assert job.word("equipment.stages") == "two"
+    assert job.word("equipment.blower_kind") == "ecm_variable"
+    assert job.number("target.cooling_high_cfm") == 1600.0
+    assert job.number("target.cooling_low_cfm") == 1100.0
+    assert told.key == "heat_pump_cfm"
+
+
+def test_a_strip_kits_kilowatts_are_no_furnace():
+    told = Dialogue().play("no", "3 ton single stage heat pump, 1200 cfm", "same")
+    told.play("10kw kit needs 900")
+    assert told.talk.job.number("equipment.strip_minimum_cfm") == 900.0
+    assert told.talk.job.number("equipment.heating_input_btuh") is None
+    assert "furnace" not in told.text.lower()
+
+
+def test_several_answers_in_one_breath_go_each_to_their_question():
+    told = at_the_trunk()
+    told.play("two 20x8 metal, drop is 24x12 metal, filter 20x25x4 in a cabinet")
+    job = told.talk.job
+    assert job.length("supply.trunks") == 1
+    assert job.number("supply.trunks.0.count") == 2.0
+    assert job.number("supply.trunks.0.width_in") == 20.0
+    assert job.number("return.drops.0.width_in") == 24.0
+    assert job.number("filters.0.depth_in") == 4.0
+    assert job.word("filters.0.place") == "cabinet"
+    for echoed in ("Supply trunk: 2 of 20 x 8 in.", "Return drop: 24 x 12 in.", "Filter: 20 x 25"):
+        assert echoed in told.text
+    told.play("actually the drop is 22x12")
+    assert told.talk.job.number("return.drops.0.width_in") == 22.0
+    assert told.replayed() == told.state
+
+
+def test_what_a_reading_was_taken_under_may_be_told_with_it():
+    told = at_the_trunk()
+    while told.key != "static_total":
+        told.play("skip")
+    told.play("return .25 supply .35 at 1350 cfm cooling clean filter")
+    job = told.talk.job
+    assert job.number("readings.0.airflow_cfm") == 1350.0
+    assert job.word("readings.0.mode") == "cooling_high"
+    assert job.word("readings.0.filter_state") == "clean"
+    told.play("no")
+    assert told.key == "reading_source"
+
+
+def test_pressures_told_early_never_change_the_airflow_that_is_needed():
+    told = at_the_trunk()
+    told.play("return .20 supply .30 at 1050 cfm")
+    assert told.talk.job.number("target.cooling_high_cfm") == 1200.0
+    assert told.talk.job.number("readings.0.after_filter_inwc") == 0.20
+    assert told.talk.job.number("readings.0.airflow_cfm") == 1050.0
+    assert told.key == "trunk_size"
+
+
+def test_both_runs_may_be_told_in_one_line():
+    told = at_the_trunk()
+    while told.key != "run_supply":
+        told.play("skip")
+    told.play("60 supply 25 return")
+    assert told.talk.job.number("path.supply_length_ft") == 60.0
+    assert told.talk.job.number("path.return_length_ft") == 25.0
+    assert told.key == "fittings"
+
+
+@pytest.mark.parametrize(
+    ("line", "word"), [("its 82 out", "yes"), ("45 degrees", "no"), ("yep", "yes"), ("60", "yes")]
+)
+def test_the_weather_may_be_told_as_a_temperature(line, word):
+    told = Dialogue().play("no", "3 ton single stage heat pump, 1200 cfm", "same", "none", "skip")
+    told.play("psc", "yes", "tape and gauge")
+    assert told.key == "weather"
+    assert told.play(line).talk.job.word("site.weather_allows_cooling") == word
+
+
+def test_openings_may_end_with_where_the_tape_was():
+    told = at_the_trunk()
+    while told.key != "openings":
+        told.play("skip")
+    told.play("one 20x20 and one 20x14, slots")
+    assert told.talk.job.length("return.grilles") == 2
+    assert told.talk.job.word("return.grilles.1.measured_where") == "hole"
+    assert told.key == "static_total"
+
+
+def test_a_temperature_rise_is_asked_only_where_no_airflow_was_measured():
+    told = Dialogue().answer(
+        safety="no",
+        new_equipment="furnace 80k 80%, 3 ton, single stage, 1200 cfm",
+        rise="35-65",
+        blower_table="skip",
+        blower_kind="psc",
+        coil_drop=".25 at 1200",
+        old_runs="yes",
+        tools="tape, gauge and probes",
+        weather="yes",
+    )
+    while told.key != "static_total":
+        told.play("skip")
+    told.play("return .2 supply .3 at 1100 cfm")
+    asked = []
+    while not told.talk.ended:
+        asked.append(told.key)
+        told.play("skip")
+    assert "old_heat" not in asked
+
+
+@pytest.mark.parametrize("line", ["no shes fine", "nope nothing at all here", "none of that today"])
+def test_an_unusual_no_to_the_safety_look_is_a_no(line):
+    told = Dialogue(Voice.DISPATCHER).play(line)
+    assert told.key == "d_change"
+
+
+@pytest.mark.parametrize("line", ["no one has checked", "no idea", "no but maybe", "not sure"])
+def test_a_no_that_knows_nothing_is_no_clearance(line):
+    told = Dialogue(Voice.DISPATCHER).play(line)
+    assert told.key != "d_change"
+
+
+def test_rooms_may_be_named_instead_of_counted():
+    told = Dialogue(Voice.DISPATCHER).play("no", "same", "never")
+    while told.key != "d_rooms":
+        told.play("skip")
+    told.play("the back bedroom and the office")
+    assert told.talk.job.number("symptoms.uneven_rooms_count") == 2.0
+
+
+def test_a_word_that_isnt_known_is_explained_in_a_sentence():
+    told = Dialogue(Voice.DISPATCHER).play("no", "same", "never", "what's a return?")
+    assert told.lines(Manner.HELP) == [
+        "A return is an opening that pulls air in: a tissue sticks to it."
+        " One that blows is a supply."
+    ]
+
+
+def test_what_the_phone_said_of_running_is_asked_again_on_site():
+    call = Dialogue(Voice.DISPATCHER).play("no", "same", "once", "yes")
+    told = Dialogue(Voice.TECHNICIAN, call.events)
+    while told.key not in ("old_runs", "tools"):
+        told.play("no" if told.key == "safety" else "skip")
+    assert told.key == "old_runs"
