@@ -3,7 +3,7 @@
 from collections.abc import Callable, Mapping
 from typing import Final
 
-from engine.job.belief import Belief, Between, How, Known
+from engine.job.belief import Belief, Between, How, Known, OneOf
 from engine.job.job import BlowerSetting, CoolingRow, Job
 from engine.job.modes import Mode
 from engine.physics.blower_table import BlowerTable
@@ -85,6 +85,8 @@ def _duct(question: Question, reading: Accepted, knowing: Knowing, job: Job) -> 
     if isinstance(count, int | float):
         beliefs[f"{key}.count"] = belief_of(f"{key}.count", float(count), knowing)
         settles = _COUNTED.get(question.section, ())
+    elif question.section == "supply.trunks" and job.stated(f"{key}.count") is None:
+        beliefs[f"{key}.count"] = _TRUNKS_UNTOLD
     return Facts(beliefs, {}, _resized(key, values), settles)
 
 
@@ -96,6 +98,10 @@ def _about_ducts(section: str, reading: Accepted, knowing: Knowing, job: Job) ->
             beliefs |= _where(key, reading, reading.values, job)
     return Facts(beliefs)
 
+
+_TRUNKS_UNTOLD: Final = OneOf(((1.0, 0.65), (2.0, 0.35)), How.ASSUMED)
+"""Trunks of the told size that leave the plenum, while nobody said how many. Source: common
+practice, no published source."""
 
 _COUNTED: Final[Mapping[str, tuple[str, ...]]] = {
     "supply.trunks": ("trunk_count",),
