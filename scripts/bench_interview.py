@@ -22,7 +22,9 @@ from statistics import median
 from typing import Final
 
 sys.path.insert(0, str(Path(__file__).resolve().parents[1]))
-os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")  # small matrices; threads only wait for each other
+os.environ.setdefault(
+    "OPENBLAS_NUM_THREADS", "1"
+)  # small matrices; threads only wait for each other
 
 import numpy as np
 
@@ -31,7 +33,7 @@ from engine.job.job import Job
 from engine.job.modes import Mode
 from engine.judge import judge
 from engine.verdict import ModeStatus
-from engine.worth import BUNDLES, TECHNICIAN, Bundle, Worth, stop_reason, worth_of
+from engine.worth import BUNDLES, TECHNICIAN, Worth, stop_reason, worth_of
 from scripts.simulated_technician import TrueHouse, bases_assessed
 
 __all__ = ["main"]
@@ -152,7 +154,9 @@ def run(houses: int, samples: int, seed: int, *, exact: bool) -> dict[str, Tally
     for number in range(houses):
         prior = priors[number % len(priors)]
         house = TrueHouse(prior, 1 + number, seed, exact=exact)
-        keep = pool_of(prior.job, [m for m, it in prior.modes.items() if it.target.least_cfm is None])
+        keep = pool_of(
+            prior.job, [m for m, it in prior.modes.items() if it.target.least_cfm is None]
+        )
         truth = full_information(house, samples, keep)
         wanted = statuses(truth, samples)
         over = {mode: it.over_share > 0.5 for mode, it in

@@ -90,6 +90,8 @@ class Learner:
         if not signals or not self._width:
             return self._nothing()
         features, codes = self._observed(signals)
+        if not features.shape[1]:
+            return self._nothing()
         answer = _Answer.of(features, codes, self._centred, self._width, self._squares)
         modes = {mode.mode: self._mode_fall(mode, answer) for mode in self.stakes.modes}
         parts = 0.0
@@ -171,7 +173,8 @@ class Learner:
         if not numbers:
             kinds, codes = np.unique(groups, return_inverse=True)
             if kinds.size <= _BINS:
-                return np.stack(words, axis=1), codes.astype(np.intp)
+                each = codes[:, np.newaxis] == np.arange(1, kinds.size)
+                return each.astype(np.float64), codes.astype(np.intp)
         features = [*numbers, *words, *(np.square(one) for one in numbers)]
         for one, other in combinations([*numbers, *words], 2):
             if len(features) >= _MOST_FEATURES:
