@@ -66,6 +66,10 @@ _STAGE_FLOW: Final = re.compile(
     r"|\b(?P<before>high|low|full)(?: stage)? (?P<two>\d{3,4}|\d,\d{3})\b"
 )
 
+_PRESENT_TONS: Final = re.compile(
+    r"\b([1-5](?:\.5)?)[ -]?tons? (?:now|today|currently|at the moment|there now|in there now)\b"
+)
+
 
 def motor_aside(line: str) -> tuple[str, bool]:
     """The line without a variable-speed blower told in it, and whether one was.
@@ -96,6 +100,9 @@ def with_asides(question: Question, found: Accepted, line: str) -> Accepted:
         if (word := _first(rows, line))
     ]
     others = [*found.others]
+    tons = _PRESENT_TONS.search(line) if question.key == "d_change" else None
+    if tons:
+        said.append(Volunteered(f"{ASIDE}d_tons", {"tons": float(tons[1])}, line))
     if question.field == "equipment":
         flows = _stage_flows(line)
         if flows:

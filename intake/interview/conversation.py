@@ -13,7 +13,7 @@ from intake.interview.hearing import heard, open_phone_keys
 from intake.interview.listening import plain_choices
 from intake.interview.question import Question
 from intake.interview.talk import Judge, Talk, say
-from intake.interview.told import told
+from intake.interview.told import sentence, told
 from intake.interview.turns import Ask, Manner, Say, Speaker, Voice
 from intake.reading.clean import LONGEST_ANSWER, normalise, plain_line, plain_lines
 
@@ -127,7 +127,8 @@ class Conversation:
             return [say(Manner.ALARM, danger.STOPPED_HINT)]
         if state.standing:
             lines = known_lines(self._talk)
-            recap = f"Back to this job: {len(lines)} answers so far. {'; '.join(lines[-3:])}."
+            last = sentence("; ".join(lines[-3:]))
+            recap = f"Back to this job: {len(lines)} answers so far. {last}"
             return [say(Manner.NOTE, recap), *self._next()]
         return [
             say(

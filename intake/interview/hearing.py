@@ -9,8 +9,14 @@ from intake.interview.clauses import Clause, clauses
 from intake.interview.commands import obey
 from intake.interview.events import AskedBack, Reopened, Unsaid, kept_readings
 from intake.interview.listening import Heard, Nothing, Same, listen, picked, plain_choices
-from intake.interview.misplaced import nameless_size
+from intake.interview.misreading import (
+    MISREADS_BEFORE_CHOICES,
+    MISREADS_BEFORE_SKIP,
+    REJECTED,
+    misread,
+)
 from intake.interview.own_reading import OWN_FIELDS
+from intake.interview.placing import CONFIRMS, ELSEWHERE, ask_of_size, placed, taken_elsewhere
 from intake.interview.planner import question_of, still_open
 from intake.interview.question import Question
 from intake.interview.short_answers import short_answer
@@ -49,25 +55,6 @@ _GO_ON: Final = re.compile(
 )
 _LOOK_FIRST: Final = "Please look and sniff before going on."
 _SAFETY: Final = ("safety", "d_safety")
-_MISREADS_BEFORE_CHOICES: Final = 2
-_MISREADS_BEFORE_SKIP: Final = 3
-_CONFIRMS: Final = frozenset(
-    [
-        "yes",
-        "y",
-        "yep",
-        "yup",
-        "yeah",
-        "correct",
-        "right",
-        "same",
-        "confirmed",
-        "confirm",
-        "ok",
-        "okay",
-        "exactly",
-    ]
-) | {"that's right", "thats right", "same as that", "the same", "as they said", "same thing"}
 
 
 def heard(talk: Talk, line: str) -> list[Say]:
@@ -107,7 +94,7 @@ def _safety_look(talk: Talk, line: str) -> list[Say] | None:
         return None
     answer = danger.safety_answer(talk, line)
     if answer is False and danger.holds_back(line):
-        return _misread(talk, question, _LOOK_FIRST, line)
+        return misread(talk, question, _LOOK_FIRST, line)
     if answer is False or (answer is None and danger.plain_no(line)):
         said = take(talk, question, Accepted({"yes": False}), line)
         return None if isinstance(said, str) else said
@@ -159,47 +146,17 @@ def _answer(talk: Talk, line: str) -> list[Say]:
         if settled is not None:
             return settled
     phone_keys = open_phone_keys(talk, question)
-    if phone_keys and normalise(line).strip(".! ") in _CONFIRMS:
+    if phone_keys and normalise(line).strip(".! ") in CONFIRMS:
         return confirm(talk, question, line, phone_keys)
     if not _own_answer(question, found) or _names_another(talk, question, line):
         other = elsewhere(talk, question, line)
-        if other is not None and (said := _taken_elsewhere(talk, other, line)):
+        if other is not None and (said := taken_elsewhere(talk, other, line)):
             if _SKIPS_TOO.match(normalise(line)):
                 talk.happened(Unsaid(question=question.key, text=line))
             return said
-    if isinstance(found, AskBack | Rejected) and (asked := _nameless(talk, question, line)):
+    if isinstance(found, AskBack | Rejected) and (asked := ask_of_size(talk, question, line)):
         return asked
     return _react(talk, question, found, line)
-
-
-def _nameless(talk: Talk, question: Question, line: str) -> list[Say]:
-    """A size where none was asked for: ask whether it is the trunk's; empty if it is no size."""
-    size = nameless_size(question, normalise(line))
-    if size is None:
-        return []
-    key = "d_trunk" if talk.state.voice is Voice.DISPATCHER else "trunk_size"
-    shown = echo("duct", size.values).replace("galvanized", "metal")
-    why = f"{shown}: is that the supply trunk? Yes, or what it is."
-    talk.happened(AskedBack(question=question.key, text=line, why=why, kind=f"{_ELSEWHERE} {key}"))
-    return [say(Manner.ASK_BACK, why)]
-
-
-def _placed(talk: Talk, question: Question, open_ask: AskedBack, line: str) -> list[Say] | None:
-    """The answer to "is that the supply trunk?": taken there, or where the person says."""
-    words = normalise(line)
-    if words.strip(".! ") in _CONFIRMS or re.match(r"(?:yes|yeah|yep|yup)\b", words):
-        home = question_of(open_ask.kind.split()[1])
-    else:
-        home = named_by(talk, line) if not re.search(r"\d", words) else None
-    if home is None:
-        if re.fullmatch(r"(?:no|nope|nah)[.! ]*", words):
-            talk.happened(Reopened(question=question.key))
-            return [say(Manner.NOTE, "Then I leave that size out; name what it is of.")]
-        return None
-    found = listen(home, open_ask.text, talk.state.job)
-    if not isinstance(found, Accepted):
-        return None
-    return _taken_elsewhere(talk, (home, found), open_ask.text) or None
 
 
 _SKIPS_TOO: Final = re.compile(r"(?:skip|pass|no table|(?:i )?don'?t have)\b")
@@ -238,7 +195,7 @@ def _obeyed(talk: Talk, command: Command, question: Question, line: str) -> list
     said = obey(talk, command, question, line)
     if said is not None:
         return said
-    return _misread(talk, question, "There is nothing to correct yet.", line)
+    return misread(talk, question, "There is nothing to correct yet.", line)
 
 
 def _react(talk: Talk, question: Question, found: Heard, line: str) -> list[Say]:
@@ -251,15 +208,15 @@ def _react(talk: Talk, question: Question, found: Heard, line: str) -> list[Say]
             same = take_same(talk, question, line)
             if same is not None:
                 return same
-            return _misread(talk, question, "Same as what? A figure, please.", line)
+            return misread(talk, question, "Same as what? A figure, please.", line)
         case AskBack():
             return _asked_back(talk, question, found, line)
         case Unknown() if question.key in _SAFETY and not talk.state.misread:
-            return _misread(talk, question, _LOOK_FIRST, line)
+            return misread(talk, question, _LOOK_FIRST, line)
         case Unknown():
             return give_up(talk, question, line)
         case Rejected(why=why):
-            return _misread(talk, question, why, line)
+            return misread(talk, question, why, line)
         case Command():
             return _obeyed(talk, found, question, line)
 
@@ -270,12 +227,12 @@ def _accepted(talk: Talk, question: Question, found: Accepted, line: str) -> lis
             return danger.raise_unnamed(talk, line)
         return danger.ask_unnamed(talk, line)
     if question.key in _SAFETY and danger.holds_back(line):
-        return _misread(talk, question, _LOOK_FIRST, line)
+        return misread(talk, question, _LOOK_FIRST, line)
     loose = _which_of_two(question, found)
     if loose is not None:
         return _asked_back(talk, question, loose, line)
     said = take(talk, question, found, line)
-    return _misread(talk, question, said, line) if isinstance(said, str) else said
+    return misread(talk, question, said, line) if isinstance(said, str) else said
 
 
 _PLAIN_YES: Final = re.compile(r"(?:yes|yeah|yep|yup|ya|y|there is|i do|we do|oh yes)\b")
@@ -296,8 +253,8 @@ def _which_of_two(question: Question, found: Accepted) -> AskBack | None:
 
 def _asked_back(talk: Talk, question: Question, found: AskBack, line: str) -> list[Say]:
     readings = found.readings
-    if talk.state.misread >= _MISREADS_BEFORE_SKIP - 1:
-        return _misread(talk, question, found.why, line)
+    if talk.state.misread >= MISREADS_BEFORE_SKIP - 1:
+        return misread(talk, question, found.why, line)
     talk.happened(
         AskedBack(
             question=question.key,
@@ -333,9 +290,9 @@ def _settled(
     talk: Talk, question: Question, open_ask: AskedBack, fresh: Heard, line: str
 ) -> list[Say] | None:
     """An answer to an ask-back: a pick, the missing half, or None for an answer of its own."""
-    if open_ask.kind.startswith(_ELSEWHERE):
-        return _placed(talk, question, open_ask, line)
-    if open_ask.kind == _REJECTED:
+    if open_ask.kind.startswith(ELSEWHERE):
+        return placed(talk, question, open_ask, line)
+    if open_ask.kind == REJECTED:
         return _numbered(talk, question, fresh, line)
     values = picked(open_ask, fresh, line)
     if values is not None:
@@ -375,51 +332,10 @@ def _joined(earlier: str, line: str) -> list[str]:
     return [*found[:1], f"{earlier} {line}", f"{bare} x {line}", f"{line} {earlier}"]
 
 
-def _misread(talk: Talk, question: Question, why: str, line: str) -> list[Say]:
-    """Say what would be understood; the second time offer numbers, the third time go on."""
-    times = talk.state.misread + 1
-    if times >= _MISREADS_BEFORE_SKIP:
-        talk.happened(Unsaid(question=question.key, text=line))
-        return [
-            say(
-                Manner.NOTE,
-                "I can't read that either, so I'll work with a range; \"back\" returns to it.",
-            )
-        ]
-    talk.happened(AskedBack(question=question.key, text=line, why=why, kind=_REJECTED))
-    says = [say(Manner.ASK_BACK, why)]
-    if times == 1 and _wordy(line):
-        says.append(say(Manner.ASK_BACK, _IF_WRONG_NOW))
-    if times >= _MISREADS_BEFORE_CHOICES:
-        says.append(say(Manner.ASK_BACK, _choices(question)))
-    return says
-
-
-_REJECTED: Final = "rejected"
-_ELSEWHERE: Final = "elsewhere"
-_WORDY: Final = 4
-_IF_WRONG_NOW: Final = (
-    "If something is wrong right now (gas, alarm, smoke, water, a shock, anybody ill), say so."
-)
-
-
-def _wordy(line: str) -> bool:
-    """Whether a line tells something in words that hold no figure."""
-    return len(line.split()) >= _WORDY and not re.search(r"\d", line)
-
-
-_WAYS_ON: Final = ("don't know, go on", "where to look", "how to get it")
-
-
-def _choices(question: Question) -> str:
-    offered = [choice.replace("_", " ") for choice in plain_choices(question)] or [*_WAYS_ON]
-    return "Pick a number: " + "  ".join(f"{n}) {words}" for n, words in enumerate(offered, 1))
-
-
 def _numbered(talk: Talk, question: Question, fresh: Heard, line: str) -> list[Say] | None:
     """A number picked from the choices offered after a second misreading."""
     text = normalise(line).strip("#.) ")
-    if talk.state.misread < _MISREADS_BEFORE_CHOICES:
+    if talk.state.misread < MISREADS_BEFORE_CHOICES:
         return None
     if plain_choices(question):
         if text.isdigit() and 1 <= int(text) <= len(plain_choices(question)):
@@ -435,12 +351,6 @@ def _numbered(talk: Talk, question: Question, fresh: Heard, line: str) -> list[S
         "2": lambda: [say(Manner.HELP, question.where)],
         "3": lambda: [say(Manner.HELP, question.how)],
     }.get(text, lambda: None)()
-
-
-def _taken_elsewhere(talk: Talk, other: tuple[Question, Accepted], line: str) -> list[Say]:
-    """Take an answer to another question; empty if it says nothing there."""
-    said = take(talk, other[0], other[1], line, volunteered=True)
-    return [] if isinstance(said, str) else said
 
 
 def _after_the_end(talk: Talk, line: str) -> list[Say]:

@@ -157,6 +157,8 @@ def _listen(question: Question, text: str, job: Job, previous: Previous | None) 
         return exact
     if question.field in OWN_FIELDS:
         return _own(question, text, previous)
+    if question.field == "year" and _AREA.search(line):
+        return Rejected(f"That is an area. {question.words}")
     if question.key == "weather" and (warm := _warm_enough(line)) is not None:
         return Accepted({"yes": warm}, sureness(line))
     if question.key == "d_rooms" and (rooms := _rooms_named(line)):
@@ -187,6 +189,8 @@ def _listen(question: Question, text: str, job: Job, previous: Previous | None) 
     )
     if question.choices and lost and len(text) <= LONGEST_ANSWER:
         return Rejected(f"I can't read that as an answer. {_wanted(question)}")
+    if isinstance(found, Accepted) and question.field == "duct" and found.place == "bare":
+        found = replace(found, values={"material": "galvanized", **found.values})
     if question.section == "supply.trunks" and question.field == "duct":
         return _several_trunks(found, line, job)
     return found
@@ -206,6 +210,7 @@ def _warm_enough(line: str) -> bool | None:
     return None if match is None else float(match["degf"]) >= _WARM_DEGF
 
 
+_AREA: Final = re.compile(r"\b(?:sq|square|sf|ft2|feet)\b")
 _ROOM: Final = re.compile(
     r"\b(?:bed ?rooms?|bath(?: ?room)?s?|office|kitchen|living ?room|dining ?room|den|nursery|study"
     r"|family ?room|bonus ?room|sun ?room|play ?room|laundry|hall(?:way)?|guest ?room|master"

@@ -319,7 +319,7 @@ _SHAPES: Final = (
     (r"^(?!.*\b(?:ret|sup)).*\d ?cfm\b", ("cool_cfm",)),
     (r"\b(?:elbows?|take ?offs?|boots?)\b", ("fittings",)),
     (r"\d[ -]?tons?\b", ("new_tons", "d_tons")),
-    (r"\d ?(?:sq\b|square|sf\b|ft2)", ("d_area",)),
+    (r"\d\b.{0,12}\b(?:sq|square|sf|ft2)\b", ("d_area",)),
 )
 """Answers that are told by their shape, whatever is asked."""
 

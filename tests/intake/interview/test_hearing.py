@@ -580,3 +580,31 @@ def test_what_the_phone_said_of_running_is_asked_again_on_site():
     while told.key not in ("old_runs", "tools"):
         told.play("no" if told.key == "safety" else "skip")
     assert told.key == "old_runs"
+
+
+def test_square_feet_are_no_year():
+    told = Dialogue(Voice.DISPATCHER).play("no", "bigger", "never")
+    assert told.key == "d_year"
+    told.play("1900 or so sq ft")
+    assert told.talk.job.number("house.year_built") is None
+    assert told.talk.job.number("house.floor_area_ft2") == 1900.0
+    assert told.key == "d_year"
+
+
+def test_the_tons_of_today_told_with_a_bigger_unit_are_taken():
+    told = Dialogue(Voice.DISPATCHER).play("no", "they want a bigger unit, its 3 tons now")
+    assert told.talk.job.word("phone.change") == "bigger"
+    assert told.talk.job.number("old.cooling_tons") == 3.0
+    assert "3 tons" in told.text
+
+
+def test_bare_said_with_a_size_is_bare_metal_and_not_asked_again():
+    told = at_the_trunk().play("20x10 bare")
+    assert told.talk.job.word("supply.trunks.0.material") == "galvanized"
+    assert told.key == "drop_size"
+
+
+def test_a_recap_ends_with_one_full_stop():
+    call = Dialogue(Voice.DISPATCHER).play("no", "same", "never", "1900", "1980", "idk", "20x8x1")
+    again = Dialogue(Voice.DISPATCHER, call.events)
+    assert ".." not in again.text
