@@ -124,7 +124,8 @@ def best_fit(
             break
     _, slope = _slopes(model, u)
     normal = np.diag(hold) + slope.T @ slope
-    return Fit(u, np.linalg.inv(normal), 2.0 * cost, len(model.observations))
+    covariance: Array = np.asarray(np.linalg.inv(normal), dtype=np.float64)
+    return Fit(u, covariance, 2.0 * cost, len(model.observations))
 
 
 def _cost(model: Model, u: Array, hold: Array | float = 1.0) -> Array:
@@ -238,7 +239,7 @@ def _about(fits: Sequence[Fit]) -> list[_Bell]:
 
 
 def _pair(centre: Array, covariance: Array, share: float) -> tuple[_Bell, _Bell]:
-    root = np.linalg.cholesky(covariance)
+    root: Array = np.asarray(np.linalg.cholesky(covariance), dtype=np.float64)
     return (
         _Bell(centre, sqrt(_WIDENED) * root, (1.0 - _WIDE_SHARE) * share),
         _Bell(centre, sqrt(_WIDE) * root, _WIDE_SHARE * share),

@@ -127,7 +127,8 @@ class Latents:
     @classmethod
     def of(cls, marginals: Mapping[str, Marginal], correlation: Array) -> "Latents":
         """Join marginals by the correlation of their scores, (d, d) in the mapping's order."""
-        return cls(tuple(marginals), tuple(marginals.values()), np.linalg.cholesky(correlation))
+        root: Array = np.asarray(np.linalg.cholesky(correlation), dtype=np.float64)
+        return cls(tuple(marginals), tuple(marginals.values()), root)
 
     def wider(self, times: Mapping[str, float]) -> "Latents":
         """The same quantities, those named that many times as wide."""

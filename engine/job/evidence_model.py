@@ -301,7 +301,7 @@ class Model:
         predicted = self.predicted(self.latents.values(u))
         residual = (predicted - self.value) / self.tolerance
         residual = np.where(self.side > 0, np.maximum(residual, 0.0), residual)
-        return np.where(self.side < 0, np.minimum(residual, 0.0), residual)
+        return np.asarray(np.where(self.side < 0, np.minimum(residual, 0.0), residual))
 
     def predicted(self, values: Mapping[str, Array]) -> Array:
         """What every observation should read, (k, m)."""
