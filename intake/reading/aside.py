@@ -58,10 +58,11 @@ def _says_where(items: list[Item], i: int, place: str) -> bool:
 
 _SECOND: Final = re.compile(
     r"[\s,.;-]+(?:no wait|no,? make that|wait,? no|wait|scratch that|strike that|i mean"
-    r"|i meant|make that|sorry|actually|correction|oops|whoops|check that|hold on"
+    r"|i meant|make that|sorry|actually,? no|actually|correction|oops|whoops|check that|hold on"
     r"|excuse me|or rather|rather|my bad|er|err|uh no|no no|nope|that's wrong"
-    r"|let me correct that|on second thought|scratch|i take that back)[\s,:.]+(?:its "
-    r"|it's |it is |that's )?|,? no,? (?=[0-9.])"
+    r"|let me correct that|on second thought|scratch|i take that back|(?:no )?hang on"
+    r"|scrap that|forget that)(?:[\s,:]|\.(?!\d))+(?:its "
+    r"|it's |it is |that's )?|,? no,? (?=[0-9.])|, no, "
 )
 _NUMBER: Final = re.compile(
     r"[0-9]|\b(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen"

@@ -25,9 +25,10 @@ __all__ = [
 
 _NOT: Final = words(
     """not no isn't isnt ain't aint never without hardly non don't doesn't wasn't nor
-    can't cant cannot couldn't"""
+    can't cant cannot couldn't wouldn't aren't weren't nothing"""
 )
 _SPLIT: Final = re.compile(r"[a-z0-9]+(?:'[a-z]+)?")
+_CLAUSES: Final = re.compile(r"[a-z0-9]+(?:'[a-z]+)?|[,;.](?! ?(?:or|nor)\b)")
 
 
 @cache
@@ -48,7 +49,7 @@ def _matches(
         for n in range(min(longest, len(words) - i), 0, -1):
             key = phrases.get(tuple(words[i : i + n]))
             if key is not None:
-                no = _denied(words[max(0, i - 6) : i])
+                no = _denied(words[max(0, i - 6) : i]) or words[max(0, i - 2) : i] in _FAR_FROM
                 (denied if no else said).append(key)
                 i += n - 1
                 break
@@ -56,7 +57,8 @@ def _matches(
     return said, denied
 
 
-_TURNS: Final = words("but just only its it's though instead")
+_TURNS: Final = words("but just only its it's though instead , ; . more rather")
+_FAR_FROM: Final = (["far", "from"], ["anything", "but"], ["nowhere", "near"])
 
 
 def _denied(before: list[str]) -> bool:
@@ -68,6 +70,20 @@ def _denied(before: list[str]) -> bool:
 
 def _words(text: str) -> list[str]:
     return _SPLIT.findall(text)
+
+
+def _said(
+    text: str, phrases: Mapping[tuple[str, ...], str], *, clauses: bool = True
+) -> tuple[list[str], list[str]]:
+    """The keys said and denied in a text; a denial ends with its clause.
+
+    A phrase whose words are parted by commas ("black, blue, red wires") is found without them.
+    """
+    split = _respelt(_CLAUSES.findall(text), phrases)
+    said, denied = _matches(split, phrases)
+    if clauses and (said or denied):
+        return said, denied
+    return _matches([w for w in split if w not in ",;."], phrases)
 
 
 def _respelt(words: list[str], phrases: Mapping[tuple[str, ...], str]) -> list[str]:
@@ -144,10 +160,19 @@ def read_material(said: Scan, choices: Sequence[str]) -> Reading | None:
     return None
 
 
+def _affirmative(phrases: Mapping[tuple[str, ...], str]) -> dict[tuple[str, ...], str]:
+    """The phrases without those that name a choice by denying another ("not variable")."""
+    return {phrase: key for phrase, key in phrases.items() if phrase[0] not in _NOT}
+
+
 def read_blower_type(text: str, choices: Sequence[str]) -> Reading | None:
     """Read the kind of blower motor; None if the text names none."""
     phrases = _phrases("blower")
-    said, denied = _matches(_respelt(_words(text), phrases), phrases)
+    named, not_these = _said(text, _affirmative(phrases))
+    named = [k for k in dict.fromkeys(named) if k not in ("ecm", "direct") and k not in not_these]
+    if not_these and len(named) == 1:
+        return _picked("blower_type", named, choices)
+    said, denied = _said(text, phrases)
     keys = [k for k in dict.fromkeys(said) if k not in ("ecm", "direct")]
     ecm = "ecm" in said or any(k.startswith("ecm") for k in denied)
     if "psc" in keys and len(keys) == 1 and "ecm" in said:
@@ -157,14 +182,6 @@ def read_blower_type(text: str, choices: Sequence[str]) -> Reading | None:
             if "non" in words or "not" in words or "isn't" in words
             else _ask("blower_type", ("psc", "ecm_constant_torque"))
         )
-    if (
-        len(keys) > 1
-        and not {"ecm_constant_torque", "ecm_variable"} <= set(keys)
-        and "psc" in keys
-        and re.search(r"\b(?:standard|capacitor|speed)\b", text)
-        and "psc" not in text
-    ):
-        pass
     keys = [k for k in keys if k not in denied]
     if keys:
         return _picked("blower_type", keys, choices)
@@ -186,7 +203,7 @@ def read_blower_type(text: str, choices: Sequence[str]) -> Reading | None:
 def read_coil_state(text: str, choices: Sequence[str]) -> Reading | None:
     """Read how a coil looks; None if the text doesn't say."""
     phrases = _phrases("coil")
-    said, denied = _matches(_respelt(_words(text), phrases), phrases)
+    said, denied = _said(text, phrases)
     clear = [k for k in dict.fromkeys(said) if k in ("clean", "some_dirt", "plugged")]
     vague = [k for k in dict.fromkeys(said) if k in ("dirty", "ok", "ice", "none")]
     words = _words(text)
@@ -280,7 +297,12 @@ _ORDINALS: Final = {
     "former": 0,
     "latter": 1,
 }
-_TRIVIAL: Final = words("a an the of or and to in on it is other none no not one kind")
+_TRIVIAL: Final = words(
+    """
+    a an the of or and to in on it is other none no not one kind like for same about with from at
+    than
+    """
+)
 
 
 def read_choice(text: str, choices: Sequence[str]) -> Reading | None:
@@ -294,12 +316,20 @@ def read_choice(text: str, choices: Sequence[str]) -> Reading | None:
             table[tuple(_words(phrase.lower()))] = key
     table.pop((), None)
     words = _respelt(_words(text), table)
-    said, denied = _matches(words, table)
+    said, denied = _said(text, table)
     found = [k for k in dict.fromkeys(said) if k not in denied]
     if not found:
         found = [k for k in _by_single_words(words, keys) if k not in denied]
     if not found and 1 <= len(words) <= 4:
         found = _by_place(words, keys)
+    unused = [w for w in words if w[0].isdigit() and not any(w in phrase for phrase in table)]
+    if len(found) == 1 and unused and len(words) > 2:
+        told = found[0].replace("_", " ")
+        return AskBack(
+            f"I read {told}, but what is the {unused[0]}?",
+            ({"choice": found[0]},),
+            AskKind.TWO_READINGS,
+        )
     if len(found) == 1:
         return Accepted({"choice": found[0]})
     if found:

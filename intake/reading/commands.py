@@ -28,7 +28,8 @@ KEYS: Final[dict[CommandName, str]] = {
         "|doesn't matter|do not care|put that off|get to that later|deal with that later"
         "|revisit|park that|park it|table that|hold that one|none of your business"
         "|different question|ask another|ask me another|skp|skipp|jump over|let's leave"
-        "|bypass this"
+        "|bypass this|let's not do|let's not bother|don't do this one|no thanks|not this one"
+        "|give this one a miss|leave this one"
     ),
     CommandName.BACK: (
         "back|go back|goto previous|goto last|previous|prev|back up|backup|go backwards"
@@ -49,12 +50,12 @@ KEYS: Final[dict[CommandName, str]] = {
         "|i take it back|back that out|discard|unenter|nix that|cross that out|strike the last"
         "|strike it|strike my last|get rid of|scrap that|scratch this|kill that|made a mistake"
         "|mistake|forget the last|wipe the last|clear the last|clear my last|void that|undu"
-        "|un do"
+        "|un do|scrap the last|scrap my last|scrap what|scrap it|scratch that one|lose that one"
     ),
     CommandName.WHY: (
         "why|how come|what for|what's that for|what is that for|what's it for|what is it for"
         "|what's this for|what is this for|does it matter|does that matter|does this matter"
-        "|why does it matter|what difference|reason|the reason|who cares|what's the point"
+        "|why does it matter|what difference|what difference does it make|what difference does that make|reason|the reason|who cares|what's the point"
         "|what is the point|point of|what's it matter|why bother|purpose|what good"
         "|what good is|what do you need that for|what do you need it for"
         "|what do you need this for|need that for|need to know that for|need this for"
@@ -99,7 +100,8 @@ KEYS: Final[dict[CommandName, str]] = {
         "|meaning|in english|plain english|what now|what are you talking about"
         "|no idea what you're asking|don't know what you're asking|need help|i need help"
         "|manual|info|what counts|not sure what you want|what is this|what's this"
-        "|how does this work|i don't follow|don't follow|what can you do|what do these mean"
+        "|how does this work|what am i meant|what am i meant to type|what am i meant to say"
+        "|what goes here|i don't follow|don't follow|what can you do|what do these mean"
     ),
     CommandName.REPEAT: (
         "repeat|again|say again|say that again|come again|say what|pardon|pardon me"
@@ -165,7 +167,8 @@ _FILLER: Final = words_of("""what's but and we're were off
         dont didn't cant can't won't not any anything anymore next skip both another soon spot
         part bloody so many these been seriously kidding honestly hold wait phone dumb weird must
         anybody supposed particular piece job take house unit duct ducts word term words jargon
-        help cause because want wants wanting needs needing know-how
+        help cause because want wants wanting needs needing know-how hang
+        meant make difference lost
     """)
 """Words that may stand around a key phrase without changing it."""
 
@@ -358,9 +361,14 @@ def _nearest(word: str) -> str:
     return str(near[0][0]) if len(near) == 1 else word
 
 
+_THINGS: Final = words_of("it it's its they they're that that's he she filter door")
+"""What is stuck, where it isn't the person who is."""
+
+
 def _is_whole(words: list[str], rest: list[str], name: CommandName) -> bool:
     """Guards against filler that makes an answer of the phrase."""
-    del name
+    if name is CommandName.HELP and "stuck" in words and words[0] in _THINGS:
+        return False
     return not (
         words[0] in ("next", "back") and "to" in words[1:2] and "the" in rest and len(rest) > 3
     )

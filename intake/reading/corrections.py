@@ -23,11 +23,13 @@ _MARKER: Final = re.compile(
     r"|not right|that's not right|my error|i screwed up|screwed up|brain fart|nah|negative"
     r"|i take it back|i had that wrong|got that wrong|i got that wrong|had it wrong"
     r"|that wasn't right|no no|whoops a daisy|woopsie|oopsie|mistake"
-    r"|that was a mistake)[\s,.:;!-]+)+"
+    r"|that was a mistake|scrap that|scratch that|(?:my )?fat fingers?|(?:i )?fat[- ]?fingered(?: it| that| that one)?"
+    r"|slip of the (?:finger|thumb)|wrong key|i hit the wrong key|typing error)(?:[\s,:;!]|[.-](?!\.?\d))+)+"
 )
 _OWNED_UP: Final = re.compile(
     r"^[a-z' ]{0,40}\b(?:wrong|mistake|fix|correct\w*|typo|mis(?:typed|read|spoke|heard)"
-    r"|messed|screwed|goof\w*|flubbed|botched)\b[a-z' ]{0,20}[,:.;-]\s*"
+    r"|messed|screwed|goof\w*|flubbed|botched|fingers?|fingered)\b[a-z' ]{0,20}"
+    r"(?:[,:;]|[.-](?!\.?\d))\s*"
 )
 _PATTERNS: Final = (
     re.compile(
@@ -82,7 +84,8 @@ _OLD_NEW: Final = re.compile(
 )
 _TAIL: Final = re.compile(
     r"^(?P<new>.+?)[\s,.-]+(?:sorry|my bad|my mistake|oops|whoops|typo|i mean|i meant"
-    r"|correction|my apologies|i misread(?: it| that)?|mistyped|i misspoke)[.!]?$"
+    r"|correction|my apologies|(?:i )?misread(?: it| that)?|(?:i )?mistyped(?: it| that)?"
+    r"|(?:i )?misspoke|(?:my )?fat fingers?|(?:i )?fat[- ]?fingered(?: it| that)?|i goofed)[.!]?$"
 )
 _WAS_ROLE: Final = re.compile(
     r"^(?:that|the last one|last one|that one|it|that number"
@@ -230,8 +233,14 @@ def _by_pattern(
     return None
 
 
+_MEANT: Final = re.compile(r"[,.;]\s*i (?:meant|mean)(?: to (?:say|type|put))? (?P<new>\S.*)$")
+
+
 def _clean_new(new: str) -> str:
     """The new value without the old one ("22 instead of 20") and without courtesies."""
+    meant = _MEANT.search(new)
+    if meant is not None:
+        new = meant["new"]
     match = _NOT_OLD.match(new)
     if match and _DIGIT.search(match["new"]) and _DIGIT.search(match["old"]):
         new = match["new"]

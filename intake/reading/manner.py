@@ -32,7 +32,7 @@ _PLATE: Final = re.compile(
 )
 _MEASURED: Final = re.compile(
     r"\b(?:measured|measure[sd]?|measuring|tape|taped|gauge (?:says|reads?|shows?)"
-    r"|on the gauge|gage says|meter (?:says|reads?|shows?)|manometer|mano|magnehelic|reads"
+    r"|on the gauge|gage says|meter (?:says|reads?|shows?)|manometer|mano|reads"
     r"|reading|probe|hood (?:says|reads?)|hooded|flow ?plate|clocked|laser|ruler|calipers?"
     r"|got out the|i read|test(?:ed)? at)\b"
 )
@@ -89,7 +89,7 @@ _UNKNOWN: Final = re.compile(
         r"|instrument\w*|label|sticker|plate|tag|nameplate|data plate|info\w*|record"
         r"|records|numbers?|documentation|paperwork|reading|tools?|tester|visibility"
         r"|battery|batteries|one knows|telling|markings?|answer|data|foggiest|luck|power"
-        r"|hatch|entry|view|sight)\b|\b(?:dunno|dunnoh|idk|i d k|beats me|who knows"
+        r"|hatch|entry|view|sight)\b|\b(?:dunno|dunnoh|idk|i d k|beats me|hanged if|who knows"
         r"|god knows|lord knows|heaven knows|search me|unsure|unknown|unkown|n/a|n a|na"
         r"|tbd|clueless|not applicable|undetermined|couldn't say|dk|donno|duno|unclear"
         r"|no comment|nobody knows|anybody's guess|anyone's guess|good question"
@@ -116,7 +116,7 @@ _UNKNOWN: Final = re.compile(
         r"|blurry|smudged|bleached|washed out|burned off|sun ?bleached"
         r"|crawl ?space is (?:flooded|full|wet)|flooded|snakes|wasps|bees)\b|\b(?:hood"
         r"|gauge|gage|manometer|mano|meter|tape|probe|probes|thermometer|ladder"
-        r"|flash ?light|instrument|flow ?plate|tester|magnehelic|anemometer|tool|tools"
+        r"|flash ?light|instrument|flow ?plate|tester|anemometer|tool|tools"
         r"|batter(?:y|ies)|camera|phone|hose|hoses|tubing|tips|static tips|kit)(?:'s| is"
         r"| are| was|s)? (?:(?:not|is|are|was|currently|still|all|completely|totally|just"
         r"|been|in|at|on|got|already|out|also) )*(?:out|dead|broke|broken|busted|gone|shot"
@@ -187,7 +187,7 @@ _EXCUSE: Final = re.compile(
     r"|still waiting|looking for it|god (?:only )?knows|lord knows|heaven knows|who knows"
     r"|only knows|anyone'?s guess|anybody'?s guess|your guess|wish i knew|beats|stumped"
     r"|pass on|jumps? (?:all )?(?:over|around)|all over the place|bouncing|pegged|unstable"
-    r"|unsteady|erratic|fluctuat\w+|refus\w+|skipped it|nowhere|still|trying|tried"
+    r"|unsteady|erratic|fluctuat\w+|refus\w+|skipped it|nowhere|stuck|still|trying|tried"
     r"|wouldn'?t budge|in front of|piled|stacked up|furniture|couch|blocking|unsure"
     r"|uncertain|clueless|mystery|unclear)\b"
 )

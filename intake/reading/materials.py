@@ -24,7 +24,12 @@ MATERIALS: Final = (
 _BAYS: Final = {"panned_joist", "stud_bay"}
 """What a plain "bay" or "cavity" can be."""
 
-_NO: Final = words("not no isn't isnt without never wasn't wasnt aint ain't")
+_NO: Final = words(
+    """
+    not no isn't isnt without never wasn't wasnt aint ain't wouldn't don't doesn't aren't forget
+    scratch nix instead
+    """
+)
 _TURNS: Final = words("but , ; just only its it's")
 
 

@@ -12,6 +12,7 @@ import re
 from functools import cache
 from typing import Final
 
+from intake.reading.idioms import contradicts_itself, plainly
 from intake.reading.manner import cant_say
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Unknown
 from intake.reading.yes_no_words import (
@@ -134,9 +135,9 @@ def _rest_of(clause: str) -> list[str]:
 def read_yes_no(text: str, question: str) -> Reading | None:
     """Read a yes or no from normalised text; None if it holds neither."""
     text = re.sub(r"(?<=[a-z])-(?=[a-z])", " ", text)
-    text = _MAYBE_YES.sub(r"probably \1", _respelt(text))
+    text = plainly(_MAYBE_YES.sub(r"probably \1", _respelt(text)))
     asked = question.lower()
-    both = BOTH.search(text) is not None
+    both = BOTH.search(text) is not None or contradicts_itself(text)
     turned = TURN.split(text)
     if not both and len(turned) > 1 and _verdict(turned[-1], question) is not None:
         text = turned[-1].strip()
@@ -144,6 +145,8 @@ def read_yes_no(text: str, question: str) -> Reading | None:
     if IN_HAND.match(asked) and not _doesnt_know(text) and NOT_IN_HAND.search(text):
         return Accepted({"yes": False}) if verdict in (None, False) else _which(question)
     axes = {axis for axis, _ in _poles_in(WORD.findall(asked))}
+    if verdict is None and _ASKS_WHETHER_THERE.search(asked) and _NOT_THERE.match(text):
+        return Accepted({"yes": False})
     if cant_say(text) and not (isinstance(verdict, bool) and not _doesnt_know(text)):
         by_access = (
             bool(axes & {"access", "running"})
@@ -178,6 +181,14 @@ _NO_WAY_THERE: Final = re.compile(
     r"|stuck|too (?:tight|small|hot|high|narrow|low)|dead|down|off|broken|not (?:able"
     r"|reachable|accessible|running|working)|behind|drywalled|flooded|out of reach"
     r"|impossible)\b"
+)
+
+_ASKS_WHETHER_THERE: Final = re.compile(
+    r"^(?:is|are) there\b|^(?:does|do) (?:it|they|the [a-z ]+) have\b|\b(?:in place|installed)\b"
+)
+_NOT_THERE: Final = re.compile(
+    r"(?:it'?s|it is|they'?re|they are|that'?s|the \w+(?: is|'s))? ?(?:been )?(?:all )?(?:missing"
+    r"|gone|absent|not there|not in there|removed)(?: now| already| altogether)?$"
 )
 
 _MAYBE_YES: Final = re.compile(
