@@ -61,6 +61,8 @@ _VARIABLE_BLOWER: Final = re.compile(
     r"\b(?:variable[- ]?speed|vs)(?: ecm)?"
     r" (?:air ?handler|blower|motor|fan|furnace|indoor\w*|ahu)\b"
 )
+_TWO_STAGES: Final = whole_words(r"(?:2|two|dual)[- ]?stages?d?")
+_VARIABLE: Final = whole_words(r"variable[- ]?speed")
 _STAGE_FLOW: Final = re.compile(
     r"(?P<one>\d{3,4}|\d,\d{3}) ?(?:cfm )?(?:on |in |at )?(?P<after>high|low|full)\b"
     r"|\b(?P<before>high|low|full)(?: stage)? (?P<two>\d{3,4}|\d,\d{3})\b"
@@ -80,9 +82,11 @@ def motor_aside(line: str) -> tuple[str, bool]:
     ('two-stage heat pump, air handler', True)
     """
     found = _VARIABLE_BLOWER.search(line)
+    if found is None and _TWO_STAGES.search(line):
+        found = _VARIABLE.search(line)
     if found is None:
         return line, False
-    kept = re.sub(r"^(?:variable[- ]?speed|vs)(?: ecm)? ", "", found[0])
+    kept = re.sub(r"^(?:variable[- ]?speed|vs)(?: ecm)? ?", "", found[0])
     return line[: found.start()] + kept + line[found.end() :], True
 
 
@@ -107,7 +111,7 @@ def with_asides(question: Question, found: Accepted, line: str) -> Accepted:
         flows = _stage_flows(line)
         if flows:
             others = [other for other in others if other.field != "airflow"] + flows
-        if motor_aside(line)[1] and "furnace" not in line:
+        if motor_aside(line)[1]:
             said.append(Volunteered(f"{ASIDE}blower_kind", {"choice": "ecm_variable"}, line))
     return replace(found, others=(*others, *said)) if said or others else found
 

@@ -4,6 +4,7 @@ from collections.abc import Callable
 from math import ceil
 from typing import Final
 
+from engine.job.belief import How
 from engine.job.job import Job
 from engine.physics.air import SENSIBLE_FACTOR
 from engine.physics.duct import Shape, area_ft2, velocity_fpm
@@ -118,8 +119,14 @@ def _speed(job: Job, key: str, role: Role, name: str, split: float) -> str:
 
 
 def _trunk(job: Job) -> str:
+    belief = job.stated("supply.trunks.0.count")
     count = job.number("supply.trunks.0.count")
-    if count is None or (job.length("supply.trunks") or 0) > 1:
+    if (
+        belief is None
+        or count is None
+        or belief.how is How.ASSUMED
+        or (job.length("supply.trunks") or 0) > 1
+    ):
         return ""
     return _speed(job, "supply.trunks.0", Role.SUPPLY_TRUNK, "supply trunk", count)
 

@@ -16,6 +16,7 @@ from intake.interview.events import AskedBack
 from intake.interview.misplaced import by_side, by_stage
 from intake.interview.own_reading import OWN_FIELDS, read_own
 from intake.interview.question import Question
+from intake.interview.told_otherwise import declines, rooms_named, warm_enough
 from intake.reading.clean import LONGEST_ANSWER, normalise
 from intake.reading.manner import sureness
 from intake.reading.read import read
@@ -56,6 +57,14 @@ _NONE: Final = re.compile(
     r"|no (?:return )?(?:drop|strips?|heat strips?|cooling|a/?c|reduction|changes?|fittings"
     r"|low fire|step ?downs?)"
     r"|without|it doesn'?t (?:have|get|change).*)[.! ]*"
+)
+_NONE_AND_WHY: Final = re.compile(
+    r"(?:none|no drop|no|nope|there'?s none|there isn'?t one|there is none) ?[,;.:-] ?[^\d?]+"
+)
+_TWO_WAYS: Final = re.compile(
+    r"(?:there'?s |there are |yes |it'?s )*(?:two|2)[,; ]+(?:trunks[,; ]+)?(?:one |1 )?"
+    r"(?:(?:goes |going |to |on )*(?:each|either) (?:way|side|direction|end)|left and right"
+    r"|both (?:ways|sides|directions)|(?:one |1 )?left[, ]+(?:and )?(?:one |1 )?right)[.! ]*"
 )
 _UNKNOWN: Final = re.compile(
     r"(?:sorry,? |um+,? |well,? |i |i'?ve |i have |got |really |just |honestly )*"
@@ -148,6 +157,10 @@ def _listen(question: Question, text: str, job: Job, previous: Previous | None) 
         return Unknown("You can't say.")
     if not question.none and question.field in _MEASURED and _JUST_NO.fullmatch(line):
         return Unknown("You don't have it.")
+    if question.none == "zero" and _NONE_AND_WHY.fullmatch(line):
+        return Nothing()
+    if question.key == "trunk_count" and _TWO_WAYS.fullmatch(line):
+        return Accepted({"count": 2}, sureness(line))
     if question.none and _NONE.fullmatch(line) and not (question.same and _SAME.fullmatch(line)):
         return Nothing()
     if question.same and _SAME.fullmatch(line):
@@ -157,11 +170,13 @@ def _listen(question: Question, text: str, job: Job, previous: Previous | None) 
         return exact
     if question.field in OWN_FIELDS:
         return _own(question, text, previous)
+    if question.field == "yes_no" and declines(line):
+        return Accepted({"yes": False})
     if question.field == "year" and _AREA.search(line):
         return Rejected(f"That is an area. {question.words}")
-    if question.key == "weather" and (warm := _warm_enough(line)) is not None:
+    if question.key == "weather" and (warm := warm_enough(line)) is not None:
         return Accepted({"yes": warm}, sureness(line))
-    if question.key == "d_rooms" and (rooms := _rooms_named(line)):
+    if question.key == "d_rooms" and (rooms := rooms_named(line)):
         return Accepted({"count": rooms}, sureness(line))
     at = (
         _drop_at(question, line)
@@ -196,36 +211,7 @@ def _listen(question: Question, text: str, job: Job, previous: Previous | None) 
     return found
 
 
-_OUTDOORS: Final = re.compile(
-    r"(?:it'?s |its |about |around |like |yes,? |no,? |yeah,? |nope,? )*(?P<degf>-\d{1,2}|\d{2,3})"
-    r" ?(?:f|degrees?|deg|°f?)?(?: (?:out(?:side)?|today|now|degrees|here|f))*[.! ]*"
-)
-_WARM_DEGF: Final = 60.0
-"""Outdoor temperature from which cooling may run. Source: common practice."""
-
-
-def _warm_enough(line: str) -> bool | None:
-    """The weather told by its temperature ("82 out")."""
-    match = _OUTDOORS.fullmatch(line)
-    return None if match is None else float(match["degf"]) >= _WARM_DEGF
-
-
 _AREA: Final = re.compile(r"\b(?:sq|square|sf|ft2|feet)\b")
-_ROOM: Final = re.compile(
-    r"\b(?:bed ?rooms?|bath(?: ?room)?s?|office|kitchen|living ?room|dining ?room|den|nursery|study"
-    r"|family ?room|bonus ?room|sun ?room|play ?room|laundry|hall(?:way)?|guest ?room|master"
-    r"|basement|son'?s|daughter'?s)\b"
-)
-
-
-def _rooms_named(line: str) -> int:
-    """How many rooms a line names, if it counts none: "the back bedroom and the office"."""
-    if re.search(r"\d|\b(?:two|three|four|five|six|all|every|no|none|both)\b", line):
-        return 0
-    pieces = re.split(r",|;|&|\band\b", line)
-    if any(re.search(r"(?:bed|bath) ?rooms\b", piece) for piece in pieces):
-        return 0
-    return sum(1 for piece in pieces if _ROOM.search(piece))
 
 
 def _staged(job: Job) -> bool:

@@ -1,6 +1,7 @@
 """Facts in the normal form in which they are echoed: what was taken, said once, with its units."""
 
 import re
+from collections import Counter
 from collections.abc import Mapping
 from typing import Final
 
@@ -100,7 +101,10 @@ def told(
             f"{row.airflow_cfm:,.0f} CFM: {row.total_btuh:,.0f} BTU/h total,"
             f" {row.sensible_btuh:,.0f} sensible"
         )
-    return ", ".join(dict.fromkeys(parts))
+    return ", ".join(
+        f"{times} of {part}" if times > 1 and part[0].isdigit() else part
+        for part, times in Counter(parts).items()
+    )
 
 
 def told_facts(beliefs: Mapping[str, Belief]) -> list[str]:
@@ -144,7 +148,9 @@ def _entry(entry: str, fields: Mapping[str, Belief]) -> str:
         rest.append(f"measured {_TAPED.get(where, where)}")
     rest += [_field(f"{entry}.{name}", name, fields[name]) for name in _AFTER if name in fields]
     told_size = ", ".join(rest)
-    return f"about {told_size}" if _any_hedged(fields) and told_size else told_size
+    if not told_size or not _any_hedged(fields):
+        return told_size
+    return f"about {told_size}" if told_size[0].isdigit() else f"{told_size}, not sure"
 
 
 def _sides(fields: Mapping[str, Belief]) -> list[str]:

@@ -1,0 +1,363 @@
+"""Loose talk: several answers in one breath, answers out of place, words that aren't answers."""
+
+import pytest
+from support.dialogue import Dialogue
+
+from engine.job.belief import How
+from intake.interview.turns import Manner, Voice
+
+
+def at_the_trunk() -> Dialogue:
+    told = Dialogue().answer(
+        safety="no",
+        new_equipment="3 ton single stage heat pump, 1200 cfm",
+        heat_pump_cfm="same",
+        strip_cfm="none",
+        blower_table="skip",
+        blower_kind="psc",
+        old_runs="yes",
+        tools="tape and gauge",
+        weather="yes",
+        trunk_count="one",
+    )
+    assert told.key == "trunk_size", told.text
+    return told
+
+
+STAGED = ("no", "3 ton two-stage heat pump")
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "1200 high, 850 low",
+        "1200 high 850 low",
+        "high 1200 low 850 cfm",
+        "1,200 on high and 850 on low",
+        "1200/850",
+        "850 in low stage; full 1200 cfm",
+    ],
+)
+def test_airflows_told_apart_by_stage_fill_both(line):
+    told = Dialogue().play(*STAGED, line)
+    assert told.talk.job.number("target.cooling_high_cfm") == 1200.0
+    assert told.talk.job.number("target.cooling_low_cfm") == 850.0
+    assert "1,200 CFM" in told.text
+    assert "low-stage cooling 850 CFM" in told.text
+    assert told.key == "heat_pump_cfm"
+
+
+def test_airflows_of_cooling_and_heating_in_one_line_fill_both():
+    told = Dialogue().play("no", "3 ton single stage heat pump", "1200 cooling, 1250 heating")
+    assert told.talk.job.number("target.cooling_high_cfm") == 1200.0
+    assert told.talk.job.number("target.heat_pump_heating_cfm") == 1250.0
+
+
+@pytest.mark.parametrize("line", ["1200 or 850", "1200 850", "1200 high, 850 high"])
+def test_two_airflows_not_told_apart_are_asked_about(line):
+    told = Dialogue().play(*STAGED, line)
+    assert told.key == "cool_cfm"
+    assert told.lines(Manner.ASK_BACK)
+
+
+def test_a_size_where_none_was_asked_for_is_asked_about_and_taken():
+    told = Dialogue().play(*STAGED, "20x8 metal")
+    assert "20 x 8 in. metal: is that the supply trunk?" in told.text
+    told.play("yes")
+    assert told.talk.job.number("supply.trunks.0.width_in") == 20.0
+    assert "Supply trunk: 20 x 8 in." in told.text
+    assert told.key == "cool_cfm"
+    told.play("1200")
+    assert told.talk.job.number("target.cooling_high_cfm") == 1200.0
+    assert told.replayed() == told.state
+
+
+def test_a_size_where_none_was_asked_for_may_be_of_another_duct():
+    told = Dialogue().play(*STAGED, "20x8 metal", "no, the return drop")
+    assert told.talk.job.number("return.drops.0.width_in") == 20.0
+    assert told.talk.job.number("supply.trunks.0.width_in") is None
+    assert told.key == "cool_cfm"
+
+
+def test_a_size_that_nobody_claims_is_left_out():
+    told = Dialogue().play(*STAGED, "20x8 metal", "no")
+    assert told.key == "cool_cfm"
+    assert told.talk.job.number("supply.trunks.0.width_in") is None
+    assert told.play("1200").talk.job.number("target.cooling_high_cfm") == 1200.0
+
+
+def test_the_motor_told_for_the_blower_table_is_taken_and_the_table_asked_again():
+    told = Dialogue().play("no", "3 ton single stage heat pump, 1200 cfm", "same", "none")
+    assert told.key == "blower_table"
+    told.play("variable speed")
+    assert told.key == "blower_table"
+    assert told.talk.job.word("equipment.blower_kind") == "ecm_variable"
+    assert "Blower motor: constant-airflow" in told.text
+    assert told.play("skip").key == "blower_limit"
+
+
+@pytest.mark.parametrize("voice", list(Voice))
+@pytest.mark.parametrize("line", ["quit", "exit", "bye", "Quit."])
+def test_quit_at_the_safety_question_quits(voice, line):
+    told = Dialogue(voice).play(line)
+    assert told.talk.left
+    assert not told.talk.stopped
+    assert not told.lines(Manner.ALARM)
+
+
+def test_a_wordy_line_that_cant_be_read_asks_once_whether_something_is_wrong():
+    told = Dialogue().play(*STAGED, "the lady here has a lovely cat")
+    assert any("wrong right now" in line for line in told.lines(Manner.ASK_BACK))
+    told.play("and a very big dog too")
+    assert not any("wrong right now" in line for line in told.lines(Manner.ASK_BACK))
+
+
+@pytest.mark.parametrize("line", ["blah blah", "the 3 of them had 4 cats 20x"])
+def test_a_short_line_or_one_with_figures_asks_nothing_of_the_kind(line):
+    told = Dialogue().play(*STAGED, line)
+    assert not any("wrong right now" in line for line in told.lines())
+
+
+def test_equipment_alone_is_too_early_to_say():
+    told = Dialogue(judged=True).play("no", "3 ton heat pump")
+    assert "won't carry" not in told.talk.standing()
+    assert "too early to say" in told.talk.standing()
+
+
+def test_stages_of_the_cooling_are_not_the_speeds_of_the_blower():
+    told = Dialogue().play(
+        "no",
+        "4 ton two stage heat pump w/ variable speed air handler, 1600 high 1100 low cfm",
+    )
+    job = told.talk.job
+    assert job.word("equipment.stages") == "two"
+    assert job.word("equipment.blower_kind") == "ecm_variable"
+    assert job.number("target.cooling_high_cfm") == 1600.0
+    assert job.number("target.cooling_low_cfm") == 1100.0
+    assert told.key == "heat_pump_cfm"
+
+
+def test_a_strip_kits_kilowatts_are_no_furnace():
+    told = Dialogue().play("no", "3 ton single stage heat pump, 1200 cfm", "same")
+    told.play("10kw kit needs 900")
+    assert told.talk.job.number("equipment.strip_minimum_cfm") == 900.0
+    assert told.talk.job.number("equipment.heating_input_btuh") is None
+    assert "furnace" not in told.text.lower()
+
+
+def test_several_answers_in_one_breath_go_each_to_their_question():
+    told = at_the_trunk()
+    told.play("two 20x8 metal, drop is 24x12 metal, filter 20x25x4 in a cabinet")
+    job = told.talk.job
+    assert job.length("supply.trunks") == 1
+    assert job.number("supply.trunks.0.count") == 2.0
+    assert job.number("supply.trunks.0.width_in") == 20.0
+    assert job.number("return.drops.0.width_in") == 24.0
+    assert job.number("filters.0.depth_in") == 4.0
+    assert job.word("filters.0.place") == "cabinet"
+    for echoed in ("Supply trunk: 2 of 20 x 8 in.", "Return drop: 24 x 12 in.", "Filter: 20 x 25"):
+        assert echoed in told.text
+    told.play("actually the drop is 22x12")
+    assert told.talk.job.number("return.drops.0.width_in") == 22.0
+    assert told.replayed() == told.state
+
+
+def test_what_a_reading_was_taken_under_may_be_told_with_it():
+    told = at_the_trunk()
+    while told.key != "static_total":
+        told.play("skip")
+    told.play("return .25 supply .35 at 1350 cfm cooling clean filter")
+    job = told.talk.job
+    assert job.number("readings.0.airflow_cfm") == 1350.0
+    assert job.word("readings.0.mode") == "cooling_high"
+    assert job.word("readings.0.filter_state") == "clean"
+    told.play("no")
+    assert told.key == "reading_source"
+
+
+def test_pressures_told_early_never_change_the_airflow_that_is_needed():
+    told = at_the_trunk()
+    told.play("return .20 supply .30 at 1050 cfm")
+    assert told.talk.job.number("target.cooling_high_cfm") == 1200.0
+    assert told.talk.job.number("readings.0.after_filter_inwc") == 0.20
+    assert told.talk.job.number("readings.0.airflow_cfm") == 1050.0
+    assert told.key == "trunk_size"
+
+
+def test_both_runs_may_be_told_in_one_line():
+    told = at_the_trunk()
+    while told.key != "run_supply":
+        told.play("skip")
+    told.play("60 supply 25 return")
+    assert told.talk.job.number("path.supply_length_ft") == 60.0
+    assert told.talk.job.number("path.return_length_ft") == 25.0
+    assert told.key == "fittings"
+
+
+@pytest.mark.parametrize(
+    ("line", "word"), [("its 82 out", "yes"), ("45 degrees", "no"), ("yep", "yes"), ("60", "yes")]
+)
+def test_the_weather_may_be_told_as_a_temperature(line, word):
+    told = Dialogue().play("no", "3 ton single stage heat pump, 1200 cfm", "same", "none", "skip")
+    told.play("psc", "yes", "tape and gauge")
+    assert told.key == "weather"
+    assert told.play(line).talk.job.word("site.weather_allows_cooling") == word
+
+
+def test_openings_may_end_with_where_the_tape_was():
+    told = at_the_trunk()
+    while told.key != "openings":
+        told.play("skip")
+    told.play("one 20x20 and one 20x14, slots")
+    assert told.talk.job.length("return.grilles") == 2
+    assert told.talk.job.word("return.grilles.1.measured_where") == "hole"
+    assert told.key == "static_total"
+
+
+def test_a_temperature_rise_is_asked_only_where_no_airflow_was_measured():
+    told = Dialogue().answer(
+        safety="no",
+        new_equipment="furnace 80k 80%, 3 ton, single stage, 1200 cfm",
+        rise="35-65",
+        blower_table="skip",
+        blower_kind="psc",
+        coil_drop=".25 at 1200",
+        old_runs="yes",
+        tools="tape, gauge and probes",
+        weather="yes",
+    )
+    while told.key != "static_total":
+        told.play("skip")
+    told.play("return .2 supply .3 at 1100 cfm")
+    asked = []
+    while not told.talk.ended:
+        asked.append(told.key)
+        told.play("skip")
+    assert "old_heat" not in asked
+
+
+@pytest.mark.parametrize("line", ["no shes fine", "nope nothing at all here", "none of that today"])
+def test_an_unusual_no_to_the_safety_look_is_a_no(line):
+    told = Dialogue(Voice.DISPATCHER).play(line)
+    assert told.key == "d_change"
+
+
+@pytest.mark.parametrize("line", ["no one has checked", "no idea", "no but maybe", "not sure"])
+def test_a_no_that_knows_nothing_is_no_clearance(line):
+    told = Dialogue(Voice.DISPATCHER).play(line)
+    assert told.key != "d_change"
+
+
+def test_rooms_may_be_named_instead_of_counted():
+    told = Dialogue(Voice.DISPATCHER).play("no", "same", "never")
+    while told.key != "d_rooms":
+        told.play("skip")
+    told.play("the back bedroom and the office")
+    assert told.talk.job.number("symptoms.uneven_rooms_count") == 2.0
+
+
+def test_a_word_that_isnt_known_is_explained_in_a_sentence():
+    told = Dialogue(Voice.DISPATCHER).play("no", "same", "never", "what's a return?")
+    assert told.lines(Manner.HELP) == [
+        "A return is an opening that pulls air in: a tissue sticks to it."
+        " One that blows is a supply."
+    ]
+
+
+def test_what_the_phone_said_of_running_is_asked_again_on_site():
+    call = Dialogue(Voice.DISPATCHER).play("no", "same", "once", "yes")
+    told = Dialogue(Voice.TECHNICIAN, call.events)
+    while told.key not in ("old_runs", "tools"):
+        told.play("no" if told.key == "safety" else "skip")
+    assert told.key == "old_runs"
+
+
+def test_square_feet_are_no_year():
+    told = Dialogue(Voice.DISPATCHER).play("no", "bigger", "never")
+    assert told.key == "d_year"
+    told.play("1900 or so sq ft")
+    assert told.talk.job.number("house.year_built") is None
+    assert told.talk.job.number("house.floor_area_ft2") == 1900.0
+    assert told.key == "d_year"
+
+
+def test_the_tons_of_today_told_with_a_bigger_unit_are_taken():
+    told = Dialogue(Voice.DISPATCHER).play("no", "they want a bigger unit, its 3 tons now")
+    assert told.talk.job.word("phone.change") == "bigger"
+    assert told.talk.job.number("old.cooling_tons") == 3.0
+    assert "3 tons" in told.text
+
+
+def test_bare_said_with_a_size_is_bare_metal_and_not_asked_again():
+    told = at_the_trunk().play("20x10 bare")
+    assert told.talk.job.word("supply.trunks.0.material") == "galvanized"
+    assert told.key == "drop_size"
+
+
+def test_a_recap_ends_with_one_full_stop():
+    call = Dialogue(Voice.DISPATCHER).play("no", "same", "never", "1900", "1980", "idk", "20x8x1")
+    again = Dialogue(Voice.DISPATCHER, call.events)
+    assert ".." not in again.text
+
+
+@pytest.mark.parametrize(
+    "line", ["there's two, one each way", "2, one left one right", "two, left and right"]
+)
+def test_one_each_way_are_two_trunks(line):
+    told = at_the_trunk()
+    told.play("back")
+    assert told.key == "trunk_count"
+    assert told.play(line).talk.job.number("supply.trunks.0.count") == 2.0
+
+
+def test_no_drop_may_be_told_with_its_reason():
+    told = at_the_trunk().play("20x8 bare metal", "none, its a platform return")
+    assert told.talk.job.length("return.drops") == 0
+
+
+def test_equal_openings_are_echoed_with_their_number():
+    told = at_the_trunk()
+    while told.key != "openings":
+        told.play("skip")
+    told.play("16x25 and 16x25")
+    assert told.talk.job.length("return.grilles") == 2
+    assert "Return openings: 2 of 16 x 25 in." in told.text
+
+
+def test_no_speed_is_told_while_nobody_said_how_many_trunks_share_the_air():
+    told = at_the_trunk().play("undo", "no idea", "20x8 bare metal")
+    assert not told.lines(Manner.INSIGHT)
+
+
+def test_a_size_told_before_the_number_of_trunks_leaves_the_number_to_be_asked():
+    told = Dialogue().play("no", "3 ton single stage heat pump, 1200 cfm", "supply trunk is 20x8")
+    while told.key not in ("trunk_count", "trunk_size", "trunk_skin"):
+        told.play("skip")
+    assert told.key == "trunk_count"
+
+
+def test_an_unsure_material_is_echoed_as_unsure():
+    told = at_the_trunk().play("20x8", "lined i think")
+    assert "lined metal, not sure" in told.text
+
+
+def test_two_stages_with_variable_speed_are_two_stages():
+    told = Dialogue().play("no", "80k 96% furnace with 3 ton ac two stage variable speed")
+    assert told.talk.job.word("equipment.stages") == "two"
+    assert told.talk.job.word("equipment.blower_kind") == "ecm_variable"
+
+
+def test_phone_answers_stay_phone_answers_on_site_until_they_are_confirmed():
+    call = Dialogue(Voice.DISPATCHER).play("no", "same", "never", "1900", "1992", "3 tons")
+    call.play("16x25x1")
+    told = Dialogue(Voice.TECHNICIAN, call.events)
+    while told.key != "filter":
+        told.play("no" if told.key == "safety" else "skip")
+    belief = told.talk.job.stated("filters.0.width_in")
+    assert belief is not None
+    assert belief.how is How.PHONE
+    assert "By phone: 16 x 25 x 1 in." in told.open.text
+    told.play("yep")
+    confirmed = told.talk.job.stated("filters.0.width_in")
+    assert confirmed is not None
+    assert confirmed.how is not How.PHONE
