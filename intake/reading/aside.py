@@ -77,7 +77,7 @@ def second_thought(field: str, line: str, reads: Reads) -> Accepted | None:
     if len(parts) < 2:
         return None
     before, after = " ".join(parts[:-1]), parts[-1]
-    if not (_NUMBER.search(before) and _NUMBER.search(after)):
+    if not _NUMBER.search(after) or not (_NUMBER.search(before) or field == "duct"):
         return None
     later = reads(field, after)
     if not isinstance(later, Accepted):

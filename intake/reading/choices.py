@@ -170,7 +170,7 @@ def read_blower_type(text: str, choices: Sequence[str]) -> Reading | None:
     phrases = _phrases("blower")
     named, not_these = _said(text, _affirmative(phrases))
     named = [k for k in dict.fromkeys(named) if k not in ("ecm", "direct") and k not in not_these]
-    if not_these and len(named) == 1:
+    if not_these and len(named) == 1 and named != ["other"]:
         return _picked("blower_type", named, choices)
     said, denied = _said(text, phrases)
     keys = [k for k in dict.fromkeys(said) if k not in ("ecm", "direct")]

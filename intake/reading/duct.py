@@ -9,7 +9,7 @@ from __future__ import annotations
 from typing import Final
 
 from intake.reading.bounds import BELIEVABLE, believable
-from intake.reading.duct_checks import checked, ordered
+from intake.reading.duct_checks import checked, only_one_end, ordered
 from intake.reading.duct_parts import (
     LENGTH_UNITS,
     DuctParts,
@@ -22,9 +22,10 @@ from intake.reading.duct_parts import (
 from intake.reading.echo import echo, figure
 from intake.reading.materials import material_of
 from intake.reading.numbers import something_else, vague
+from intake.reading.owned import without_owned
 from intake.reading.result import AskBack, AskKind, Reading, Value
 from intake.reading.scan import Item, Scan
-from intake.reading.sizes import METRIC, Size, inches
+from intake.reading.sizes import METRIC, Size, find_sizes, inches
 from intake.reading.words import words
 
 __all__ = ["read_duct"]
@@ -39,6 +40,8 @@ _CHANGES: Final = words(
 
 def read_duct(said: Scan) -> Reading | None:
     """Read a duct; None if the text holds nothing of one."""
+    sized = any(len(size.sides) >= 2 for size in find_sizes(said.items))
+    said = without_owned(said, sized=sized)
     items = said.items
     materials = material_of(items)
     read_round_letter(said)
@@ -46,6 +49,9 @@ def read_duct(said: Scan) -> Reading | None:
     if wrong_measure is not None:
         return wrong_measure
     parts = sorted_parts(said)
+    one_end = only_one_end(said, parts)
+    if one_end is not None:
+        return one_end
     sizes = [size for size in parts.sizes if not size.negated] or parts.sizes
     if len(sizes) > 1:
         return _several(said, sizes, materials)
@@ -153,9 +159,8 @@ def _sized(said: Scan, size: Size, parts: DuctParts, materials: tuple[str, ...])
         chain = _chain(said, size, base)
         if chain is not None:
             return chain
-    rounded = said.says("shape.roundish", "material.flex", "shape.round") and not said.says(
-        "shape.oval"
-    )
+    rounded = said.says("shape.roundish", "shape.round") or "flex" in materials
+    rounded = rounded and not said.says("shape.oval") and not _no_round(said, materials)
     if rounded and len(size.sides) == 2:
         counted = _count_by_diameter(said, size, base)
         if counted is not None:
@@ -185,6 +190,11 @@ def _sized(said: Scan, size: Size, parts: DuctParts, materials: tuple[str, ...])
             AskKind.TWO_READINGS,
         )
     return checked(said, values)
+
+
+def _no_round(said: Scan, materials: tuple[str, ...]) -> bool:
+    """Whether round ducts are spoken of only to deny them ("no flex anywhere")."""
+    return said.says("material.flex") and not materials and not said.says("shape.round")
 
 
 def _count_by_diameter(said: Scan, size: Size, base: dict[str, Value]) -> Reading | None:

@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
+import re
 from typing import Final
 
 from intake.reading.bounds import BELIEVABLE, believable
+from intake.reading.duct_parts import DuctParts
 from intake.reading.echo import echo, figure
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value, number_of
 from intake.reading.scan import Scan
 
-__all__ = ["checked", "ordered"]
+__all__ = ["checked", "only_one_end", "ordered"]
 
 _LUMBER: Final = frozenset(((2, 4), (2, 6), (2, 8), (2, 10), (2, 12)))
 
@@ -18,6 +20,40 @@ def ordered(values: dict[str, Value]) -> dict[str, Value]:
     """The values in the order in which they are echoed."""
     order = ("shape", "width_in", "height_in", "diameter_in", "material", "count", "length_ft")
     return {name: values[name] for name in order if name in values}
+
+
+_BOUND_BEFORE: Final = re.compile(
+    r"(?<!just )(?<!bit )(?<!hair )(?<!little )(?<!tad )\b(?:at least|at most|(?:no|not) (?:more|less"
+    r"|bigger|smaller|larger|wider) (?:than|then)|(?:bigger|smaller|larger|more|less|wider) (?:than"
+    r"|then)|under|over|up to|max|maximum|min|minimum|north of|exceeds|not over|not under)"
+    r"(?: (?:a|an|about|the|maybe))? ?$|[<>] ?$"
+)
+_BOUND_BEHIND: Final = re.compile(
+    r"^ ?(?:in|inch|inches|\")?,? ?(?:or (?:bigger|larger|smaller|more|less|better|over|under|wider"
+    r"|higher|lower)\b|minimum\b|maximum\b|(?:max|min)\b(?! fan)|at (?:the )?(?:least|most)\b|and up\b"
+    r"|\+)"
+)
+_STRETCHES: Final = frozenset(
+    ("stick", "sticks", "joint", "joints", "section", "sections", "lengths", "pieces")
+)
+
+
+def only_one_end(said: Scan, parts: DuctParts) -> AskBack | None:
+    """What to ask where the size is a bound ("at least 20x8"), or the length one of pieces."""
+    sides = parts.sizes[0].sides if len(parts.sizes) == 1 else parts.singles[:1]
+    if not sides:
+        return None
+    start, end = min(s.start for s in sides), max(s.end for s in sides)
+    if _BOUND_BEFORE.search(said.text[:start]) or _BOUND_BEHIND.match(said.text[end:]):
+        told = " x ".join(figure(side.value) for side in sides)
+        return AskBack(
+            f"{told} is one end of it. What is the size itself, in inches?",
+            (),
+            AskKind.MISSING_PART,
+        )
+    if parts.lengths and said.words() & _STRETCHES and said.words() & {"each", "apiece", "ea"}:
+        return AskBack("How many feet is it in all?", (), AskKind.MISSING_PART)
+    return None
 
 
 def checked(said: Scan, values: dict[str, Value]) -> Reading:

@@ -23,6 +23,7 @@ from intake.reading.length import read_area, read_elevation, read_length
 from intake.reading.manner import cant_say, excuse, sureness
 from intake.reading.numbers import elsewhere, something_else
 from intake.reading.openings import read_filter, read_grille
+from intake.reading.owned import without_refrigerant
 from intake.reading.result import (
     Accepted,
     AskBack,
@@ -263,7 +264,7 @@ def _read_field(
         return None if cant_say(line) else Accepted({"text": line})
     if field == "fittings":
         return read_fittings(line)
-    said = scan(line, field)
+    said = without_refrigerant(scan(line, field))
     if len(said.numbers) > (_MOST_LISTED if field == "grille" else _MOST_NUMBERS):
         return AskBack(
             "That is a lot of numbers. One thing at a time, please.", (), AskKind.TWO_VALUES

@@ -108,6 +108,8 @@ def _count_before(items: list[Item], first: int) -> tuple[int, Item | None] | No
         if item.means("count.multi") and not item.means("alt.or"):
             return 2, None
         if item.kind == "num":
+            if items[k + 1].text == "-" and _to_first(items, k, first):
+                return None
             if item.unit or not item.whole or not 1 <= item.value <= _MOST_COUNTED or item.negated:
                 return None
             if item.token is not None and item.token.pronoun:
@@ -128,6 +130,13 @@ def _count_before(items: list[Item], first: int) -> tuple[int, Item | None] | No
         k -= 1
         steps += 1
     return None
+
+
+def _to_first(items: list[Item], k: int, first: int) -> bool:
+    """ "8-9 inch": two diameters, or from one to the other; no count."""
+    one, two = items[k], items[first]
+    single = first + 1 >= len(items) or not items[first + 1].means("join.by")
+    return single and first == k + 2 and one.value >= 3 and one.value < two.value
 
 
 def _count_behind(items: list[Item], last: int) -> tuple[int, Item | None] | None:
@@ -157,7 +166,7 @@ def _count_behind(items: list[Item], last: int) -> tuple[int, Item | None] | Non
             "is",
             "it's",
         )
-        or items[k].means("shape.", "material.")
+        or (items[k].means("shape.", "material.") and not items[k].means("count.multi"))
         or items[k].text in ("x", "*", "times")
         or (items[k].means("count.multi") is False and items[k].means("noun.count"))
         or items[k].text in ("duct", "pipe", "trunk", "grille", "filter", "inch", "each", "long")
@@ -220,7 +229,7 @@ def _joined(items: list[Item], i: int) -> Size | None:
             and not items[k].means("join.by")
         ):
             k += 1
-        if k + 1 < len(items) and items[k].text == "," and items[k + 1].means("join.by"):
+        if k + 1 < len(items) and items[k].text in (",", "-") and items[k + 1].means("join.by"):
             k += 1
         if k + 1 >= len(items):
             break
@@ -253,7 +262,7 @@ def _joined(items: list[Item], i: int) -> Size | None:
 def _tight(items: list[Item], j: int, k: int, after: int, size: Size) -> bool:
     """ "20/8" or "16-25-1": bare whole numbers with one sign written against both."""
     one, two = items[j], items[after]
-    bare = not one.unit and not two.unit and not one.spelled and not two.spelled
+    bare = one.unit == two.unit and one.unit in ("", "in") and not (one.spelled or two.spelled)
     return bare and k == j + 1 and items[k].glued and two.glued and one.value >= 2
 
 

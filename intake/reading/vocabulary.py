@@ -38,7 +38,7 @@ MEANINGS: Final[dict[str, str]] = {
         "|tin pipe|tin knocker|hard metal|galvi|galvinized|galvinised|galvenized|glavanized"
         "|galvanize|spiral lee|zinc|shiny metal|stovepipe|stove pipe|tinwork|tin work|rings"
         "|it rings|rings when tapped|sounds like metal|sounds hollow|metal box|metal duct"
-        "|sheetmtl|sht metal|sht mtl|sheet mtl|s m|mtl|tin duct|rigid metal|rigid pipe"
+        "|sheetmtl|shtmtl|shtmetal|sht mtl|sht metal|sht mtl|sheet mtl|s m|mtl|tin duct|rigid metal|rigid pipe"
         "|ductwork metal|snap-lock|tin can"
     ),
     "material.flex": (
@@ -71,7 +71,8 @@ MEANINGS: Final[dict[str, str]] = {
         "|rigid board|rigid fiberglass|rigid fibreglass|fiber duct|fiberduct|glass fiber board"
         "|glass fibre board|db|pressed fiberglass|foil backed board|foil covered board"
         "|silver board|foam board|duct boards|board duct|fiberglass boards|fiberglass panels"
-        "|fiberglass box|rigid insulation board|insulation board|foil faced fiberglass"
+        "|fiberglass box|fiberglas box|fiberglas board|fiberglas duct|d/b"
+        "|rigid insulation board|insulation board|foil faced fiberglass"
         "|foil-faced fiberglass|compressed fiberglass|fiberglass with foil|dukboard"
         "|stiff fiberglass|fiberglass sheets|fiberglass ductboard|ductboards|rigid foil board"
         "|foil fiberglass|yellow fiberglass with foil|hard fiberglass"
@@ -364,7 +365,7 @@ def meanings() -> dict[tuple[str, ...], tuple[str, ...]]:
     table: dict[tuple[str, ...], tuple[str, ...]] = {}
     for meaning, phrases in MEANINGS.items():
         for phrase in phrases.split("|"):
-            words = tuple(phrase.replace("-", " ").replace(".", " ").split())
+            words = tuple(phrase.replace("-", " ").replace(".", " ").replace("/", " / ").split())
             had = table.get(words, ())
             if meaning not in had:
                 table[words] = (*had, meaning)

@@ -1,0 +1,222 @@
+"""Numbers that belong to another thing than the one asked about.
+
+"20x8 with 7 takeoffs", "page 3 shows 22x10", "4 foot off the floor", "measured at 2:30": such a
+number is neither a size nor a count nor a length of the duct. Each is found by its neighbours and
+taken out of the numbers of the text; the words around it stay.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+from typing import Final
+
+from intake.reading.scan import Item, Scan
+from intake.reading.words import words
+
+__all__ = ["without_owned", "without_refrigerant"]
+
+_COUNTED_PARTS: Final = words(
+    """
+    elbow elbows ell ells boot boots damper dampers hanger hangers strap straps room rooms bedroom
+    bedrooms floor floors story stories storey storeys level levels bath baths bathroom bathrooms
+    window windows door doors wye wyes tee tees reducer reducers offset offsets turn turns bend
+    bends screw screws seam seams kid kids people guys dog dogs cat cats time thermostat
+    thermostats furnace furnaces house houses step steps rung rungs collars caps hole holes
+    families apartments posts columns beams walls corner corners transitions zones zone stages
+    closet closets tenants stick sticks joint joints section sections lengths
+    """
+)
+"""Things beside a duct whose number is no count of ducts."""
+
+_SHARED_PARTS: Final = words(
+    "takeoff takeoffs register registers vent vents branch branches outlets grille grilles"
+)
+"""Things that may themselves be the ducts counted; beside a trunk's size they belong to it."""
+
+_BRANCHING: Final = words("runs run lines leads ducts feeds drops legs pipes")
+"""Ducts counted by their own word, that still belong to a trunk they come off."""
+
+_SERVING: Final = words("feeds feeding feed serves serving supplies supplying with has")
+_COMING_OFF: Final = words("come comes coming off tapped branch branching tap")
+
+_LABELS: Final = words(
+    """
+    page section trunk unit system zone room suite apt apartment floor drawing sheet figure fig
+    job number no no. line item stage phase option run branch duct drop return step plan day stop
+    question
+    """
+)
+"""What is told apart by a number behind it ("trunk 2 is ...", "section 3: ...")."""
+
+_NUMBERED_SURELY: Final = words("page suite apt apartment drawing sheet figure job plan question")
+_IS: Final = words("is are was : = measures has shows - runs reads")
+
+_PLACES: Final = (
+    r"(?:the |a |my |our |that )?(?:floor|ground|grade|slab|furnace|plenum|unit|air handler|wall"
+    r"|coil|boiler|water heater|ceiling|beam|elbow|corner|start|tee|takeoff|equipment|return"
+    r"|damper|joists?|deck|roof|chimney|panel|door|end|blower|joint|trunk|attic floor|basement"
+    r"|cabinet|stairs|hatch|manhole|finished floor)"
+)
+_FEET_BEHIND: Final = re.compile(
+    r"^ ?(?:(?:up|down|high|in|out|away|or so|about|back|deep) )*(?:"
+    r"(?:off|above) (?:of )?" + _PLACES + r"\b(?!.* to )"
+    r"|(?:from|past|beyond|before|after|short of|away from|down from|over from) "
+    + _PLACES
+    + r"\b(?!.* to )"
+    r"|of (?:clearance|headroom|head room|space|room|crawl ?space|ceiling|height|access)\b"
+    r"|(?:high )?(?:ceilings?|ladder|basement|crawl ?space|crawl|hallway|step ladder|clearance"
+    r"|headroom|tall guy|walls?)\b"
+    r"|(?:sections?|sticks?|joints?|pieces?|lengths?)\b|on cent(?:er|re)|o\.?c\b|apart\b"
+    r"|off the (?:floor|ground)|centers\b)"
+)
+_FEET_BEFORE: Final = re.compile(
+    r"(?:\bevery(?: other)?|\bstarting|\bstarts|\b(?:ceilings?|i|basement|crawl ?space|crawl"
+    r"|ladder|house|room|hall|hangers?|straps?|tape|he|she|joists?|attic|closet)(?:'s|'m| is| am"
+    r"| are|m)?(?: only| about| like| maybe| just)?(?: at| every)?)(?: about| around| roughly)? $"
+)
+_ON_CENTERS: Final = re.compile(r"^(?:in|inch|inches|\")? ?(?:on cent(?:er|re)s?|o\.? ?c\b)")
+_CLOCK: Final = re.compile(
+    r"\b(?:at |around |about |by )?\d{1,2}:\d{2}(?: ?[ap]\.?m\b)?|\b\d{1,2} ?[ap]\.?m\b"
+    r"|\b\d{1,2} ?o'?clock\b"
+)
+_REFRIGERANT: Final = re.compile(
+    r"\br ?-? ?(?:410|22|32|454|134|407|404|290)[abc]?\b(?! ?(?:cfm|by|x))|\b(?:410|454|134|407)-?[abc]\b"
+)
+_FEET: Final = frozenset(("ft", "yd", "m"))
+
+
+def without_refrigerant(said: Scan) -> Scan:
+    """The scan without a refrigerant's number ("R-410A").
+
+    >>> from intake.reading.scan import scan
+    >>> without_refrigerant(scan("r-410a", "airflow")).numbers
+    []
+    """
+    spans = [match.span() for match in _REFRIGERANT.finditer(said.text)]
+    if not spans:
+        return said
+    return _without(said, [i for i in said.items if _inside(i, spans)])
+
+
+def without_owned(said: Scan, *, sized: bool) -> Scan:
+    """The scan without the numbers of other things.
+
+    Args:
+        said: As scanned for a duct, a grille or a filter.
+        sized: The text holds a width by a height, so that what is counted beside it is its own.
+
+    >>> from intake.reading.scan import scan
+    >>> [n.value for n in without_owned(scan("20x8 with 4 elbows", "duct"), sized=True).numbers]
+    [20.0, 8.0]
+    """
+    numbers = said.numbers
+    if len(numbers) < 2:
+        return said
+    clocks = [match.span() for match in _CLOCK.finditer(said.text)]
+    found = [
+        item
+        for i, item in enumerate(said.items)
+        if item.kind == "num"
+        and (_is_owned(said, i, sized=sized) or (bool(clocks) and _inside(item, clocks)))
+    ]
+    left = [n for n in numbers if not any(n is item for item in found)]
+    return _without(said, found) if found and left else said
+
+
+def _inside(item: Item, spans: list[tuple[int, int]]) -> bool:
+    return any(start <= item.start and item.end <= end + 1 for start, end in spans)
+
+
+def _without(said: Scan, found: list[Item]) -> Scan:
+    """The scan with these items as words that mean nothing."""
+    gone = {id(item) for item in found}
+    for item in found:
+        if _ON_CENTERS.match(said.text[item.end :].lstrip()):
+            place = next(k for k, other in enumerate(said.items) if other is item)
+            framing = said.items[max(0, place - 4) : place]
+            gone |= {id(o) for o in framing if o.means("material.panned_joist", "material.stud_bay")}
+    items = [
+        replace(item, kind="owned", meanings=(), unit="") if id(item) in gone else item
+        for item in said.items
+    ]
+    return Scan(said.text, items)
+
+
+def _is_owned(said: Scan, i: int, *, sized: bool) -> bool:
+    items, item = said.items, said.items[i]
+    following = items[i + 1] if i + 1 < len(items) else None
+    before = items[i - 1] if i else None
+    joined = (following is not None and following.means("join.by") and _number_at(items, i + 2)) or (
+        before is not None and before.means("join.by") and _number_at(items, i - 2)
+    )
+    if joined or item.dimension not in ("", "length"):
+        return False
+    rest = said.text[item.end :]
+    if item.unit in _FEET:
+        return (
+            _FEET_BEHIND.match(rest) is not None
+            or _FEET_BEFORE.search(said.text[: item.start]) is not None
+        )
+    if _ON_CENTERS.match(rest.lstrip()):
+        return True
+    if item.unit or not item.whole:
+        return False
+    if following is not None and following.unit in _FEET and _is_owned(said, i + 1, sized=sized):
+        return True
+    return _counts_other(items, i, sized=sized) or _is_label(items, i)
+
+
+def _number_at(items: list[Item], i: int) -> bool:
+    return 0 <= i < len(items) and items[i].kind == "num"
+
+
+def _counts_other(items: list[Item], i: int, *, sized: bool) -> bool:
+    item = items[i]
+    behind = [other.text for other in items[i + 1 : i + 3]]
+    if behind[:1] == ["-"]:
+        behind = [other.text for other in items[i + 2 : i + 4]]
+    nouns = {word for text in behind[:1] for word in text.split()}
+    if len(behind) > 1 and not items[i + 1].means("shape.", "material.", "join.by"):
+        nouns |= set(behind[1].split()) & _COUNTED_PARTS if items[i + 1].kind == "word" else set()
+    if behind[:1] == ["times"] or (item.spelled and item.value == 1 and _one_goes(behind)):
+        return sized
+    if nouns & _COUNTED_PARTS:
+        return True
+    if not sized:
+        return False
+    return bool(nouns & _SHARED_PARTS) or (bool(nouns & _BRANCHING) and _comes_off(items, i))
+
+
+_GOING: Final = words("goes runs feeds serves heads heading going per for on to each way")
+
+
+def _one_goes(behind: list[str]) -> bool:
+    """ "one goes each way", "one per side"."""
+    return behind[:1] != [] and behind[0].split()[0] in _GOING
+
+
+def _comes_off(items: list[Item], i: int) -> bool:
+    """ "3 runs come off it", "feeding 4 runs"."""
+    before = {items[k].text for k in range(max(0, i - 1), i)}
+    behind = {word for other in items[i + 2 : i + 5] for word in other.text.split()}
+    return bool(before & (_SERVING - {"has", "with"})) or bool(behind & _COMING_OFF)
+
+
+def _is_label(items: list[Item], i: int) -> bool:
+    """ "trunk 2 is", "section 3:", "#2 trunk", "no. 2"."""
+    item = items[i]
+    if not i or item.value > 99:
+        return False
+    before = items[i - 1].text
+    if before == "." and i > 1:
+        before = items[i - 2].text
+    if before == "#":
+        return i < 2 or items[i - 2].text not in ("qty", "(")
+    last = before.split()[-1] if before else ""
+    if last in _NUMBERED_SURELY:
+        return True
+    if last in ("no", "number", "num") and i > 1:
+        return any(word in _LABELS for other in items[max(0, i - 3) : i - 1] for word in other.text.split())
+    following = items[i + 1].text if i + 1 < len(items) else ""
+    return last in _LABELS and following in _IS and item.value < 20
