@@ -1,12 +1,12 @@
 """What must be known before a mode may be said to carry, or not to."""
 
-from collections.abc import Collection
-from typing import Final
+from collections.abc import Collection, Sequence
+from typing import Final, Protocol
 
 from engine.job.job import Job
 from engine.job.modes import Mode
 from engine.job.targets import Target
-from engine.verdict import Finding, Part
+from engine.verdict import Part
 
 __all__ = [
     "OF_THE_EQUIPMENT",
@@ -57,7 +57,27 @@ def can_collect(key: str, collectable: Collection[str] | None) -> bool:
     )
 
 
-def decider_is_known(findings: tuple[Finding, ...]) -> bool:
+class Deciding(Protocol):
+    """What is looked at of a finding."""
+
+    @property
+    def part(self) -> Part:
+        """See `engine.verdict.Finding`."""
+
+    @property
+    def over_share(self) -> float:
+        """See `engine.verdict.Finding`."""
+
+    @property
+    def known(self) -> tuple[str, ...]:
+        """See `engine.verdict.Finding`."""
+
+    @property
+    def votes(self) -> bool:
+        """See `engine.verdict.Finding`."""
+
+
+def decider_is_known(findings: Sequence[Deciding]) -> bool:
     """Whether the finding that is over most often rests on something known of this house.
 
     What the equipment asks for says nothing of the ducts: unless the equipment or one of its
@@ -68,7 +88,7 @@ def decider_is_known(findings: tuple[Finding, ...]) -> bool:
     return any(_of_the_house(f) for f in voting if f.over_share >= worst)
 
 
-def _of_the_house(finding: Finding) -> bool:
+def _of_the_house(finding: Deciding) -> bool:
     if finding.part in (Part.EQUIPMENT, Part.COIL, Part.FILTER):
         return bool(finding.known)
     return any(not key.startswith(OF_THE_EQUIPMENT) for key in finding.known)

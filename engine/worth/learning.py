@@ -29,10 +29,12 @@ _BINS: Final = 8
 _SHUFFLES: Final = 3
 _BY_CHANCE_Z: Final = 3.09
 """Standard normal quantile of 0.999: one regression in a thousand passes by chance."""
-_MOST_FEATURES: Final = 28
+_MOST_FEATURES: Final = 20
 _LEAST_SHARE: Final = 0.002
 """Share of samples below which a thing is certain enough to be no question."""
 _RIDGE: Final = 1e-6
+_ROUNDING: Final = 1e-12
+_BLOCK: Final = 256
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,6 +68,7 @@ class Learner:
         ]
         columns: list[Array] = []
         self._of_mode: dict[Mode, list[int]] = {}
+        self._kinds = {mode.mode: np.argmax(mode.truth, axis=1) for mode in stakes.modes}
         for mode in stakes.modes:
             places = []
             for column in (1.0 - mode.truth[:, 0], mode.truth[:, 2]):
@@ -78,21 +81,17 @@ class Learner:
             if _open(stakes.parts[:, place]):
                 self._of_part[place] = len(columns)
                 columns.append(stakes.parts[:, place])
-        straight = np.stack(columns, axis=1) if columns else np.zeros((draws.samples, 0))
-        self._width = straight.shape[1]
-        self._centred = np.concatenate(
-            [straight, *(straight[order] for order in self._orders)], axis=1
-        ) - np.tile(straight.mean(axis=0), 1 + _SHUFFLES)
-        self._squares = np.square(self._centred[:, : self._width]).sum(axis=0)
+        self._columns = np.stack(columns, axis=1) if columns else np.zeros((draws.samples, 0))
+        self._columns -= self._columns.mean(axis=0)
 
     def fall(self, signals: Sequence[Signal]) -> Fall:
         """What learning these signals together would save."""
-        if not signals or not self._width:
+        if not signals or not self._columns.shape[1]:
             return self._nothing()
         features, codes = self._observed(signals)
         if not features.shape[1]:
             return self._nothing()
-        answer = _Answer.of(features, codes, self._centred, self._width, self._squares)
+        answer = _Answer(features, codes, self._columns, self._orders)
         modes = {mode.mode: self._mode_fall(mode, answer) for mode in self.stakes.modes}
         parts = 0.0
         tells = {}
@@ -100,21 +99,21 @@ class Learner:
             if not answer.tells[column]:
                 continue
             tells[self.stakes.names[place]] = float(answer.explained[column])
-            over = self.stakes.parts[:, place]
-            truth = np.stack([over, 1.0 - over], axis=1)
-            before = float(remedy_loss(truth.mean(axis=0)))
-            parts += self._net(answer, [column], truth, before, _part_loss)
+            over = self.stakes.parts[:, place].astype(np.intp)
+            share = float(over.mean())
+            before = float(remedy_loss(np.array([share, 1.0 - share])))
+            parts += self._net(answer, [column], over, 2, before, _part_loss)
         return Fall(modes, parts, tells)
 
     def _nothing(self) -> Fall:
         modes = {}
         for mode in self.stakes.modes:
-            free, barred = mode.free_and_barred(mode.truth.mean(axis=0))
+            free, barred = mode.free_and_barred(mode.shares)
             modes[mode.mode] = (0.0, float(barred - free), float(_is_sure(mode)))
         return Fall(modes, 0.0, {})
 
     def _mode_fall(self, mode: ModeStake, answer: "_Answer") -> tuple[float, float, float]:
-        free, barred = mode.free_and_barred(mode.truth.mean(axis=0))
+        free, barred = mode.free_and_barred(mode.shares)
         best = (0.0, float(barred - free), float(_is_sure(mode)))
         columns = [column for column in self._of_mode[mode.mode] if answer.tells[column]]
         if not columns:
@@ -123,9 +122,10 @@ class Learner:
         def loss(shares: Array) -> float:
             return float(mode.free_and_barred(shares)[0].sum())
 
-        net = self._net(answer, columns, mode.truth, float(free), loss)
+        kinds = self._kinds[mode.mode]
+        net = self._net(answer, columns, kinds, 3, float(free), loss)
         for column in columns:
-            shares = _shares(answer.codes(column), mode.truth)
+            shares = _shares(answer.codes(column), kinds, 3)
             free_after, barred_after = mode.free_and_barred(shares)
             sure = shares.max(axis=1) >= SETTLED * shares.sum(axis=1)
             found = (net, float((barred_after - free_after).sum()), float(shares[sure].sum()))
@@ -136,20 +136,21 @@ class Learner:
         self,
         answer: "_Answer",
         columns: list[int],
-        truth: Array,
+        kinds: Codes,
+        width: int,
         before: float,
         loss: Callable[[Array], float],
     ) -> float:
         """Fall by the best of these columns' bins, less what chance gives; 0 within its scatter."""
-        raw = before - min(loss(_shares(answer.codes(column), truth)) for column in columns)
-        if raw <= 0.0:
+        least = min(loss(_shares(answer.codes(column), kinds, width)) for column in columns)
+        raw = before - least
+        if raw <= _ROUNDING:
             return 0.0
         by_chance = []
         for index, order in enumerate(self._orders):
-            shuffled = truth[order]
+            shuffled = kinds[order]
             least = min(
-                loss(_shares(answer.codes(column + (1 + index) * self._width), shuffled))
-                for column in columns
+                loss(_shares(answer.codes(column, index), shuffled, width)) for column in columns
             )
             by_chance.append(before - least)
         net = raw - sum(by_chance) / _SHUFFLES
@@ -181,7 +182,7 @@ class Learner:
                 break
             features.append(one * other)
         found = np.stack(features[:_MOST_FEATURES], axis=1)
-        return found - found.mean(axis=0), None
+        return found, None
 
     def _said(self, signal: Signal) -> Array:
         """A word as it would be told: sometimes another one that occurs instead."""
@@ -191,37 +192,73 @@ class Learner:
 
 
 class _Answer:
-    """Predictors of every column by what would be said."""
+    """Predictors of every column by what would be said, as it is and shuffled.
 
-    def __init__(self, predicted: Array, codes: Codes | None, explained: Array, features: int):
-        self._predicted, self._codes = predicted, codes
-        self._made: dict[int, Codes] = {}
-        self.explained = explained
-        self.tells = explained * predicted.shape[0] > _chi_square_by_chance(features)
+    Attributes:
+        explained: Share of each column's variance that is explained, (columns,).
+        tells: Where that is more than chance explains.
+    """
 
-    @classmethod
-    def of(
-        cls, features: Array, codes: Codes | None, centred: Array, width: int, squares: Array
-    ) -> "_Answer":
-        if codes is not None:
-            features = features - features.mean(axis=0)
-        gram = features.T @ features
-        gram[np.diag_indices_from(gram)] += _RIDGE * features.shape[0]
-        weights = np.linalg.solve(gram, features.T @ centred)
-        predicted = features @ weights
-        explained = np.square(predicted[:, :width]).sum(axis=0) / squares
-        return cls(predicted, codes, explained, features.shape[1])
+    def __init__(
+        self, features: Array, codes: Codes | None, columns: Array, orders: Sequence[Codes]
+    ) -> None:
+        self._features = _Blocks(features - features.mean(axis=0))
+        self._groups, self._columns, self._orders = codes, columns, orders
+        self._gram = self._features.against(self._features)
+        self._gram[np.diag_indices_from(self._gram)] += _RIDGE * features.shape[0]
+        products = self._features.against(_Blocks(columns))
+        weights = np.asarray(np.linalg.solve(self._gram, products), dtype=np.float64)
+        self.explained = (weights * products).sum(axis=0) / np.square(columns).sum(axis=0)
+        self.tells = self.explained * columns.shape[0] > _chi_square_by_chance(features.shape[1])
+        self._telling = {
+            int(column): place for place, column in enumerate(np.flatnonzero(self.tells))
+        }
+        self._predicted = {-1: self._features.times(weights[:, self.tells])}
+        self._made: dict[tuple[int, int], Codes] = {}
 
-    def codes(self, column: int) -> Codes:
-        """Bin of each sample by one column's predictor."""
-        if self._codes is not None:
-            return self._codes
-        if column not in self._made:
-            values = self._predicted[:, column]
-            cuts = [values.size * part // _BINS for part in range(1, _BINS)]
-            edges = np.partition(values, cuts)[cuts]
-            self._made[column] = np.searchsorted(edges, values, side="right")
-        return self._made[column]
+    def codes(self, column: int, shuffle: int = -1) -> Codes:
+        """Bin of each sample by one telling column's predictor; shuffled unless that is -1."""
+        if self._groups is not None:
+            return self._groups
+        if shuffle not in self._predicted:
+            shuffled = self._columns[self._orders[shuffle]][:, self.tells]
+            products = self._features.against(_Blocks(shuffled))
+            weights = np.asarray(np.linalg.solve(self._gram, products), dtype=np.float64)
+            self._predicted[shuffle] = self._features.times(weights)
+        if (column, shuffle) not in self._made:
+            values = np.ascontiguousarray(self._predicted[shuffle][:, self._telling[column]])
+            self._made[column, shuffle] = _eighths(values)
+        return self._made[column, shuffle]
+
+
+class _Blocks:
+    """The rows of a matrix in blocks so small that no product of two waits for other threads."""
+
+    def __init__(self, matrix: Array) -> None:
+        self._rows = matrix.shape[0]
+        blocks = -(-self._rows // _BLOCK)
+        padded = np.zeros((blocks * _BLOCK, matrix.shape[1]))
+        padded[: self._rows] = matrix
+        self._blocks = padded.reshape(blocks, _BLOCK, matrix.shape[1])
+
+    def against(self, other: "_Blocks") -> Array:
+        """Transposed, times another matrix of as many rows."""
+        return np.asarray((self._blocks.transpose(0, 2, 1) @ other._blocks).sum(axis=0))
+
+    def times(self, weights: Array) -> Array:
+        """Times a small matrix."""
+        found = self._blocks @ weights
+        rows = found.shape[0] * found.shape[1]
+        return np.asarray(found.reshape(rows, weights.shape[1])[: self._rows])
+
+
+def _eighths(values: Array) -> Codes:
+    """Which eighth of all values each of them is in."""
+    ordered = np.sort(values)
+    codes = np.zeros(values.size, dtype=np.int8)
+    for part in range(1, _BINS):
+        codes += values >= ordered[values.size * part // _BINS]
+    return codes.astype(np.intp)
 
 
 def _open(column: Array) -> bool:
@@ -229,16 +266,13 @@ def _open(column: Array) -> bool:
 
 
 def _is_sure(mode: ModeStake) -> bool:
-    return bool(mode.truth.mean(axis=0).max() >= SETTLED)
+    return bool(mode.shares.max() >= SETTLED)
 
 
-def _shares(codes: Codes, truth: Array) -> Array:
-    """Share of all samples in each bin with each truth, (bins, truths)."""
-    columns = [
-        np.bincount(codes, weights=truth[:, place], minlength=_BINS)
-        for place in range(truth.shape[1])
-    ]
-    return np.stack(columns, axis=1) / codes.size
+def _shares(codes: Codes, kinds: Codes, width: int) -> Array:
+    """Share of all samples in each bin with each of `width` kinds of truth, (bins, width)."""
+    counts = np.bincount(codes * width + kinds, minlength=_BINS * width)
+    return counts.reshape(_BINS, width) / codes.size
 
 
 def _part_loss(shares: Array) -> float:

@@ -13,7 +13,7 @@ import numpy as np
 
 from engine.arrays import Array
 from engine.assessment import Assessment, ModeAssessment
-from engine.checks.raw import Raw, finding_of, is_known_key
+from engine.checks.raw import Raw, is_known_key
 from engine.floor import decider_is_known, unmet_floor
 from engine.job.draws import skewed
 from engine.job.modes import Mode
@@ -74,6 +74,7 @@ class ModeStake:
     Attributes:
         mode: The mode.
         truth: Which of `STATUSES` is true, one-hot, (n, 3).
+        shares: Share of samples in which each is true, (3,).
         missing: What the floor of evidence lacks before `carries` may be said.
         supported: Whether something known of the house stands behind "doesn't carry".
         deciding: Facts that the findings which are over most often rest on, with the share of
@@ -81,15 +82,18 @@ class ModeStake:
         hidden: Facts of findings whose first fact nobody stated, so that no change may be made to
             it, with the share of samples in which these are over.
         hidden_share: Share of samples in which any of them is.
+        findings: Its voting findings.
     """
 
     mode: Mode
     truth: Array
+    shares: Array
     missing: tuple[str, ...]
     supported: bool
     deciding: tuple[tuple[str, float], ...]
     hidden: tuple[tuple[str, float], ...]
     hidden_share: float
+    findings: "tuple[OpenFinding, ...]"
 
     def free_and_barred(self, shares: Array) -> tuple[Array, Array]:
         """Least expected loss where every status may be said, and where `carries` may not.
@@ -105,7 +109,7 @@ class ModeStake:
     @property
     def settled(self) -> bool:
         """Whether its status is sure enough, and may be said."""
-        carries, changes, trunks = self.truth.mean(axis=0)
+        carries, changes, trunks = self.shares
         if carries >= SETTLED:
             return not self.missing
         over = changes + trunks
@@ -120,12 +124,12 @@ class ModeStake:
     @property
     def hidden_loss(self) -> float:
         """Loss of not being able to say which changes would do."""
-        return float(self.truth[:, 1].mean()) if self.hides_changes else 0.0
+        return float(self.shares[1]) if self.hides_changes else 0.0
 
     @property
     def unsupported_loss(self) -> float:
         """Loss of not being able to say "doesn't carry" for want of a known fact."""
-        over = 1.0 - float(self.truth[:, 0].mean())
+        over = 1.0 - float(self.shares[0])
         return 0.0 if self.supported or over < _SAID else _UNSUPPORTED_LOSS * over
 
 
@@ -150,9 +154,10 @@ class Stakes:
         modes = tuple(_stake(assessment, it, allowed) for it in assessment.modes.values())
         found: dict[Part, Mask] = {}
         for it in assessment.modes.values():
-            for raw in _voting(it):
-                over = raw.judged.over[1:]
-                found[raw.part] = found[raw.part] | over if raw.part in found else over
+            for raw in it.raws:
+                if raw.votes:
+                    over = raw.judged.over[1:]
+                    found[raw.part] = found[raw.part] | over if raw.part in found else over
         names = tuple(found)
         parts = np.stack([found[name] for name in names], axis=1).astype(np.float64)
         return cls(modes, parts, names)
@@ -168,7 +173,7 @@ class Stakes:
         over = self.parts.mean(axis=0)
         total = float(remedy_loss(np.stack([over, 1.0 - over], axis=1)).sum())
         for mode in self.modes:
-            free, barred = mode.free_and_barred(mode.truth.mean(axis=0))
+            free, barred = mode.free_and_barred(mode.shares)
             total += float(barred if mode.missing else free)
             total += mode.unsupported_loss + mode.hidden_loss
         return total
@@ -192,44 +197,72 @@ def load_ratio(assessment: Assessment) -> Array:
     return skewed(draws.normals("load over capacity"), *_LOAD_RATIO)
 
 
-def _voting(it: ModeAssessment) -> list[Raw]:
-    return [raw for raw in it.raws if raw.votes]
+@dataclass(frozen=True, slots=True)
+class OpenFinding:
+    """A voting finding as far as it is looked at here.
+
+    Attributes:
+        raw: The finding.
+        part: Its part.
+        over_share: Share of samples in which it is over.
+        known: Facts it rests on that somebody stated.
+        votes: Always true.
+    """
+
+    raw: Raw
+    part: Part
+    over_share: float
+    known: tuple[str, ...]
+    votes: bool = True
+
+
+def _voting(assessment: Assessment, it: ModeAssessment) -> tuple[OpenFinding, ...]:
+    return tuple(
+        OpenFinding(
+            raw,
+            raw.part,
+            raw.over_share,
+            tuple(key for key in raw.rests_on if is_known_key(assessment.job, key)),
+        )
+        for raw in it.raws
+        if raw.votes
+    )
 
 
 def _stake(assessment: Assessment, it: ModeAssessment, allowed: Mask) -> ModeStake:
     over = np.asarray(it.over)
-    trunks = np.zeros_like(over)
-    for raw in _voting(it):
-        if raw.part not in _TRUNKS or raw.maximum is None:
-            continue
+    voting = _voting(assessment, it)
+    trunks, hides = np.zeros_like(over), np.zeros_like(over)
+    hidden = []
+    for finding in voting:
+        raw = finding.raw
         here = raw.judged.over[1:]
-        if it.mode.is_cooling:
-            most = np.broadcast_to(np.asarray(raw.maximum), raw.figure.shape)[1:]
-            here = here & ~(allowed & (raw.figure[1:] * _LESS_AIR <= most))
-        trunks |= here
-    truth = np.stack([~over, over & ~trunks, over & trunks], axis=1).astype(np.float64)
+        if not finding.over_share:
+            continue
+        if not is_known_key(assessment.job, raw.rests_on[0]):
+            hidden.append((raw.rests_on[0], finding.over_share))
+            hides |= here
+        if raw.part in _TRUNKS and raw.maximum is not None:
+            if it.mode.is_cooling:
+                most = np.broadcast_to(np.asarray(raw.maximum), raw.figure.shape)[1:]
+                here = here & ~(allowed & (raw.figure[1:] * _LESS_AIR <= most))
+            trunks |= here
     doubted = tuple(doubt.reading for doubt in assessment.doubts if doubt.reading)
-    missing = (*unmet_floor(assessment.job, it.mode, it.target), *dict.fromkeys(doubted))
-    voting = _voting(it)
-    least = _NEAR_WORST * max((raw.over_share for raw in voting), default=0.0)
-    deciding = tuple(
-        (key, raw.over_share) for raw in voting if raw.over_share > least for key in raw.rests_on
-    )
-    findings = tuple(finding_of(raw, assessment.job) for raw in voting)
-    unknown = [
-        raw
-        for raw in voting
-        if raw.over_share and not is_known_key(assessment.job, raw.rests_on[0])
-    ]
-    hides = np.zeros_like(over)
-    for raw in unknown:
-        hides |= raw.judged.over[1:]
+    least = _NEAR_WORST * max((finding.over_share for finding in voting), default=0.0)
+    truth = np.stack([~over, over & ~trunks, over & trunks], axis=1).astype(np.float64)
     return ModeStake(
         mode=it.mode,
         truth=truth,
-        missing=missing,
-        supported=decider_is_known(findings),
-        deciding=deciding,
-        hidden=tuple((raw.rests_on[0], raw.over_share) for raw in unknown),
+        shares=truth.mean(axis=0),
+        missing=(*unmet_floor(assessment.job, it.mode, it.target), *dict.fromkeys(doubted)),
+        supported=decider_is_known(voting),
+        deciding=tuple(
+            (key, finding.over_share)
+            for finding in voting
+            if finding.over_share > least
+            for key in finding.raw.rests_on
+        ),
+        hidden=tuple(hidden),
         hidden_share=float(hides.mean()),
+        findings=voting,
     )

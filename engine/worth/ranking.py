@@ -151,7 +151,7 @@ def worth_of(
                 saved - loss_per_minute * minutes,
                 min(round(10.0 * saved / total), 10) if total > 0.0 else 0,
                 minutes,
-                _settling(assessment, stakes, fall) if saved > 0.0 else (),
+                _settling(stakes, fall) if saved > 0.0 else (),
             )
         )
     found.sort(key=lambda one: (-_here_first(one, person), one.bundle.key))
@@ -218,23 +218,22 @@ def _uncovers(option: _Option, mode: ModeStake) -> float:
     return shown / sum(share for _, share in mode.hidden)
 
 
-def _settling(assessment: Assessment, stakes: Stakes, fall: Fall) -> tuple[Settling, ...]:
+def _settling(stakes: Stakes, fall: Fall) -> tuple[Settling, ...]:
     found = []
     for mode in stakes.modes:
-        if mode.settled:
-            continue
-        check, where = _told_most(assessment, mode.mode, fall.tells)
-        found.append(Settling(mode.mode, fall.modes[mode.mode][2], check, where))
+        if not mode.settled:
+            check, where = _told_most(mode, fall.tells)
+            found.append(Settling(mode.mode, fall.modes[mode.mode][2], check, where))
     return tuple(sorted(found, key=lambda one: -one.chance))
 
 
-def _told_most(assessment: Assessment, mode: Mode, tells: dict[Part, float]) -> tuple[str, str]:
+def _told_most(mode: ModeStake, tells: dict[Part, float]) -> tuple[str, str]:
     """The open finding of this mode whose part is told most about."""
-    raws = [raw for raw in assessment.modes[mode].raws if raw.votes and tells.get(raw.part)]
-    if not raws:
+    told = [finding for finding in mode.findings if tells.get(finding.part)]
+    if not told:
         return "", ""
-    best = max(raws, key=lambda raw: (tells[raw.part], -abs(raw.over_share - 0.5)))
-    return best.check, best.where
+    best = max(told, key=lambda one: (tells[one.part], -abs(one.over_share - 0.5)))
+    return best.raw.check, best.raw.where
 
 
 def _with_pairs(

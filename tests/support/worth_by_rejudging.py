@@ -34,7 +34,7 @@ def _loss(assessment: Assessment) -> float:
     over = stakes.parts.mean(axis=0)
     total = 0.25 * float(np.minimum(over, 1.0 - over).sum())
     for mode in stakes.modes:
-        total += float(mode.free_and_barred(mode.truth.mean(axis=0))[0])
+        total += float(mode.free_and_barred(mode.shares)[0])
     return total
 
 
