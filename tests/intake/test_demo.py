@@ -37,7 +37,7 @@ def test_loose_answers_are_taken_and_echoed_in_normal_form(shown):
     text = "\n".join(shown)
     assert "heat pmup" in text
     assert "heat pump, 3.5 tons, single stage" in text
-    assert "Supply trunk: 20 x 8 in. bare metal" in text
+    assert "Supply trunk: 2 of 20 x 8 in. bare metal" in text
 
 
 def test_a_question_back_is_answered_and_a_correction_taken(shown):
