@@ -1,6 +1,7 @@
 """The bench of orders of asking runs and counts every order."""
 
 import pytest
+
 from scripts.bench_interview import main
 
 
