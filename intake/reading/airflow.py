@@ -39,6 +39,13 @@ def read_airflow(said: Scan, low: float, high: float) -> Reading | None:
     product = _by_tons(said, tons, per_ton, values, low, high)
     if product is not None:
         return product
+    share = kept(said, "percent")
+    if share and values and not tons:
+        return AskBack(
+            "What does that come to, in CFM?",
+            tuple({"cfm": _cfm(v)} for v in values[:2]),
+            AskKind.TWO_READINGS,
+        )
     if named and len(named) < len(values):
         values = _with_named(said, named, values)
     if not values:
@@ -167,6 +174,8 @@ def _one(said: Scan, item: Item, low: float, high: float) -> Reading:
 
 def _two(said: Scan, one: Item, two: Item, low: float, high: float) -> Reading:
     how = relation(said.items, one, two)
+    if how in ("range", "or") and _shares_hundred(said, one, two):
+        one.value *= 100
     first, second = _cfm(one), _cfm(two)
     if spread(said, one, two):
         ends: Values = {"cfm_low": first - second, "cfm_high": first + second}
@@ -190,6 +199,12 @@ def _two(said: Scan, one: Item, two: Item, low: float, high: float) -> Reading:
             )
         return wrong_quantity("airflow", said.text, "length")
     return two_values("airflow", [{"cfm": first}, {"cfm": second}])
+
+
+def _shares_hundred(said: Scan, one: Item, two: Item) -> bool:
+    """ "eleven to twelve hundred": both are in hundreds."""
+    named = "hundred" in said.text[two.start : two.end] and not one.unit
+    return named and one.value < 100 and 0.3 * two.value < 100 * one.value < 3 * two.value
 
 
 def _within(values: Values, cfm: float, low: float, high: float) -> Reading:

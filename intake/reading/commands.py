@@ -55,7 +55,8 @@ KEYS: Final[dict[CommandName, str]] = {
     CommandName.WHY: (
         "why|how come|what for|what's that for|what is that for|what's it for|what is it for"
         "|what's this for|what is this for|does it matter|does that matter|does this matter"
-        "|why does it matter|what difference|what difference does it make|what difference does that make|reason|the reason|who cares|what's the point"
+        "|why does it matter|what difference|what difference does it make"
+        "|what difference does that make|reason|the reason|who cares|what's the point"
         "|what is the point|point of|what's it matter|why bother|purpose|what good"
         "|what good is|what do you need that for|what do you need it for"
         "|what do you need this for|need that for|need to know that for|need this for"

@@ -23,8 +23,10 @@ _MARKER: Final = re.compile(
     r"|not right|that's not right|my error|i screwed up|screwed up|brain fart|nah|negative"
     r"|i take it back|i had that wrong|got that wrong|i got that wrong|had it wrong"
     r"|that wasn't right|no no|whoops a daisy|woopsie|oopsie|mistake"
-    r"|that was a mistake|scrap that|scratch that|(?:my )?fat fingers?|(?:i )?fat[- ]?fingered(?: it| that| that one)?"
-    r"|slip of the (?:finger|thumb)|wrong key|i hit the wrong key|typing error)(?:[\s,:;!]|[.-](?!\.?\d))+)+"
+    r"|that was a mistake|scrap that|scratch that|(?:my )?fat fingers?"
+    r"|(?:i )?fat[- ]?fingered(?: it| that| that one)?"
+    r"|slip of the (?:finger|thumb)|wrong key|i hit the wrong key|typing error)(?:[\s,:;!]"
+    r"|[.-](?!\.?\d))+)+"
 )
 _OWNED_UP: Final = re.compile(
     r"^[a-z' ]{0,40}\b(?:wrong|mistake|fix|correct\w*|typo|mis(?:typed|read|spoke|heard)"

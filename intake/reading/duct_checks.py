@@ -23,14 +23,16 @@ def ordered(values: dict[str, Value]) -> dict[str, Value]:
 
 
 _BOUND_BEFORE: Final = re.compile(
-    r"(?<!just )(?<!bit )(?<!hair )(?<!little )(?<!tad )\b(?:at least|at most|(?:no|not) (?:more|less"
+    r"(?<!just )(?<!bit )(?<!hair )(?<!little )(?<!tad )\b(?:at least|at most|(?:no|not) (?:more"
+    r"|less"
     r"|bigger|smaller|larger|wider) (?:than|then)|(?:bigger|smaller|larger|more|less|wider) (?:than"
     r"|then)|under|over|up to|max|maximum|min|minimum|north of|exceeds|not over|not under)"
     r"(?: (?:a|an|about|the|maybe))? ?$|[<>] ?$"
 )
 _BOUND_BEHIND: Final = re.compile(
     r"^ ?(?:in|inch|inches|\")?,? ?(?:or (?:bigger|larger|smaller|more|less|better|over|under|wider"
-    r"|higher|lower)\b|minimum\b|maximum\b|(?:max|min)\b(?! fan)|at (?:the )?(?:least|most)\b|and up\b"
+    r"|higher|lower)\b|minimum\b|maximum\b|(?:max|min)\b(?! fan)|at (?:the )?(?:least|most)\b"
+    r"|and up\b"
     r"|\+)"
 )
 _STRETCHES: Final = frozenset(

@@ -48,6 +48,7 @@ def _read_capacity(said: Scan, low: float, high: float, question: str) -> Readin
     shares = kept(said, "percent", "afue")
     heats = kept(said, "heat")
     bare = kept(said, "")
+    heats, bare = _asserted(said, heats, bare)
     bare, share = _bare_efficiency(said, bare, shares)
     for item in bare:
         if item.value >= 1000:
@@ -71,6 +72,30 @@ def _read_capacity(said: Scan, low: float, high: float, question: str) -> Readin
             AskKind.TWO_READINGS,
         )
     return _assigned(said, heats, share, low, high)
+
+
+def _asserted(said: Scan, heats: list[Item], bare: list[Item]) -> tuple[list[Item], list[Item]]:
+    """Without what is denied ("3 ton not 3.5", "not a 4 ton it's a 3") and without a year."""
+    if heats and bare:
+        standing = [n for n in (*heats, *bare) if not n.negated]
+        dropped = [n for n in (*heats, *bare) if n.negated]
+        if standing and dropped:
+            for n in standing:
+                if not n.unit and n.value <= 6 and dropped[0].unit == "ton":
+                    n.unit = "ton"
+            return [n for n in standing if n.unit], [n for n in standing if not n.unit]
+        years = [n for n in bare if n.whole and 1950 <= n.value <= 2035 and _dated(said, n)]
+        bare = [n for n in bare if n not in years]
+    return heats, bare
+
+
+def _dated(said: Scan, item: Item) -> bool:
+    return (
+        re.search(
+            r"\b(?:in|from|since|built|circa|year|model|new in|dated) ?$", said.text[: item.start]
+        )
+        is not None
+    )
 
 
 def _bare_efficiency(
@@ -258,7 +283,7 @@ def read_efficiency(said: Scan, low: float, high: float) -> Reading | None:
         value = numbers[0].value
         fraction = round(value / 100 if value > 1.0 or numbers[0].unit == "pct" else value, 5)
         if bounded(text) or re.search(
-            r"\b(?:plus|class|range|something|odd|some)\b|'s\b|ies\b|\d\s*s\b|\d\s*\+", text
+            r"\b(?:plus|class|range|something|odd|some)\b|(?<=\d)'s\b|ies\b|\d\s*s\b|\d\s*\+", text
         ):
             return AskBack(
                 f"{value:g} and what exactly? The plate or the book gives one figure.",

@@ -25,7 +25,8 @@ _AFFIRMED_NO: Final = re.compile(
 """An emphasis or a filler before a no."""
 
 _NO_LOOK: Final = re.compile(
-    r"\b(?:doesn'?t|don'?t|didn'?t|does not|do not) (?:really |even )?(?:look|seem|sound|appear|feel)"
+    r"\b(?:doesn'?t|don'?t|didn'?t|does not|do not) (?:really |even )?(?:look|seem|sound|appear"
+    r"|feel)"
     r" (?:like it(?: is| does)?|that way|so|to be)(?=\W|$)"
 )
 _WOULD_NOT_SAY: Final = re.compile(r"^(?:no,? )?(?:i )?wouldn'?t (?:say|think) (?:so|it is|that)$")
@@ -101,7 +102,8 @@ _YES_THEN_NOT: Final = re.compile(
     + r"\b(?! (?:it|they)\b)"
 )
 _PLACED: Final = re.compile(
-    r"\b(?:up ?stairs|down ?stairs|basement|attic|main(?: floor)?|first|second|front|back|left|right"
+    r"\b(?:up ?stairs|down ?stairs|basement|attic|main(?: floor)?|first|second|front|back|left"
+    r"|right"
     r"|supply|return|one|this side|that side|the other)(?: (?:one|side|floor|unit))?[ :-]+"
     r"(?P<said>yes|yeah|yep|no|nope|nah)\b"
 )

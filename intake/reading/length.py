@@ -62,6 +62,11 @@ def read_length(said: Scan, low: float, high: float) -> Reading | None:
     if pieces and len(counted) == 2:
         product = counted[0].value * counted[1].value
         return AskBack(f"Is that {product:g} ft in all?", ({"ft": product},), AskKind.TWO_READINGS)
+    if _PART_OF.search(said.text):
+        return AskBack("How many feet does that come to?", (), AskKind.MISSING_PART)
+    spacings = [n for n in numbers if n.unit == "in" and n.value in _SPACINGS_IN]
+    if len(odd) == 1 and odd[0].unit == "joists" and len(spacings) == len(numbers) == 1:
+        return _within(said, {"ft": round(odd[0].value * spacings[0].value / 12, 4)}, low, high)
     if odd and not any(n.unit for n in numbers):
         return _counted(odd[0], numbers)
     if not numbers:
@@ -105,11 +110,20 @@ def _one(said: Scan, item: Item, low: float, high: float) -> Reading:
         return implausible("length", {"ft": -feet}, [{"ft": feet}])
     if said.says("join.by") or multiplied(said.text) or "times" in said.words():
         return AskBack("How many feet is it in all?", ({"ft": feet},), AskKind.MISSING_PART)
-    if said.words() & {"roll", "rolls", "bag", "half", "plus"} and not (
-        item.token is not None and item.token.fraction
-    ):
+    more = said.words() & {"roll", "rolls", "bag", "half"} or _MORE.search(said.text)
+    if more and not (item.token is not None and item.token.fraction):
         return AskBack("How many feet is it in all?", ({"ft": feet},), AskKind.MISSING_PART)
     return _within(said, {"ft": feet}, low, high)
+
+
+_MORE: Final = re.compile(r"\bplus\b(?! (?:i|i'm|im|my|it's|its|we|he|she)\b)")
+_PART_OF: Final = re.compile(
+    r"\b(?:\d(?:rd|th|nd)|half|third|quarter|fourth|fifth|two thirds|\d+ ?(?:%"
+    r"|percent)) of (?:a |the )?"
+    r"(?:about )?[0-9]|\b(?:less|minus|plus|add) [0-9]+ ?(?:%|percent)"
+)
+_SPACINGS_IN: Final = (12.0, 16.0, 19.2, 24.0)
+"""Usual spacings of joists and studs, in. (common practice)."""
 
 
 def _two(said: Scan, one: Item, two: Item, low: float, high: float) -> Reading:
@@ -184,6 +198,9 @@ def read_elevation(said: Scan, low: float, high: float) -> Reading | None:
         ends = [_feet(numbers[0], numbers[1].unit or "ft"), _feet(numbers[1])]
         return two_values("elevation", [{"ft": feet} for feet in ends])
     if len(numbers) > 1:
+        values = [_feet(n) for n in numbers if n.value >= _LEAST_BARE]
+        if values and max(values) - min(values) > 0.03 * max(values):
+            return two_values("elevation", [{"ft": feet} for feet in values[:3]])
         numbers = [n for n in numbers if n.unit] or numbers
     if len(numbers) == 1:
         item = numbers[0]

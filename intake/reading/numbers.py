@@ -80,8 +80,8 @@ _AFTER_VALUE: Final = words(
     again either neither across through along into onto inside outside near next behind above
     below within during until till while where what which who how why yes yeah yep nope okay ok
     sorry oops wait hmm um uh well lol haha tho though steady bouncing ballpark nominal design
-    actual max min peak m oh o thru bis - heating cooling heat cool fan new old wet dry clean dirty
-    supply-side
+    actual max min peak m t oh o thru bis - heating cooling heat cool fan new old wet dry clean
+    dirty supply-side
     """
 )
 """Words that may follow a number without being what it counts."""
@@ -94,7 +94,7 @@ def something_else(said: Scan, item: Item) -> bool:
     place = said.items.index(item)
     before = [other.text for other in said.items[max(0, place - 2) : place]]
     if len(before) == 2 and before[1] == "of" and said.items[place - 2].kind == "word":
-        return not is_known(before[0])
+        return not is_known(before[0]) and before[0] not in _SHORT_OF
     if place + 1 >= len(said.items):
         return False
     if place and said.items[place - 1].text in ("-", "to", "or", "maybe", "and"):
@@ -106,9 +106,13 @@ def something_else(said: Scan, item: Item) -> bool:
         return True
     if following.text == "and" and item.spelled and place + 2 < len(said.items):
         rest = said.items[place + 2]
-        return rest.kind == "word" and not is_known(rest.text)
+        return rest.kind == "word" and not is_known(rest.text) and rest.text not in _MOVING
     return following.kind == "word" and following.text not in _AFTER_VALUE
 
+
+_SHORT_OF: Final = words("shy north south upwards upward most tune total max excess reading")
+_MOVING: Final = words("falling rising climbing dropping counting holding change steady")
+"""What may stand before "of" and a value, and behind "and" after one."""
 
 _AROUND_VAGUE: Final = words(
     """
@@ -164,6 +168,8 @@ def labels_of(said: Scan, numbers: list[Item], names: Mapping[str, tuple[str, ..
         place = items.index(number)
         if leading:
             near = [i for i in places if i < place and not _number_between(items, i, place)]
+            if not near and number is numbers[-1]:
+                near = [i for i in places if i > place][:1]
             found.append(label(items[near[-1]]) if near else "")
         else:
             near = [i for i in places if i > place and not _number_between(items, place, i)]
@@ -271,7 +277,7 @@ def relation(items: list[Item], one: Item, two: Item) -> str:
 _BOUNDED: Final = re.compile(
     r"\b(?:at least|at most|no more than|not more than|no less than|less than|more than"
     r"|greater than|under|over|above|below|up to|north of|south of|upwards? of|minimum"
-    r"|maximum|max|min|max(?:es|ed)? out|at minimum|or more|or less than|or better"
+    r"|maximum|max|min|max(?:es|ed)? out|at minimum|or more|or less|or better"
     r"|or higher|or lower|or under|or over|plus change|exceeds?|tops out|less then"
     r"|more then|not over|not under|fewer than|somewhere over|somewhere under|past|beyond"
     r"|well over|well under|bigger than|smaller than|longer than|shorter than|higher than"
@@ -323,7 +329,7 @@ def together(said: Scan, *, hundreds: bool = False, thousands: bool = False) -> 
         joined = None
         if one.kind == "num" and not one.unit:
             if two.kind == "num" and hundreds and one.spelled and two.spelled:
-                joined = run_together(one.value, two.value)
+                joined = _with_hundreds(one, two) or run_together(one.value, two.value)
                 if (
                     joined is None and one.whole and two.whole and max(one.value, two.value) < 10
                 ) or (
@@ -335,8 +341,15 @@ def together(said: Scan, *, hundreds: bool = False, thousands: bool = False) -> 
                     and two.value == 0
                 ):
                     joined = one.value * 10 + two.value
+            elif two.kind == "num" and hundreds and _with_hundreds(one, two):
+                joined = one.value + two.value
             elif two.kind == "num" and thousands and _is_group(one, two):
                 joined = one.value * 1000 + two.value
+            elif hundreds and _hyphened(items, i):
+                joined = run_together(one.value, items[i + 2].value)
+                if joined is not None:
+                    two = items[i + 2]
+                    del items[i + 1]
             elif (
                 hundreds and one.spelled and two.text in ("oh", "o", "ought") and i + 2 < len(items)
             ):
@@ -361,6 +374,22 @@ def together(said: Scan, *, hundreds: bool = False, thousands: bool = False) -> 
         merged.negated, merged.glued = one.negated, one.glued
         items[i : i + 2] = [merged]
     return Scan(said.text, items)
+
+
+def _with_hundreds(one: Item, two: Item) -> float | None:
+    """ "1 thousand 2 hundred": the thousands and the rest of one number."""
+    if one.value >= 1000 and one.value % 1000 == 0 and 100 <= two.value < 1000:
+        return one.value + two.value if one.text.endswith(("thousand", "grand")) else None
+    return None
+
+
+def _hyphened(items: list[Item], i: int) -> bool:
+    """ "one-fifty": a digit and tens in words, with a dash written against both."""
+    if i + 2 >= len(items) or items[i + 1].text != "-" or not items[i + 1].glued:
+        return False
+    one, two = items[i], items[i + 2]
+    tens = two.kind == "num" and two.spelled and two.glued and 20 <= two.value < 100
+    return tens and one.spelled and one.whole and 1 <= one.value <= 19
 
 
 def _is_group(one: Item, two: Item) -> bool:

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import re
 from typing import Final
 
 from intake.reading.asks import implausible
 from intake.reading.bounds import BELIEVABLE, believable
 from intake.reading.echo import echo, figure
 from intake.reading.numbers import kept, something_else, vague
+from intake.reading.owned import without_owned
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value, number_of
 from intake.reading.scan import Item, Scan
 from intake.reading.sizes import METRIC, Size, count_of, counted_noun, find_sizes, inches
@@ -25,6 +27,7 @@ def _numbers_of(size: Size) -> list[float]:
 
 def read_filter(said: Scan) -> Reading | None:
     """Read a filter; None if the text holds nothing of one."""
+    said = without_owned(said, sized=True)
     merv = kept(said, "merv")
     sizes = [size for size in find_sizes(said.items) if not size.negated]
     if not sizes:
@@ -40,6 +43,8 @@ def read_filter(said: Scan) -> Reading | None:
         )
     numbers = _numbers_of(size)
     values = _as_filter(numbers)
+    if len(numbers) == 4 and _counts_first(size, numbers):
+        return _checked({**_as_filter(numbers[1:]), "count": int(numbers[0]), **_rated(merv)})
     if len(numbers) > 3:
         count = size.sides[3]
         if len(numbers) == 4 and count.whole and 1 <= count.value <= 6 and count.unit == "":
@@ -63,6 +68,13 @@ def read_filter(said: Scan) -> Reading | None:
             values["depth_in"] = inches(depths[0])
             depths_at = said.items.index(depths[0])
             loose.remove(depths[0])
+    if said.words() & {"both", "twice", "two"} and "count" not in values:
+        twos = [n for n in loose if n.value == 2 and not n.unit]
+        if twos or said.words() & {"both", "twice"}:
+            values["count"] = 2
+            loose = [n for n in loose if n not in twos]
+    if values.get("count") == 2 and "both" in said.words():
+        loose = [n for n in loose if n.value != 2 or n.unit]
     if said.words() & _MORE and "count" not in values:
         return AskBack(
             "How many filters are there, and of what size?", (values,), AskKind.TWO_VALUES
@@ -85,6 +97,19 @@ def read_filter(said: Scan) -> Reading | None:
         )
     order = ("width_in", "height_in", "depth_in", "count", "merv")
     return _checked({name: values[name] for name in order if name in values})
+
+
+def _counts_first(size: Size, numbers: list[float]) -> bool:
+    """ "2x 16x25x1", "2 x 20x20x1": the first number can be no face, the last is the depth."""
+    first = size.sides[0]
+    counting = first.whole and not first.unit and 1 <= first.value <= 6
+    return counting and min(numbers[1:3]) >= 8 and numbers[3] <= _DEPTHS[1]
+
+
+def _rated(merv: list[Item]) -> dict[str, Value]:
+    if len(merv) != 1:
+        return {}
+    return {"merv": merv[0].value if not merv[0].whole else int(merv[0].value)}
 
 
 def _dangles(said: Scan, size: Size) -> bool:
@@ -202,8 +227,10 @@ def _checked(values: dict[str, Value]) -> Reading:
 
 def read_grille(said: Scan) -> Reading | None:
     """Read one grille, or a list of them; None if the text holds nothing of one."""
+    said = without_owned(said, sized=True)
     sizes = [size for size in find_sizes(said.items) if not size.negated]
-    numbers = kept(said, "", "length")
+    denied = {id(s) for size in find_sizes(said.items) if size.negated for s in size.sides}
+    numbers = [n for n in kept(said, "", "length") if id(n) not in denied]
     if not sizes:
         return _no_grille(said, numbers)
     used = {id(side) for size in sizes for side in size.sides}
@@ -231,12 +258,12 @@ def read_grille(said: Scan) -> Reading | None:
         rows.append(row)
     loose = [n for n in numbers if id(n) not in used]
     loose = [n for n in loose if not (n.unit in ("ft",) or (n.unit == "in" and inches(n) < 2))]
-    vaguely = said.words() & _SOME or (
+    vaguely = (said.words() & _SOME and not _NO_OTHERS.search(said.text)) or (
         "each" in said.words() and rows[0]["count"] == 1 and counted_noun(said.items, used) is None
     )
     if vaguely:
         return AskBack("How many of each size are there?", tuple(rows), AskKind.MISSING_PART)
-    if said.words() & _MORE and len(rows) == 1:
+    if said.words() & _MORE and len(rows) == 1 and not _NO_OTHERS.search(said.text):
         return AskBack(
             "And the other one, or shall we go on with this one only?",
             tuple(rows),
@@ -262,6 +289,8 @@ def read_grille(said: Scan) -> Reading | None:
     if noun is not None and len(rows) > 1 and noun.value != whole:
         return AskBack("How many of each size?", tuple(rows), AskKind.TWO_VALUES)
     loose = [n for n in loose if n is not noun and id(n) not in used]
+    if len(rows) > 1 and len(loose) == 1 and not loose[0].unit and loose[0].value == whole:
+        loose = []
     if loose:
         extra = " and ".join(figure(n.value) for n in loose)
         read = " and ".join(echo("grille", r) for r in rows)
@@ -278,6 +307,9 @@ def read_grille(said: Scan) -> Reading | None:
     return Accepted({"grilles": list(rows)})
 
 
+_NO_OTHERS: Final = re.compile(
+    r"\b(?:no|not any|without|isn't any|there's no) (?:others?|more|rest)\b"
+)
 _SOME: Final = words("rest few several something smaller bigger larger every others")
 """Words that speak of openings without counting or measuring them."""
 
@@ -298,7 +330,7 @@ def _three(size: Size) -> dict[str, Value] | None:
             "height_in": inches(sides[1]),
             "count": int(sides[2].value),
         }
-    if apart_first and sides[0].whole and 2 <= sides[0].value <= 6:
+    if apart_first and sides[0].whole and 1 <= sides[0].value <= 6:
         return {
             "width_in": inches(sides[1]),
             "height_in": inches(sides[2]),
@@ -307,10 +339,17 @@ def _three(size: Size) -> dict[str, Value] | None:
     return None
 
 
+_FLOOR_IN: Final = 2.25
+_LONGEST_FLOOR_IN: Final = 16.0
+"""Narrow floor and toe-kick registers: 2 1/4 in. by 10 to 14 in. (common practice)."""
+
+
 def _odd_grille(row: dict[str, Value]) -> AskBack | None:
     sides = [number_of(row["width_in"]), number_of(row["height_in"])]
     low, high = BELIEVABLE["grille_side_in"]
     if all(low <= side <= high for side in sides) and max(sides) >= 6:
+        return None
+    if min(sides) == _FLOOR_IN and low <= max(sides) <= _LONGEST_FLOOR_IN:
         return None
     if all(100 <= side <= 1200 for side in sides):
         metric: dict[str, Value] = {

@@ -12,9 +12,10 @@ from dataclasses import replace
 from typing import Final
 
 from intake.reading.scan import Item, Scan
+from intake.reading.sizes import find_sizes
 from intake.reading.words import words
 
-__all__ = ["without_owned", "without_refrigerant"]
+__all__ = ["without_owned", "without_refrigerant", "without_size"]
 
 _COUNTED_PARTS: Final = words(
     """
@@ -72,7 +73,8 @@ _FEET_BEHIND: Final = re.compile(
 )
 _FEET_BEFORE: Final = re.compile(
     r"(?:\bevery(?: other)?|\bstarting|\bstarts|\b(?:ceilings?|i|basement|crawl ?space|crawl"
-    r"|ladder|house|room|hall|hangers?|straps?|tape|he|she|joists?|attic|closet)(?:'s|'m| is| am"
+    r"|ladder|house|room|hall|hangers?|straps?|tape|he|she|(?<!panned )joists|attic|closet)"
+    r"(?:'s|'m| is| am"
     r"| are|m)?(?: only| about| like| maybe| just)?(?: at| every)?)(?: about| around| roughly)? $"
 )
 _ON_CENTERS: Final = re.compile(r"^(?:in|inch|inches|\")? ?(?:on cent(?:er|re)s?|o\.? ?c\b)")
@@ -81,7 +83,8 @@ _CLOCK: Final = re.compile(
     r"|\b\d{1,2} ?o'?clock\b"
 )
 _REFRIGERANT: Final = re.compile(
-    r"\br ?-? ?(?:410|22|32|454|134|407|404|290)[abc]?\b(?! ?(?:cfm|by|x))|\b(?:410|454|134|407)-?[abc]\b"
+    r"\br ?-? ?(?:410|22|32|454|134|407|404|290)[abc]?\b(?! ?(?:cfm|by|x))|\b(?:410|454|134"
+    r"|407)-?[abc]\b"
 )
 _FEET: Final = frozenset(("ft", "yd", "m"))
 
@@ -124,6 +127,45 @@ def without_owned(said: Scan, *, sized: bool) -> Scan:
     return _without(said, found) if found and left else said
 
 
+def without_size(said: Scan) -> Scan:
+    """The scan of a length without the size of the duct beside it.
+
+    >>> from intake.reading.scan import scan
+    >>> [n.value for n in without_size(scan("22 ft of 6 inch", "length")).numbers]
+    [22.0]
+    """
+    items = said.items
+    sized = [s for s in find_sizes(items) if s.joins and not any(n.unit in _FEET for n in s.sides)]
+    sides = {id(side) for size in sized for side in size.sides}
+    joins = {id(join) for size in sized for join in size.joins}
+    feet = [n for n in said.numbers if n.unit in _FEET and id(n) not in sides]
+    if not feet:
+        return said
+    found = [
+        item
+        for i, item in enumerate(items)
+        if id(item) in sides or id(item) in joins or (item.kind == "num" and _is_diameter(items, i))
+    ]
+    return _without(said, found) if found else said
+
+
+def _is_diameter(items: list[Item], i: int) -> bool:
+    """ "6 inch flex", "of 6 inch", "14 inch round"."""
+    item = items[i]
+    if item.unit not in ("in", "") or not 3 <= item.value <= 36:
+        return False
+    following = items[i + 1] if i + 1 < len(items) else None
+    if following is not None and following.means("shape.", "material."):
+        return True
+    if item.unit != "in":
+        return False
+    said_of = i > 1 and items[i - 1].text == "of" and items[i - 2].kind == "num"
+    return said_of or (following is not None and following.text in _DUCT_NOUNS)
+
+
+_DUCT_NOUNS: Final = words("duct ducts trunk run line branch main drop plenum wide deep")
+
+
 def _inside(item: Item, spans: list[tuple[int, int]]) -> bool:
     return any(start <= item.start and item.end <= end + 1 for start, end in spans)
 
@@ -135,7 +177,9 @@ def _without(said: Scan, found: list[Item]) -> Scan:
         if _ON_CENTERS.match(said.text[item.end :].lstrip()):
             place = next(k for k, other in enumerate(said.items) if other is item)
             framing = said.items[max(0, place - 4) : place]
-            gone |= {id(o) for o in framing if o.means("material.panned_joist", "material.stud_bay")}
+            gone |= {
+                id(o) for o in framing if o.means("material.panned_joist", "material.stud_bay")
+            }
     items = [
         replace(item, kind="owned", meanings=(), unit="") if id(item) in gone else item
         for item in said.items
@@ -147,9 +191,9 @@ def _is_owned(said: Scan, i: int, *, sized: bool) -> bool:
     items, item = said.items, said.items[i]
     following = items[i + 1] if i + 1 < len(items) else None
     before = items[i - 1] if i else None
-    joined = (following is not None and following.means("join.by") and _number_at(items, i + 2)) or (
-        before is not None and before.means("join.by") and _number_at(items, i - 2)
-    )
+    joined = (
+        following is not None and following.means("join.by") and _number_at(items, i + 2)
+    ) or (before is not None and before.means("join.by") and _number_at(items, i - 2))
     if joined or item.dimension not in ("", "length"):
         return False
     rest = said.text[item.end :]
@@ -217,6 +261,8 @@ def _is_label(items: list[Item], i: int) -> bool:
     if last in _NUMBERED_SURELY:
         return True
     if last in ("no", "number", "num") and i > 1:
-        return any(word in _LABELS for other in items[max(0, i - 3) : i - 1] for word in other.text.split())
+        return any(
+            word in _LABELS for other in items[max(0, i - 3) : i - 1] for word in other.text.split()
+        )
     following = items[i + 1].text if i + 1 < len(items) else ""
     return last in _LABELS and following in _IS and item.value < 20

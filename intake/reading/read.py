@@ -23,7 +23,7 @@ from intake.reading.length import read_area, read_elevation, read_length
 from intake.reading.manner import cant_say, excuse, sureness
 from intake.reading.numbers import elsewhere, something_else
 from intake.reading.openings import read_filter, read_grille
-from intake.reading.owned import without_refrigerant
+from intake.reading.owned import without_refrigerant, without_size
 from intake.reading.result import (
     Accepted,
     AskBack,
@@ -288,6 +288,8 @@ def _read_scan(
     high: float | None,
 ) -> Reading | None:
     """Read a scanned text with the reader of its field."""
+    if field == "length":
+        said = without_size(said)
     if field in _ONE_NUMBER and elsewhere(said):
         return None
     if field in _ONE_NUMBER:

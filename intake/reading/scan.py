@@ -144,22 +144,31 @@ def scan(text: str, field_name: str) -> Scan:
                 token.kind = "code"
     tokens = [t for t in fold_numbers(tokens) if t.text != "." or not t.glued]
     if field_name in _SIZED:
-        tokens = [t for k, t in enumerate(tokens) if not (k and _is_plural(tokens[k - 1], t))]
+        tokens = _without_plurals(tokens)
     found = Scan(line)
     i = 0
     while i < len(tokens):
         i = _item(tokens, i, field_name, found.items)
     found.items = _one_length(found.items)
-    _set_negated(found.items)
+    _set_negated(found.items, field_name)
     return found
 
 
 _SIZED: Final = words("duct filter grille")
 
 
-def _is_plural(number: Token, token: Token) -> bool:
-    """The ending of "three 7s"."""
-    return number.kind == "num" and token.glued and token.text == "s"
+def _without_plurals(tokens: list[Token]) -> list[Token]:
+    """The tokens without the ending of "three 7s" and "16x25x1's"."""
+    found: list[Token] = []
+    for token in tokens:
+        if token.glued and token.text == "s" and found:
+            if found[-1].kind == "num":
+                continue
+            if len(found) > 1 and found[-1].text == "'" and found[-2].kind == "num":
+                found.pop()
+                continue
+        found.append(token)
+    return found
 
 
 def _item(tokens: list[Token], i: int, field_name: str, items: list[Item]) -> int:
@@ -201,6 +210,8 @@ def _number(tokens: list[Token], i: int, field_name: str, items: list[Item]) -> 
             after += 1
     unit, past = unit_at(tokens, after, field_name) if not item.unit else ("", after)
     if unit in PREFIXED and _belongs_to_next(tokens, past, unit, item.value):
+        unit = ""
+    if unit == "merv" and len(items) > 3 and items[-1].means("join.by") and item.value <= 6:
         unit = ""
     if unit:
         item.unit = unit
@@ -421,11 +432,20 @@ def _is_inches(items: list[Item], i: int, j: int) -> bool:
     return alone and j == i + 1 and item.whole and (item.glued or following is None)
 
 
-def _set_negated(items: list[Item]) -> None:
+def _set_negated(items: list[Item], field_name: str) -> None:
     for k, item in enumerate(items):
         if item.kind != "num" or not k:
             continue
         before = items[k - 1].text
         two = f"{items[k - 2].text} {before}" if k > 1 else ""
+        if before in ("the", "a", "an") and k > 1:
+            before = items[k - 2].text
         if before in _NOT or two in ("instead of", "rather than"):
             item.negated = True
+        elif before == "no" and field_name in _SIZED and not item.unit and len(items) > k + 2:
+            item.negated = items[k + 1].means("join.by") and not _ends_at(items, k + 3)
+
+
+def _ends_at(items: list[Item], i: int) -> bool:
+    """Whether no number stands behind a place."""
+    return not any(item.kind == "num" for item in items[i:])

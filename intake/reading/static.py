@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import itertools
+import re
 from typing import Final
 
 from intake.reading.asks import implausible, one_end, two_values
@@ -34,6 +36,9 @@ def read_static(said: Scan, low: float, high: float) -> Reading | None:
                 "What does the gauge read, in inches of water column?", (), AskKind.MISSING_PART
             )
         return None
+    _as_tenths(said, numbers)
+    if len(numbers) == 2 and (_MOVED.search(said.text) or _AT_COIL.search(said.text)):
+        return two_values("static_pressure", [{"inwc": _inwc(n)} for n in numbers])
     roles = labels_of(said, numbers, _LABELS)
     if len(numbers) > 1 and all(roles) and len(set(roles)) == len(roles):
         return _labelled(said, dict(zip(roles, numbers, strict=True)), low, high)
@@ -42,6 +47,25 @@ def read_static(said: Scan, low: float, high: float) -> Reading | None:
     if len(numbers) == 2:
         return _two(said, numbers[0], numbers[1], low, high)
     return _many(said, numbers)
+
+
+_MOVED: Final = re.compile(
+    r"\b(?:went|goes|going|go|jump(?:s|ed)?|climb(?:s|ed)?|rose|rises|drop(?:s|ped)?|fell|falls"
+    r"|came|comes|moved|changed?|swings?|shot)\b[a-z ]*\bfrom\b"
+)
+_AT_COIL: Final = re.compile(
+    r"\b(?:before|after|above|below|ahead of|past) (?:the )?(?:coil|filter)\b"
+)
+
+
+def _as_tenths(said: Scan, numbers: list[Item]) -> None:
+    """ "3/10" is 0.3: a fraction of an inch in tenths or hundredths."""
+    for one, two in itertools.pairwise(list(numbers)):
+        between = said.text[one.end : two.start]
+        if between.strip() == "/" and one.value < two.value and two.value in (10.0, 100.0):
+            one.value, one.unit, one.end = one.value / two.value, two.unit, two.end
+            numbers.remove(two)
+            said.items.remove(two)
 
 
 _VAGUE: Final = words(

@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
+import re
 from typing import Final
 
 from intake.reading.asks import implausible, one_end, two_values
 from intake.reading.bounds import BELIEVABLE, believable
-from intake.reading.numbers import between, bounded, kept, labels_of, relation, together, vague
+from intake.reading.numbers import bounded, kept, labels_of, relation, together, vague
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value, number_of
 from intake.reading.scan import Item, Scan
 from intake.reading.units import convert
+from intake.reading.words import words
 
 __all__ = ["read_rise_range", "read_temperature"]
 
@@ -49,12 +51,57 @@ def read_temperature(said: Scan, low: float, high: float) -> Reading | None:
     for n in numbers:
         if n.unit in ("", "deg") and unit:
             n.unit = unit
-    rise = said.says("role.rise")
+    rise = _is_difference(said, numbers)
     if len(numbers) == 1:
         return _one(said, numbers[0], rise, low, high)
     if len(numbers) == 2:
         return _two(said, numbers[0], numbers[1], rise, low, high)
     return _many(said, numbers, low, high)
+
+
+_COMPARED: Final = words(
+    """
+    warmer cooler colder hotter lower dropping drops dropped rising rises rose loses losing gain
+    gains change apart
+    """
+)
+"""Words of `role.rise` that make a difference only of the number they stand at ("15 cooler")."""
+
+_MOVED_BY: Final = re.compile(
+    r"\b(?:climb(?:s|ed|ing)?|(?:go|goes|going|went|come|comes|came|coming)(?: it)? (?:up|down)"
+    r"|(?:heat|heats|heated|warm|warms|warmed|cool|cools|cooled|bring|brings|brought|knocks?|takes?)"
+    r" (?:it |the air |air )?(?:up|down|off)|falls?|fell|drop(?:s|ped|ping)?(?: it)?|ris(?:es|ing)"
+    r"|rose|rais(?:es|ed|ing)(?: it)?|los(?:es|ing|t)|gain(?:s|ed|ing)?|jump(?:s|ed)?"
+    r"|picks? up|picking up|adds?|adding|warmer|cooler|colder|hotter|lower|change|apart)"
+    r"(?: (?:it|about|around|like|roughly|by|only|maybe|almost|nearly|another|of|is|a|the air|air"
+    r"|temp|temperature|approx|some|at least))* ?$"
+)
+"""A movement right before its number; "to" before the number makes it where it went."""
+
+_MOVED_BEHIND: Final = re.compile(
+    r"^ ?(?:deg(?:ree)?s?(?: ?[cf]\b)?|[cf]\b|fahrenheit|celsius)?(?: or so|ish)? ?(?:of )?"
+    r"(?:warmer|cooler|colder|hotter|lower|higher|apart|change|gain|loss|across the"
+    r"|over the (?:coil|furnace)"
+    r"|through the (?:coil|furnace)|thru the (?:coil|furnace))\b"
+)
+
+
+def _is_difference(said: Scan, numbers: list[Item]) -> bool:
+    """Whether a difference is told, not a temperature.
+
+    "Rise", "split" and the like speak of one wherever they stand; "warmer" and "dropping" only
+    beside the number ("72, warmer than usual" is 72).
+    """
+    for item in said.items:
+        if item.means("role.rise") and not set(item.text.split()) <= _COMPARED:
+            return True
+    first = numbers[0]
+    if _MOVED_BY.search(said.text[: first.start]):
+        return len(numbers) == 1 or said.says("role.rise")
+    behind = _MOVED_BEHIND.match(said.text[first.end :])
+    if len(numbers) == 1:
+        return behind is not None
+    return said.says("role.rise")
 
 
 _LABELS: Final = {
@@ -123,14 +170,8 @@ def _two(said: Scan, one: Item, two: Item, rise: bool, low: float, high: float) 
     if rise:
         how = relation(said.items, one, two)
         deltas = [_delta(one), _delta(two)]
-        for delta, others in ((one, (two,)), (two, (one,))):
-            del others
-            if delta.unit == "x":
-                break
-        words = between(said.items, one, two)
         if how in ("or", "range", "list") and "from" not in said.words():
             return two_values("temperature", [{"delta_degF": d} for d in deltas])
-        del words
         difference = round(abs(first - second), 1)
         return AskBack(
             f"Is the difference {difference:g} °F, from {first:g} to {second:g}?",

@@ -160,7 +160,11 @@ SPELLINGS: Final[dict[str, str]] = {
     "|mm water column|mm w g|millimeters of water|millimetres of water",
     "cmwc": "cm wc|cm w c|cmh2o|cm h2o|cm of water|cm water",
     "psi": "psi|psig|p s i|psia|pounds per square inch|lbs per square inch|pounds|lbs|lb|psid",
-    "inhg": 'inhg|in hg|inches of mercury|in of mercury|inches hg|" hg',
+    "inhg": (
+        'inhg|in hg|inches of mercury|in of mercury|inches hg|" hg|inches mercury'
+        "|in mercury|inch mercury"
+        '|inch of mercury|" mercury|" of mercury|mercury|inch hg|hg'
+    ),
     "mmhg": "mmhg|mm hg|torr",
     "bar": "bar|bars",
     "microns": "micron|microns",

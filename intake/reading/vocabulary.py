@@ -38,7 +38,8 @@ MEANINGS: Final[dict[str, str]] = {
         "|tin pipe|tin knocker|hard metal|galvi|galvinized|galvinised|galvenized|glavanized"
         "|galvanize|spiral lee|zinc|shiny metal|stovepipe|stove pipe|tinwork|tin work|rings"
         "|it rings|rings when tapped|sounds like metal|sounds hollow|metal box|metal duct"
-        "|sheetmtl|shtmtl|shtmetal|sht mtl|sht metal|sht mtl|sheet mtl|s m|mtl|tin duct|rigid metal|rigid pipe"
+        "|sheetmtl|shtmtl|shtmetal|sht metal|sht mtl|sheet mtl|s m|mtl|tin duct"
+        "|rigid metal|rigid pipe"
         "|ductwork metal|snap-lock|tin can"
     ),
     "material.flex": (
