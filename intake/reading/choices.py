@@ -183,6 +183,8 @@ def read_blower_type(text: str, choices: Sequence[str]) -> Reading | None:
             else _ask("blower_type", ("psc", "ecm_constant_torque"))
         )
     keys = [k for k in keys if k not in denied]
+    if len(keys) > 1 and ecm:  # "not variable, the other ecm": other, among these kinds
+        keys = [k for k in keys if k != "other"]
     if keys:
         return _picked("blower_type", keys, choices)
     if ecm:

@@ -227,7 +227,7 @@ def _checked(values: dict[str, Value]) -> Reading:
 
 def read_grille(said: Scan) -> Reading | None:
     """Read one grille, or a list of them; None if the text holds nothing of one."""
-    said = without_owned(said, sized=True)
+    said = without_owned(said, sized=False)
     sizes = [size for size in find_sizes(said.items) if not size.negated]
     denied = {id(s) for size in find_sizes(said.items) if size.negated for s in size.sides}
     numbers = [n for n in kept(said, "", "length") if id(n) not in denied]
