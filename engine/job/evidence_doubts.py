@@ -2,22 +2,16 @@
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
-from math import exp, log, sqrt
+from math import exp, sqrt
 from types import MappingProxyType
 from typing import Final
 
 from engine.arrays import Array
 from engine.job.evidence_fit import Fit, best_fit, chi_square_share_above
-from engine.job.evidence_model import Model, Observation, observations_of
-from engine.job.evidence_readings import (
-    RETURN_TAPS,
-    SUPPLY_TAPS,
-    Reading,
-    Tap,
-    Tapped,
-    tapped,
-    with_plain_signs,
-)
+from engine.job.evidence_model import Model, Observation
+from engine.job.evidence_readings import Tap
+from engine.job.evidence_slips import repaired, typed_oddly
+from engine.job.evidence_words import PLACES, SLIP_WORDS, look_for
 from engine.trade.exponents import PressurePart
 from engine.verdict import Doubt
 
@@ -39,10 +33,21 @@ _COSTS: Final[Mapping[str, float]] = MappingProxyType(
 _PART_COST: Final = 5.0
 """The same for a house whose part is far from what its sizes say: crushed, shut, dirty, leaking."""
 
+_UNASKED: Final = 2.5
+"""How much more than its cost a slip must lower a misfit that is no contradiction by itself.
+
+Source: this project's choice, so that about one sound house in a hundred is accused.
+"""
+
+_MORE_PLACES: Final = 6.0
+"""Twice the logarithm of the odds for a slipped point where a figure has more decimal places than
+all others beside it (judgement)."""
+
+_FEWER_PLACES: Final = 1.5
+"""The same where it has fewer: zeros at the end are left out (judgement)."""
+
 _LOOSE: Final = 4.0
 _MOST_DOUBTS: Final = 3
-_PASCALS_PER_INWC: Final = 249.089
-"""Pa in 1 in wc of water at 4 C (definition, memory high)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,12 +60,17 @@ class _Guess:
     degrees: int
     u: Array
     part: PressurePart | None = None
+    shown: float = 0.0
+
+    @property
+    def cost(self) -> float:
+        """How unusual it is, less what else speaks for it."""
+        return (_PART_COST if self.part else _COSTS[self.slip]) - self.shown
 
     @property
     def score(self) -> float:
         """Misfit left, less what that many readings would miss by anyway, and what it costs."""
-        cost = _PART_COST if self.part else _COSTS[self.slip]
-        return self.chi_square - self.degrees + cost
+        return self.chi_square - self.degrees + self.cost
 
     @property
     def repairs(self) -> bool:
@@ -82,11 +92,18 @@ def doubts_of(model: Model, fit: Fit) -> tuple[tuple[Doubt, ...], tuple[str, ...
     """
     doubts: list[Doubt] = []
     left_out: tuple[str, ...] = ()
-    while fit.share_above < MISFIT_SHARE and len(doubts) < _MOST_DOUBTS:
+    while model.observations and len(doubts) < _MOST_DOUBTS:
         odd = _without_one(model, fit)
-        worst = min(odd, key=lambda guess: guess.score)
-        guesses = [*_slips(model, odd), *_odd_houses(model, odd, fit), worst]
+        contradicts = fit.share_above < MISFIT_SHARE
+        guesses = list(_slips(model, odd, fit, are_asked=contradicts))
+        if contradicts:
+            guesses.append(min(odd, key=lambda guess: guess.score))
+        if not guesses:
+            break
+        guesses += _odd_houses(model, odd, fit)
         best = min(guesses, key=lambda guess: guess.score)
+        if not contradicts and not best.slip:
+            break
         doubts.append(_told(best, model, fit.chi_square))
         if best.part or (not best.slip and _quarrel(model) >= MISFIT_SHARE):
             break
@@ -183,155 +200,50 @@ def _odd_houses(model: Model, odd: Sequence[_Guess], whole: Fit) -> Iterator[_Gu
             yield guess
 
 
-def _slips(model: Model, odd: Sequence[_Guess]) -> Iterator[_Guess]:
-    """Every usual slip that repairs the misfit."""
+def _slips(model: Model, odd: Sequence[_Guess], whole: Fit, *, are_asked: bool) -> Iterator[_Guess]:
+    """Every usual slip that repairs the misfit.
+
+    Args:
+        model: The house and its readings.
+        odd: What is left without each of them.
+        whole: The fit of all of them.
+        are_asked: The readings contradict each other; where they don't, a slip must lower the
+            misfit by what it costs and `_UNASKED` more.
+    """
     without = {guess.keys[0]: guess for guess in odd}
-    for slip, keys, observations in _repaired(model):
+    gains = {key: whole.chi_square - guess.chi_square for key, guess in without.items()}
+    least = 0.0 if are_asked else 0.5 * _UNASKED
+    for slip, keys, observations in repaired(model, lambda key: gains[key] >= least):
         # of two ports, the one whose removal lowers the misfit more comes first
         ordered = tuple(sorted(keys, key=lambda key: without[key].chi_square))
         fit = best_fit(model.with_observations(observations), without[ordered[0]].u)
-        guess = _Guess(ordered, slip, fit.chi_square, fit.degrees, fit.u)
-        if guess.repairs:
+        shown = _shown_by_digits(model, ordered[0]) if slip == "decimal_point" else 0.0
+        guess = _Guess(ordered, slip, fit.chi_square, fit.degrees, fit.u, shown=shown)
+        gain = whole.chi_square - fit.chi_square
+        if guess.repairs and (are_asked or gain >= guess.cost + _UNASKED):
             yield guess
 
 
-Repaired = tuple[str, tuple[str, ...], list[Observation]]
-
-
-def _repaired(model: Model) -> Iterator[Repaired]:
-    """Each slip with the keys it touches and the observations as they would be without it."""
-    live = {o.key for o in model.observations}
-    for index, reading in enumerate(model.readings):
-        for tap, taken in reading.taps.items():
-            key = f"{reading.key}.{tap}_inwc"
-            if key not in live:
-                continue
-            for slip, value in _values_meant(tap, taken.value_inwc, reading.taps):
-                taps = {**reading.taps, tap: tapped(tap, value)}
-                yield slip, (key,), _observed(model, index, reading, taps, live)
-            if tap is Tap.TOTAL_EXTERNAL:
-                yield (
-                    "sign",
-                    (key,),
-                    [replace(o, is_difference=o.key == key) for o in model.observations],
-                )
-        for first, second in _SWAPS:
-            keys = (f"{reading.key}.{first}_inwc", f"{reading.key}.{second}_inwc")
-            if not live.issuperset(keys):
-                continue
-            plain = with_plain_signs(reading.taps)
-            swapped = {**plain, first: plain[second], second: plain[first]}
-            yield "ports_swapped", keys, _observed(model, index, reading, swapped, live)
-    for seen in model.observations:
-        if seen.tap is None and not model.readings[seen.reading].blower_table:
-            for shift in (log(10.0), -log(10.0)):
-                meant = replace(seen, value=seen.value + shift)
-                yield (
-                    "decimal_point",
-                    (seen.key,),
-                    [meant if o.key == seen.key else o for o in model.observations],
-                )
-
-
-_SWAPS: Final = (
-    (Tap.BEFORE_FILTER, Tap.AFTER_FILTER),
-    (Tap.BEFORE_COIL, Tap.AFTER_COIL),
-    (Tap.AFTER_FILTER, Tap.BEFORE_COIL),
-    (Tap.RETURN, Tap.SUPPLY),
-)
-
-
-def _values_meant(
-    tap: Tap, typed_inwc: float, taps: Mapping[Tap, Tapped]
-) -> Iterator[tuple[str, float]]:
-    """What a person may have meant by a figure, by usual slip."""
-    if tap in SUPPLY_TAPS and typed_inwc < 0.0:
-        yield "sign", -typed_inwc
-    if tap in RETURN_TAPS and typed_inwc > 0.0:
-        pulls = any(taps[t].value_inwc < 0.0 for t in RETURN_TAPS if t in taps)
-        if pulls:
-            yield "sign", -typed_inwc
-    yield "decimal_point", typed_inwc / 10.0
-    if abs(typed_inwc) > 2.0:
-        yield "decimal_point", typed_inwc / 100.0
-        yield "pascal", typed_inwc / _PASCALS_PER_INWC
-    if abs(typed_inwc) < 0.2:
-        yield "decimal_point", typed_inwc * 10.0
-
-
-def _observed(
-    model: Model, index: int, reading: Reading, taps: Mapping[Tap, Tapped], live: set[str]
-) -> list[Observation]:
-    """The observations with one reading's pressures replaced; nothing that was left out returns."""
-    readings = list(model.readings)
-    readings[index] = replace(reading, taps=MappingProxyType(dict(taps)))
-    airflow = f"{reading.key}.airflow_cfm"
-    return [o for o in observations_of(model.prior, readings) if o.key in live or o.key == airflow]
-
-
-_PLACES: Final[Mapping[Tap | None, str]] = MappingProxyType(
-    {
-        Tap.BEFORE_FILTER: "the return pressure before the filter",
-        Tap.AFTER_FILTER: "the return pressure after the filter",
-        Tap.BEFORE_COIL: "the supply pressure before the coil",
-        Tap.AFTER_COIL: "the supply pressure after the coil",
-        Tap.RETURN: "the return pressure",
-        Tap.SUPPLY: "the supply pressure",
-        Tap.FILTER_DROP: "the filter's drop",
-        Tap.COIL_DROP: "the coil's drop",
-        Tap.TOTAL_EXTERNAL: "the total external static",
-        None: "the airflow",
-    }
-)
-
-_LOOK_IF_HIGH: Final[Mapping[Tap | None, str]] = MappingProxyType(
-    {
-        Tap.BEFORE_FILTER: "a blocked or covered return grille, or a crushed return",
-        Tap.AFTER_FILTER: "a dirty filter, a second filter in a grille, or a crushed return",
-        Tap.RETURN: "a dirty filter, a second filter in a grille, or a crushed return",
-        Tap.FILTER_DROP: "a dirty filter",
-        Tap.BEFORE_COIL: "a dirty or iced coil, crushed flex, or a shut damper",
-        Tap.COIL_DROP: "a dirty or iced coil",
-        Tap.AFTER_COIL: "crushed flex, a shut damper, or closed registers",
-        Tap.SUPPLY: "crushed flex, a shut damper, closed registers, or a dirty coil",
-        Tap.TOTAL_EXTERNAL: "a dirty filter or coil, crushed flex, or a shut damper",
-        None: "the setting and mode it was found in, and how it was found",
-    }
-)
-_LOOK_IF_LOW: Final[Mapping[Tap | None, str]] = MappingProxyType(
-    {
-        Tap.FILTER_DROP: "air that passes beside the filter, or the wrong tap",
-        Tap.COIL_DROP: "air that passes beside the coil, an open panel, or the wrong tap",
-        None: "the setting and mode it was found in, and a dirty wheel",
-    }
-)
-_LOW: Final = "a leak, an open panel, or the wrong tap"
-
-_SLIP_WORDS: Final[Mapping[str, str]] = MappingProxyType(
-    {
-        "sign": "the sign looks wrong: the return side pulls, the supply side pushes, and the two "
-        "add up",
-        "decimal_point": "the decimal point looks out of place",
-        "ports_swapped": "it and {other} look swapped: hoses or ports changed places",
-        "pascal": "it looks like pascals, not inches of water",
-    }
-)
+def _shown_by_digits(model: Model, key: str) -> float:
+    """What the digits of a figure say for a slipped point, as twice a logarithm of odds."""
+    more = typed_oddly(model, key)
+    return _MORE_PLACES if more > 0 else _FEWER_PLACES if more < 0 else 0.0
 
 
 def _told(guess: _Guess, model: Model, chi_square: float) -> Doubt:
     seen = next(o for o in model.observations if o.key == guess.keys[0])
-    place = _PLACES[seen.tap]
+    place = PLACES[seen.tap]
     shown = _shown(seen, model)
     if guess.slip:
         other = ""
         if len(guess.keys) > 1:
             second = next(o for o in model.observations if o.key == guess.keys[1])
-            other = _PLACES[second.tap]
-        why = _SLIP_WORDS[guess.slip].format(other=other)
+            other = PLACES[second.tap]
+        why = SLIP_WORDS[guess.slip].format(other=other)
         words = f"{place[0].upper()}{place[1:]}, {shown}, doesn't fit the rest: {why}. Check it."
         return Doubt(chi_square, seen.key, guess.slip, "", words)
     high = _is_high(seen, model)
-    look = _LOOK_IF_HIGH[seen.tap] if high else _LOOK_IF_LOW.get(seen.tap, _LOW)
+    look = look_for(seen.tap, is_high=high)
     far = "far above" if high else "far below"
     words = (
         f"{place[0].upper()}{place[1:]}, {shown}, is {far} what the rest of this house says. "

@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 from functools import cache
 from math import isfinite
+from typing import Final
 
 from engine.errors import FactError
 from engine.job.belief import Belief, Between, Known, OneOf, Scalar
@@ -63,6 +64,13 @@ class Quantity(StrEnum):
     ELEVATION = "elevation"
     CHOICE = "choice"
     TEXT = "text"
+
+
+_PASCALS_PER_INWC: Final = 249.089
+"""Pa in 1 in wc of water at 4 C (definition, memory high)."""
+
+_LEAST_PASCALS: Final = 5.0
+"""A smaller figure is more likely a slipped decimal point than pascals (judgement)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -178,8 +186,19 @@ def _check_value(key: str, fact: Fact, value: Scalar) -> None:
     if (low is not None and not value >= low) or (high is not None and not value <= high):
         raise FactError(
             key,
-            f"{value:g} is outside what is believable, {low:g} to {high:g} {fact.unit}".rstrip(),
+            f"{value:g} is outside what is believable, {low:g} to {high:g} {fact.unit}".rstrip()
+            + _as_pascals(fact, value),
         )
+
+
+def _as_pascals(fact: Fact, value: float) -> str:
+    """What a pressure would be if it was read in pascals; empty where that isn't believable."""
+    inwc = value / _PASCALS_PER_INWC
+    if fact.quantity is not Quantity.STATIC or fact.low is None or fact.high is None:
+        return ""
+    if abs(value) < _LEAST_PASCALS or not fact.low <= inwc <= fact.high:
+        return ""
+    return f"; if it was read in pascals, it is {inwc:.2f} in. w.c."
 
 
 def _in(unit: str) -> str:
