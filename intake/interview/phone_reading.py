@@ -3,6 +3,8 @@
 import re
 from typing import Final
 
+from rapidfuzz.distance import OSA
+
 from intake.interview.own_words import whole_words
 from intake.reading.result import Accepted, AskBack, AskKind, Reading
 
@@ -42,7 +44,7 @@ def read_change(text: str, choices: tuple[str, ...]) -> Reading | None:
     """
     if text.strip(" .!") in choices:
         return Accepted({"choice": text.strip(" .!")})
-    plain = text.replace("_", " ")
+    plain = _HEAT_SOMETHING.sub(_as_pump, text.replace("_", " "))
     if _FIRST.search(plain):
         return Accepted({"choice": "first_cooling"})
     if _HEAT_PUMP.search(plain):
@@ -59,9 +61,25 @@ def read_change(text: str, choices: tuple[str, ...]) -> Reading | None:
     cools, heats = bool(_COOLS.search(plain)), bool(_HEATS.search(plain))
     if cools and heats:
         return Accepted({"choice": "like_for_like"})
+    if (cools or heats) and _BECOMES.search(plain):
+        return AskBack(
+            "What does it change to: a heat pump, or the same kind again?",
+            ({"choice": "furnace_to_heat_pump"}, {"choice": "like_for_like"}),
+            AskKind.TWO_READINGS,
+        )
     if (cools or heats) and not figures:
         return Accepted({"choice": "cooling_only" if cools else "heating_only"})
     return None
+
+
+_HEAT_SOMETHING: Final = re.compile(r"\b(heat ?)([a-z]{3,6})\b")
+_BECOMES: Final = whole_words(r"to|into|switch\w*|convert\w*|chang\w*|instead|going")
+
+
+def _as_pump(found: re.Match[str]) -> str:
+    """ "heat pmup": one slip away from a heat pump."""
+    slips = min(OSA.distance(found[2], right) for right in ("pump", "pumps"))
+    return f"{found[1]}pump" if slips <= 1 else found[0]
 
 
 _STAYS: Final = whole_words(
