@@ -129,6 +129,7 @@ KEYS: Final[dict[CommandName, str]] = {
         "|need to run|gotta bounce|gotta leave|have to leave|time to go|time's up"
         "|have to go|got to go|need to go|done|all done|i'm done|finished|i'm finished"
         "|log out|logout|log off|logoff|sign out|we're done|were done|we are done"
+        "|head out|gotta head out|have to head out"
         "|done for the day|done for today|bail|call it a day|call it quits|stop here"
         "|stop the interview|stop the questions|goodnight|good night|i quit|that's all"
         "|that is all|abort|shut down|close|close the program|close the app|get me out"

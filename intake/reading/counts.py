@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from intake.reading.asks import implausible, one_end, two_values
+from intake.reading.manner import cant_say
 from intake.reading.numbers import bounded, kept, relation, together, vague
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value
 from intake.reading.scan import Scan
@@ -19,6 +20,8 @@ def read_count(said: Scan, low: float, high: float) -> Reading | None:
     numbers = [n for n in numbers if n not in pronouns]
     if not numbers:
         words = said.words()
+        if said.text.startswith(("no ", "not ")) and cant_say(said.text):
+            return None
         if words & _NONE or said.text.startswith(
             ("no ", "there are no", "there aren't any", "there isn't", "not any", "not a ")
         ):

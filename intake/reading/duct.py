@@ -317,6 +317,8 @@ def _single(said: Scan, parts: DuctParts, materials: tuple[str, ...]) -> Reading
     item = singles[0]
     value = inches(item)
     joined = _has_open_join(said, parts)
+    if item.spelled and item.value == 1 and not (item.unit or joined or materials):
+        return _no_size(said, materials)
     if something_else(said, item) and not (materials or said.says("shape.")):
         return None
     if said.says("shape.square") and not joined:

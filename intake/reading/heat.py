@@ -76,6 +76,9 @@ def _read_capacity(said: Scan, low: float, high: float, question: str) -> Readin
 
 def _asserted(said: Scan, heats: list[Item], bare: list[Item]) -> tuple[list[Item], list[Item]]:
     """Without what is denied ("3 ton not 3.5", "not a 4 ton it's a 3") and without a year."""
+    years = [n for n in bare if n.whole and 1950 <= n.value <= 2035 and _dated(said, n)]
+    if len(heats) + len(bare) > len(years):
+        bare = [n for n in bare if n not in years]
     if heats and bare:
         standing = [n for n in (*heats, *bare) if not n.negated]
         dropped = [n for n in (*heats, *bare) if n.negated]
@@ -84,15 +87,15 @@ def _asserted(said: Scan, heats: list[Item], bare: list[Item]) -> tuple[list[Ite
                 if not n.unit and n.value <= 6 and dropped[0].unit == "ton":
                     n.unit = "ton"
             return [n for n in standing if n.unit], [n for n in standing if not n.unit]
-        years = [n for n in bare if n.whole and 1950 <= n.value <= 2035 and _dated(said, n)]
-        bare = [n for n in bare if n not in years]
     return heats, bare
 
 
 def _dated(said: Scan, item: Item) -> bool:
     return (
         re.search(
-            r"\b(?:in|from|since|built|circa|year|model|new in|dated) ?$", said.text[: item.start]
+            r"\b(?:in|from|since|built|circa|installed|replaced|made|manufactured"
+            r"|bought|put in|year|model|new in|dated) ?$",
+            said.text[: item.start],
         )
         is not None
     )
@@ -162,7 +165,8 @@ def _without_places(said: Scan) -> None:
             continue
         following = items[k + 1] if k + 1 < len(items) else None
         phrase = following.text if following is not None and following.kind == "word" else ""
-        if not k or items[k - 1].kind != "num" or (phrase and phrase not in _AFTER_IN):
+        dated = following is not None and following.whole and 1950 <= following.value <= 2035
+        if not k or dated or items[k - 1].kind != "num" or (phrase and phrase not in _AFTER_IN):
             item.meanings = ()
 
 

@@ -20,7 +20,8 @@ _AFFIRMED_NO: Final = re.compile(
     r"^(?:oh |well |it |they |that |there )?(?:sure|surely|certainly|definitely|ok|okay|alright"
     r"|all right)(?: as (?:heck|hell))?,? (?="
     + _NOT
-    + r"\b|(?:hell |heck )?no\b|nope\b|nah\b|not\b)"
+    + r"\b|(?:hell |heck )?no\b(?! (?:problem|prob|sweat|trouble|worries|issue|doubt|big))"
+    r"|nope\b|nah\b|not\b)"
 )
 """An emphasis or a filler before a no."""
 

@@ -52,6 +52,11 @@ def _feet(item: Item, unit: str = "ft") -> float:
 def read_length(said: Scan, low: float, high: float) -> Reading | None:
     """Read a length in feet; None if the text holds none."""
     said = together(said, hundreds=True)
+    mixed = _FEET_THEN_SIZE.search(said.text)
+    if mixed is not None:
+        feet = float(mixed["feet"])
+        both = (feet, round(feet + float(mixed["inches"]) / 12, 4))
+        return two_values("length", [{"ft": value} for value in both])
     numbers = kept(said, "", "length")
     odd = kept(said, "joists", "paces", "rolls")
     sized = [s for s in find_sizes(said.items) if len(s.sides) >= 2 and s.joins]
@@ -122,6 +127,11 @@ _PART_OF: Final = re.compile(
     r"|percent)) of (?:a |the )?"
     r"(?:about )?[0-9]|\b(?:less|minus|plus|add) [0-9]+ ?(?:%|percent)"
 )
+_FEET_THEN_SIZE: Final = re.compile(
+    r"(?P<feet>\d+) ?(?:ft|feet|foot|') ?(?P<inches>\d+) ?(?:in|inch|\")"
+    r" (?:flex|round|pipe|metal|duct)"
+)
+"""Feet and a duct's size, or feet and inches ("22 ft 6 in flex")."""
 _SPACINGS_IN: Final = (12.0, 16.0, 19.2, 24.0)
 """Usual spacings of joists and studs, in. (common practice)."""
 

@@ -72,7 +72,7 @@ _UNKNOWN: Final = re.compile(
     r"(?:"
     + _NEG
     + (
-        r"(?: (?:really|even|actually|quite|ever|yet|possibly|physically|just|quite|wanna"
+        r"(?: (?:really|even|actually|quite|ever|yet|possibly|physically|just|quite|wanna|be"
         r"|want to|be able to|have a way to|got a way to|at all|me|honestly|currently|that"
         r"|the|any))* (?:know|kno|tell|say|saying|see|find|reach|reachable|get (?:to|at|up"
         r"|in|into|under|behind|a|over|back|there|near|close|out|the|that|it|my)|measure"

@@ -80,7 +80,8 @@ _AFTER_VALUE: Final = words(
     again either neither across through along into onto inside outside near next behind above
     below within during until till while where what which who how why yes yeah yep nope okay ok
     sorry oops wait hmm um uh well lol haha tho though steady bouncing ballpark nominal design
-    actual max min peak m t oh o thru bis - heating cooling heat cool fan new old wet dry clean
+    actual max min peak m t going
+    coming oh o thru bis - heating cooling heat cool fan new old wet dry clean
     dirty supply-side
     """
 )
@@ -388,7 +389,8 @@ def _hyphened(items: list[Item], i: int) -> bool:
     if i + 2 >= len(items) or items[i + 1].text != "-" or not items[i + 1].glued:
         return False
     one, two = items[i], items[i + 2]
-    tens = two.kind == "num" and two.spelled and two.glued and 20 <= two.value < 100
+    least = 10 if one.value == 1 else 20
+    tens = two.kind == "num" and two.spelled and two.glued and least <= two.value < 100
     return tens and one.spelled and one.whole and 1 <= one.value <= 19
 
 

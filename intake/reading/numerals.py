@@ -252,12 +252,16 @@ def _skip_dash(tokens: list[Token], i: int) -> int:
     return i
 
 
+_STARTING: Final = NUMBER_WORDS | {"a", "an", "dot"}
+"""Words with which a number can begin."""
+
+
 def _number(tokens: list[Token], i: int) -> tuple[Token | None, int]:
     """The number that begins at i, and the place after it."""
     token = tokens[i]
     if token.kind == "num":
         return _numeric(tokens, i)
-    if token.kind != "word":
+    if token.kind != "word" or token.text not in _STARTING:
         return None, i
     value, j = _cardinal(tokens, i)
     pronoun = value == 1 and j == i + 1 and token.text == "one" and _is_pronoun(tokens, i)

@@ -27,7 +27,7 @@ def _numbers_of(size: Size) -> list[float]:
 
 def read_filter(said: Scan) -> Reading | None:
     """Read a filter; None if the text holds nothing of one."""
-    said = without_owned(said, sized=True)
+    said = without_owned(said, sized=False)
     merv = kept(said, "merv")
     sizes = [size for size in find_sizes(said.items) if not size.negated]
     if not sizes:

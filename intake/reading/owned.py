@@ -73,10 +73,17 @@ _FEET_BEHIND: Final = re.compile(
 )
 _FEET_BEFORE: Final = re.compile(
     r"(?:\bevery(?: other)?|\bstarting|\bstarts|\b(?:ceilings?|i|basement|crawl ?space|crawl"
-    r"|ladder|house|room|hall|hangers?|straps?|tape|he|she|(?<!panned )joists|attic|closet)"
+    r"|ladder|house|room|hall|height|headroom|clearance|hangers?|straps?|tape|he|she"
+    r"|(?<!panned )joists|attic|closet)"
     r"(?:'s|'m| is| am"
     r"| are|m)?(?: only| about| like| maybe| just)?(?: at| every)?)(?: about| around| roughly)? $"
 )
+_RUNS_FOR: Final = re.compile(
+    r"\b(?:for|runs?|running|long|length|goes|going|total|extends)(?: (?:about|around|of|is|like"
+    r"|roughly|maybe|is about|of about|some|out|on))* $"
+)
+"""What makes the feet behind it a length, wherever that lies ("for 30 ft above the ceiling")."""
+
 _ON_CENTERS: Final = re.compile(r"^(?:in|inch|inches|\")? ?(?:on cent(?:er|re)s?|o\.? ?c\b)")
 _CLOCK: Final = re.compile(
     r"\b(?:at |around |about |by )?\d{1,2}:\d{2}(?: ?[ap]\.?m\b)?|\b\d{1,2} ?[ap]\.?m\b"
@@ -198,10 +205,10 @@ def _is_owned(said: Scan, i: int, *, sized: bool) -> bool:
         return False
     rest = said.text[item.end :]
     if item.unit in _FEET:
-        return (
-            _FEET_BEHIND.match(rest) is not None
-            or _FEET_BEFORE.search(said.text[: item.start]) is not None
-        )
+        runs = _RUNS_FOR.search(said.text[: item.start]) is not None
+        return (_FEET_BEHIND.match(rest) is not None and not runs) or _FEET_BEFORE.search(
+            said.text[: item.start]
+        ) is not None
     if _ON_CENTERS.match(rest.lstrip()):
         return True
     if item.unit or not item.whole:
@@ -223,7 +230,9 @@ def _counts_other(items: list[Item], i: int, *, sized: bool) -> bool:
     nouns = {word for text in behind[:1] for word in text.split()}
     if len(behind) > 1 and not items[i + 1].means("shape.", "material.", "join.by"):
         nouns |= set(behind[1].split()) & _COUNTED_PARTS if items[i + 1].kind == "word" else set()
-    if behind[:1] == ["times"] or (item.spelled and item.value == 1 and _one_goes(behind)):
+    if behind[:1] == ["times"]:
+        return True
+    if item.spelled and item.value == 1 and _one_goes(behind):
         return sized
     if nouns & _COUNTED_PARTS:
         return True

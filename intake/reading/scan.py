@@ -8,6 +8,7 @@ is the readers' business.
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from functools import cache
 from typing import Final
 
 from intake.reading.clean import normalise
@@ -66,6 +67,8 @@ class Item:
 
     def means(self, *names: str) -> bool:
         """Whether any of these is among the meanings; a name ending in "." stands for its kind."""
+        if not self.meanings:
+            return False
         return any(
             meaning == name or (name[-1] == "." and meaning.startswith(name))
             for name in names
@@ -318,8 +321,16 @@ def _fits(words: list[str], unit: str, field_name: str, tokens: list[Token], aft
     return not (unit in ("joists", "rolls", "minutes", "paces") and field_name not in ("length",))
 
 
+@cache
+def _prefixing() -> frozenset[str]:
+    """The first word of every unit that may stand before its number."""
+    return frozenset(phrase[0] for phrase, unit in spellings().items() if unit in PREFIXED)
+
+
 def _prefixed(tokens: list[Token], i: int, items: list[Item]) -> int:
     """A rating before its number ("HSPF 9", "R-8"); the place after, or 0."""
+    if tokens[i].text not in _prefixing():
+        return 0
     table = spellings()
     for n in (3, 2, 1):
         words = tuple(t.text for t in tokens[i : i + n])
@@ -419,6 +430,10 @@ def _one_length(items: list[Item]) -> list[Item]:
     return found
 
 
+_FEW_FEET: Final = 2
+"""Feet of a side ("1 ft 8 x 9 in"); more of them before a size are a length."""
+
+
 def _is_inches(items: list[Item], i: int, j: int) -> bool:
     item = items[j]
     if item.kind != "num" or item.value >= 12 or items[i].value != int(items[i].value):
@@ -428,6 +443,8 @@ def _is_inches(items: list[Item], i: int, j: int) -> bool:
     if item.unit or (j > i + 1 and not item.glued):
         return False
     following = items[j + 1] if j + 1 < len(items) else None
+    if following is not None and following.means("join.by") and not following.glued:
+        return items[i].value <= _FEW_FEET and j == i + 1 and item.whole
     alone = following is None or following.means("join.by") or following.kind == "sym"
     return alone and j == i + 1 and item.whole and (item.glued or following is None)
 
@@ -443,7 +460,8 @@ def _set_negated(items: list[Item], field_name: str) -> None:
         if before in _NOT or two in ("instead of", "rather than"):
             item.negated = True
         elif before == "no" and field_name in _SIZED and not item.unit and len(items) > k + 2:
-            item.negated = items[k + 1].means("join.by") and not _ends_at(items, k + 3)
+            size = items[k + 1].means("join.by")
+            item.negated = size and (field_name == "grille" or not _ends_at(items, k + 3))
 
 
 def _ends_at(items: list[Item], i: int) -> bool:

@@ -110,7 +110,8 @@ def _count_before(items: list[Item], first: int) -> tuple[int, Item | None] | No
         if item.kind == "num":
             if items[k + 1].text == "-" and _to_first(items, k, first):
                 return None
-            if item.unit or not item.whole or not 1 <= item.value <= _MOST_COUNTED or item.negated:
+            most = _MOST_BRANCHES if _before_inches(items, k, first) else _MOST_COUNTED
+            if item.unit or not item.whole or not 1 <= item.value <= most or item.negated:
                 return None
             if item.token is not None and item.token.pronoun:
                 return None
@@ -130,6 +131,14 @@ def _count_before(items: list[Item], first: int) -> tuple[int, Item | None] | No
         k -= 1
         steps += 1
     return None
+
+
+_MOST_BRANCHES: Final = 24
+
+
+def _before_inches(items: list[Item], k: int, first: int) -> bool:
+    """ "13 six inch round": digits and words side by side make two numbers."""
+    return first == k + 1 and items[first].unit == "in" and items[k].spelled != items[first].spelled
 
 
 def _to_first(items: list[Item], k: int, first: int) -> bool:

@@ -68,11 +68,12 @@ _COMPARED: Final = words(
 """Words of `role.rise` that make a difference only of the number they stand at ("15 cooler")."""
 
 _MOVED_BY: Final = re.compile(
-    r"\b(?:climb(?:s|ed|ing)?|(?:go|goes|going|went|come|comes|came|coming)(?: it)? (?:up|down)"
+    r"(?:^(?:it'?s |it is )?(?:up|down)|\b(?:climb(?:s|ed|ing)?"
+    r"|(?:go|goes|going|went|come|comes|came|coming)(?: it)? (?:up|down)"
     r"|(?:heat|heats|heated|warm|warms|warmed|cool|cools|cooled|bring|brings|brought|knocks?|takes?)"
     r" (?:it |the air |air )?(?:up|down|off)|falls?|fell|drop(?:s|ped|ping)?(?: it)?|ris(?:es|ing)"
     r"|rose|rais(?:es|ed|ing)(?: it)?|los(?:es|ing|t)|gain(?:s|ed|ing)?|jump(?:s|ed)?"
-    r"|picks? up|picking up|adds?|adding|warmer|cooler|colder|hotter|lower|change|apart)"
+    r"|picks? up|picking up|adds?|adding|warmer|cooler|colder|hotter|lower|change|apart))"
     r"(?: (?:it|about|around|like|roughly|by|only|maybe|almost|nearly|another|of|is|a|the air|air"
     r"|temp|temperature|approx|some|at least))* ?$"
 )

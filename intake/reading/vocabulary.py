@@ -43,7 +43,8 @@ MEANINGS: Final[dict[str, str]] = {
         "|ductwork metal|snap-lock|tin can"
     ),
     "material.flex": (
-        "flex|fex|flec|flex core|flex jacket|flexi|flexy|flexible|flex duct|flexible duct|flex hose"
+        "flex|flexes|fex|flec|flex core|flex jacket|flexi|flexy|flexible|flex duct|flexible duct"
+        "|flex hose"
         "|insulated flex|accordion|accordion tube|accordion hose|accordion duct|accordian"
         "|slinky|slinky hose|flecks|fleks|fleck|flax|phlex|flexduct|wireflex|wire flex|flx"
         "|hose|hoses|bendy|bendy tube|bendy hose|dryer hose|silver hose|shiny hose|foil hose"
@@ -197,7 +198,8 @@ MEANINGS: Final[dict[str, str]] = {
         "|leaving air|blows out|blowing out|after coil|after the coil|outlet side"
         "|out of the unit|out the register|out of the registers|sup air|pushing|coming off"
         "|off the coil|comes off the coil|plenum|at the plenum|leaving the coil"
-        "|coming off the coil|coming out of the register|coming out of the vent|exits|exiting"
+        "|leaves|leaves at|coming off the coil|coming out of the register"
+        "|coming out of the vent|exits|exiting"
         "|s"
     ),
     "role.total": (
