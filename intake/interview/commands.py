@@ -57,6 +57,23 @@ def _about(
     return tell
 
 
+def _why(talk: Talk, question: Question | None, text: str) -> list[Say]:
+    if question is None:
+        return _help(talk, question, text)
+    weighing = talk.weighing if question.bundle else None
+    for worth in weighing.worths if weighing is not None else ():
+        if worth.bundle.key == question.bundle:
+            # Imported here: telling is needed only once something is to be told.
+            from intake.telling.asking import settles_words
+
+            settles = settles_words(worth)
+            words = (
+                f"{question.why} {settles[0].upper()}{settles[1:]}." if settles else question.why
+            )
+            return [say(Manner.HELP, words)]
+    return [say(Manner.HELP, question.why)]
+
+
 def _help(talk: Talk, question: Question | None, text: str) -> list[Say]:
     lines: list[Say] = []
     if question is not None:
@@ -152,7 +169,7 @@ _DEEDS: Final[Mapping[CommandName, Callable[[Talk, Question | None, str], list[S
     CommandName.SKIP: _skip,
     CommandName.BACK: _back,
     CommandName.UNDO: _undo,
-    CommandName.WHY: _about(lambda q: q.why),
+    CommandName.WHY: _why,
     CommandName.WHERE: _about(lambda q: q.where),
     CommandName.HOW: _about(lambda q: f"{q.how} Where: {q.where}"),
     CommandName.TYPICAL: _about(lambda q: f"Usual: {q.typical} Yours may differ; measure it."),

@@ -129,6 +129,7 @@ _FIELD_HOMES: Final[Mapping[str, tuple[tuple[str, str], ...]]] = {
     "year": ((r"", "year_built"), (r"", "d_year")),
     "duct": (
         (r"\bdrop\b", "drop_size"),
+        (r"\breturn (?:trunk|main|duct)\b", "return_trunk"),
         (r"\bbranch\w*\b|\brun ?outs?\b", "branches"),
         (r"\btrunk\b|\bmain\b", "trunk_size"),
     ),

@@ -35,6 +35,7 @@ THE_LOADS: Final[tuple[Question, ...]] = (
         when=_wants_filter_drop,
         topics=("filter drop",),
         label="Filter drop, clean",
+        bundle="filter_drop",
     ),
     Question(
         "sensible_gain",
@@ -52,6 +53,7 @@ THE_LOADS: Final[tuple[Question, ...]] = (
         when=lambda c: c.cooling and _wants_loads(c),
         topics=("sensible", "heat gain"),
         label="Sensible gain",
+        bundle="loads",
     ),
     Question(
         "latent_gain",
@@ -69,6 +71,7 @@ THE_LOADS: Final[tuple[Question, ...]] = (
         when=lambda c: c.job.is_known("loads.sensible_gain_btuh"),
         topics=("latent",),
         label="Latent gain",
+        bundle="loads",
     ),
     Question(
         "heat_loss",
@@ -86,6 +89,7 @@ THE_LOADS: Final[tuple[Question, ...]] = (
         when=_wants_loads,
         topics=("heat loss",),
         label="Heat loss",
+        bundle="loads",
     ),
 )
 """Asked only when the verdict would use them."""
@@ -107,6 +111,7 @@ THE_HOUSE: Final[tuple[Question, ...]] = (
         unit="ft",
         topics=("elevation", "altitude"),
         label="Elevation",
+        bundle="elevation",
     ),
     Question(
         "year_built",
@@ -122,6 +127,8 @@ THE_HOUSE: Final[tuple[Question, ...]] = (
         facts=("house.year_built",),
         topics=("year", "built"),
         label="Built",
+        bundle="year",
+        closing=True,
     ),
 )
 """Asked last."""
