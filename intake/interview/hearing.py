@@ -22,6 +22,7 @@ from intake.interview.question import Question
 from intake.interview.short_answers import short_answer
 from intake.interview.taking import (
     confirm,
+    denied,
     elsewhere,
     give_up,
     named_by,
@@ -148,6 +149,9 @@ def _answer(talk: Talk, line: str) -> list[Say]:
     phone_keys = open_phone_keys(talk, question)
     if phone_keys and normalise(line).strip(".! ") in CONFIRMS:
         return confirm(talk, question, line, phone_keys)
+    absent = denied(talk, question, line)
+    if absent is not None:
+        return take_nothing(talk, absent, line, volunteered=True)
     if not _own_answer(question, found) or _names_another(talk, question, line):
         other = elsewhere(talk, question, line)
         if other is not None and (said := taken_elsewhere(talk, other, line)):
@@ -163,13 +167,13 @@ _SKIPS_TOO: Final = re.compile(r"(?:skip|pass|no table|(?:i )?don'?t have)\b")
 
 
 def _in_one_breath(talk: Talk, parts: tuple[str, list[Clause]]) -> list[Say]:
-    """Answers to several questions in one line, the open one's last so that others stay aside."""
+    """Answers to several questions in one line, the open one's first while it is the open one."""
     own, others = parts
-    says: list[Say] = []
+    says = _answer(talk, own)
     for clause in others:
         said = take(talk, clause.question, clause.found, clause.text, volunteered=True)
         says += [say(Manner.ASK_BACK, said)] if isinstance(said, str) else said
-    return _answer(talk, own) + says
+    return says
 
 
 def _own_answer(question: Question, found: Heard) -> bool:

@@ -127,9 +127,9 @@ def _applying(context: Context) -> Iterator[Question]:
 
 
 def _begun(state: State, open_questions: tuple[Question, ...]) -> Question | None:
-    """What is left of the bundle that was begun last."""
-    for key in reversed(state.asked):
-        asked = question_of(key)
+    """What is left of the bundle that was begun last, asked for or told by the way."""
+    for event, voice in zip(reversed(state.standing), reversed(state.voices), strict=True):
+        asked = question_of(event.question) if voice is state.voice else None
         if asked is not None and asked.bundle:
             for question in open_questions:
                 if question.bundle == asked.bundle:
