@@ -271,19 +271,22 @@ def tree_of(
     branches: tuple[Duct, ...],
     lengths: Lengths,
     reference_cfm: float,
+    members: slice | None = None,
 ) -> SupplyTree | None:
-    """The central house's supply tree; None where nobody stated branches."""
-    told = {d.key: house.job.number(f"{d.key}.length_ft") for d in (*trunks, *branches)}
+    """A house's supply tree, of the central house alone or of some members; None where nobody
+    stated branches."""
+    told = {d.key: house.stated_number(f"{d.key}.length_ft") for d in (*trunks, *branches)}
     return supply_tree(
         trunks,
         branches,
         lengths,
         {key: feet for key, feet in told.items() if feet is not None},
         usual=_usual_branches(house),
-        register_inwc=float(house.number("new.register_drop_inwc")[0]),
+        register_inwc=house.number("new.register_drop_inwc"),
         reference_cfm=reference_cfm,
         takeoff_share=_TAKEOFF_SHARE,
-        ratio=float(air_ratio(house)[0]),
+        ratio=air_ratio(house),
+        members=members,
     )
 
 
