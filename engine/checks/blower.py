@@ -63,8 +63,8 @@ def _delivered(context: Context, delivered: Delivered, table: BlowerTable | None
         harm=Harm.AIR,
         rests_on=rests,
         formula=(
-            f"{figure[0]:.0f} CFM at {delivered.static_inwc[0]:.2f} in. of external static = "
-            f"{share:.0f} % of {context.target.likely_cfm:.0f} CFM"
+            f"{figure[0]:,.0f} CFM at {delivered.static_inwc[0]:.2f} in. of external static = "
+            f"{share:.0f} % of {context.target.likely_cfm:,.0f} CFM"
         ),
         source=floor.source,
         is_floor=True,
@@ -89,12 +89,12 @@ def _delivered_note(context: Context, delivered: Delivered) -> str:
     airflow, target = float(delivered.airflow_cfm[0]), context.target.likely_cfm
     if delivered.is_at_least[0]:
         return (
-            f"At least {airflow:.0f} CFM: these ducts take less pressure than the table starts "
+            f"At least {airflow:,.0f} CFM: these ducts take less pressure than the table starts "
             "with; a lower setting exists if that is too much."
         )
     if delivered.is_beyond[0]:
         return (
-            f"At most {airflow:.0f} CFM: these ducts take more pressure than the table ends with."
+            f"At most {airflow:,.0f} CFM: these ducts take more pressure than the table ends with."
         )
     if airflow > context.limits.delivered_much_share.value * target:
         fastest = _fastest(context, airflow)
@@ -102,7 +102,7 @@ def _delivered_note(context: Context, delivered: Delivered) -> str:
     if not delivered.by_table:
         return "No blower table was given: this is a belief by the kind of motor."
     leak = float(context.house.number("house.leakage_supply_fraction")[0])
-    return f"About {airflow * (1.0 - leak):.0f} CFM of it reaches rooms if {leak:.0%} leaks."
+    return f"About {airflow * (1.0 - leak):,.0f} CFM of it reaches rooms if {leak:.0%} leaks."
 
 
 def _fastest(context: Context, airflow_cfm: float) -> str:
@@ -111,7 +111,7 @@ def _fastest(context: Context, airflow_cfm: float) -> str:
         return ""
     speeds = [airflow_cfm * float(d.share[0] / d.total_area_ft2[0]) for d in trunks]
     at = int(np.argmax(speeds))
-    return f"it makes {speeds[at]:.0f} fpm in the {trunks[at].where}; "
+    return f"it makes {speeds[at]:,.0f} fpm in the {trunks[at].where}; "
 
 
 def _static(context: Context, delivered: Delivered) -> Raw:
@@ -147,7 +147,7 @@ def _static(context: Context, delivered: Delivered) -> Raw:
         judged=Judged(over, tight),
         harm=Harm.EQUIPMENT,
         rests_on=tuple(dict.fromkeys(rests)),
-        formula=f"{parts} = {figure[0]:.2f} in. at {delivered.airflow_cfm[0]:.0f} CFM",
+        formula=f"{parts} = {figure[0]:.2f} in. at {delivered.airflow_cfm[0]:,.0f} CFM",
         source=f"{source}; {told}",
         setting=delivered.setting,
         note="Over the rating is a note, not a failure." if tight[0] else "",

@@ -51,8 +51,8 @@ def _total(context: Context, key: str) -> Raw | None:
     if airflow is not None:
         scaled = total * (context.target.likely_cfm / airflow) ** _DUCT_EXPONENT
         note = (
-            f"At {context.target.likely_cfm:.0f} instead of {airflow:.0f} CFM the same path would "
-            f"take about {scaled:.2f} in."
+            f"At {context.target.likely_cfm:,.0f} instead of {airflow:,.0f} CFM the same path "
+            f"would take about {scaled:.2f} in."
         )
     keys = tuple(f"{key}.{tap}_inwc" for tap in taps)
     more = (f"{key}.airflow_cfm",) if airflow is not None else ()

@@ -129,7 +129,7 @@ def _listed(
     at = house.stated_number(at_key)
     listed = np.broadcast_to(np.asarray(default_cfm if at is None else at), drop.shape)
     keys = (key,) if at is None else (key, at_key)
-    words = f"{drop[0]:.2f} in. at {listed[0]:.0f} CFM"
+    words = f"{drop[0]:.2f} in. at {listed[0]:,.0f} CFM"
     return drop * (reference_cfm / listed) ** exponent, keys, words
 
 

@@ -402,8 +402,8 @@ def _gain_words(now: Raw, then: Raw) -> str:
     word = "at least" if now.is_floor else "at most"
     return (
         f"Alone it takes {_CHECK_WORDS.get(now.check, now.where)} from "
-        f"{float(now.figure[0]):.{digits}f} to {float(then.figure[0]):.{digits}f} {now.unit}; "
-        f"{word} {limit:.{digits}f} is wanted."
+        f"{float(now.figure[0]):,.{digits}f} to {float(then.figure[0]):,.{digits}f} {now.unit}; "
+        f"{word} {limit:,.{digits}f} is wanted."
     )
 
 

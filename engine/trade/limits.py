@@ -251,8 +251,8 @@ def turned(limits: Limits, name: str, value: float, source: str) -> Limits:
         if new.recommended_fpm > new.maximum_fpm:
             raise FactError(
                 key,
-                f"recommended {new.recommended_fpm:g} fpm would be above the largest, "
-                f"{new.maximum_fpm:g}; turn both",
+                f"recommended {new.recommended_fpm:,g} fpm would be above the largest, "
+                f"{new.maximum_fpm:,g}; turn both",
             )
     change: dict[str, Any] = {field_name: new}
     return replace(limits, **change)
