@@ -15,6 +15,7 @@ __all__ = [
     "ModeStatus",
     "ModeVerdict",
     "Part",
+    "PressureShare",
     "Remedy",
     "RemedySet",
     "Spread",
@@ -89,6 +90,23 @@ class TurnsAt:
 
 
 @dataclass(frozen=True, slots=True)
+class PressureShare:
+    """What one part takes of total external static.
+
+    Attributes:
+        part: "return", "filter", "coil", "strips" or "supply".
+        inwc: What it takes, in wc.
+        share: That over the total.
+        usual_share: What it may take of the rating, as a share of one.
+    """
+
+    part: str
+    inwc: float
+    share: float
+    usual_share: float
+
+
+@dataclass(frozen=True, slots=True)
 class Finding:
     """One question put to the ducts, with its arithmetic.
 
@@ -115,9 +133,11 @@ class Finding:
         formula: The arithmetic with its numbers put in.
         source: Where the limit is from.
         setting: The blower setting it was judged at, where that matters.
-        because: For a blower that is over: the parts that cause it, worst first.
+        because: For a blower that is over, or a reading above the rating: the parts that cause
+            it, worst first.
         note: A further true sentence for a person; may be empty.
         votes: False for a finding that only explains.
+        shares: For a finding about external static: what each part takes of it, as far as known.
     """
 
     check: str
@@ -143,6 +163,7 @@ class Finding:
     because: tuple[str, ...] = ()
     note: str = ""
     votes: bool = True
+    shares: tuple[PressureShare, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

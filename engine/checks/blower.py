@@ -1,11 +1,12 @@
 """What the new blower really gives into this house, and at what pressure, per setting."""
 
 from dataclasses import replace
-from typing import Final
 
 import numpy as np
 
+from engine.checks.budget import PART_WORDS, shares_of_path, usual_shares
 from engine.checks.context import Context
+from engine.checks.duct_board import duct_board_note
 from engine.checks.raw import Judged, Raw, against
 from engine.job.delivered import Delivered
 from engine.physics.blower_table import BlowerTable
@@ -13,13 +14,6 @@ from engine.trade.exponents import PressurePart
 from engine.verdict import FindingStatus, Harm, Part, TurnsAt
 
 __all__ = ["blower"]
-
-_NAMES: Final = {
-    PressurePart.RETURN_DUCT: "return",
-    PressurePart.FILTER: "filter",
-    PressurePart.COIL: "coil",
-    PressurePart.SUPPLY_DUCT: "supply",
-}
 
 
 def blower(context: Context, table: BlowerTable | None) -> list[Raw]:
@@ -135,6 +129,10 @@ def _static(context: Context, delivered: Delivered) -> Raw:
         if house.is_stated("equipment.rated_static_inwc")
         else limits.rated_static_furnace_inwc.source
     )
+    notes = (
+        "Over the rating is a note, not a failure." if tight[0] else "",
+        duct_board_note(context, float(delivered.airflow_cfm[0])),
+    )
     return Raw(
         check="external_static",
         part=Part.BLOWER,
@@ -150,7 +148,8 @@ def _static(context: Context, delivered: Delivered) -> Raw:
         formula=f"{parts} = {figure[0]:.2f} in. at {delivered.airflow_cfm[0]:,.0f} CFM",
         source=f"{source}; {told}",
         setting=delivered.setting,
-        note="Over the rating is a note, not a failure." if tight[0] else "",
+        note=" ".join(note for note in notes if note),
+        shares=shares_of_path(context, float(delivered.airflow_cfm[0])),
     )
 
 
@@ -160,7 +159,7 @@ def _parts_words(context: Context, airflow_cfm: float) -> str:
         if found.inside[0]:
             continue
         drop = context.system.central_drop_inwc(part, airflow_cfm, context.mode)
-        words.append(f"{_NAMES[part]} {drop:.2f}")
+        words.append(f"{PART_WORDS[part]} {drop:.2f}")
     return " + ".join(words)
 
 
@@ -170,12 +169,7 @@ def _because(context: Context, delivered: Delivered, table: BlowerTable | None) 
     A part clears it if the blower reached 85 % of the target with that part at its budget.
     """
     limits, system = context.limits, context.system
-    budget = {
-        PressurePart.RETURN_DUCT: limits.return_drop_share.value,
-        PressurePart.FILTER: limits.filter_drop_share.value,
-        PressurePart.COIL: limits.coil_drop_share.value,
-        PressurePart.SUPPLY_DUCT: limits.supply_drop_share.value,
-    }
+    budget = usual_shares(limits)
     rated = float(context.house.number("equipment.rated_static_inwc")[0])
     airflow = context.limits.delivered_over_share.value * context.target.likely_cfm
     total = system.central_external_inwc(airflow, context.mode)
@@ -189,8 +183,8 @@ def _because(context: Context, delivered: Delivered, table: BlowerTable | None) 
         clears = allowed is not None and total - max(excess, 0.0) <= allowed
         found.append((clears and excess > 0.0, drop / (budget[part] * rated), part))
     found.sort(key=lambda row: (not row[0], -row[1]))
-    named = [_NAMES[part] for _, ratio, part in found if ratio > 1.0]
-    return tuple(named or [_NAMES[found[0][2]]] if found else ())
+    named = [PART_WORDS[part] for _, ratio, part in found if ratio > 1.0]
+    return tuple(named or [PART_WORDS[found[0][2]]] if found else ())
 
 
 def _allowed_inwc(context: Context, table: BlowerTable | None, airflow_cfm: float) -> float | None:

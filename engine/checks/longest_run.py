@@ -77,7 +77,11 @@ def available_static(
         reaches = np.asarray(setting.table.reaches(target), dtype=np.float64)
         words = [f"{external[0]:.2f} in. in the table at {target[0]:,.0f} CFM"]
     left = external.copy()
-    for part, name in ((PressurePart.COIL, "coil"), (PressurePart.FILTER, "filter")):
+    for part, name in (
+        (PressurePart.COIL, "coil"),
+        (PressurePart.FILTER, "filter"),
+        (PressurePart.STRIP_HEAT, "strips"),
+    ):
         it = context.system.parts.get(part)
         if it is None:
             continue
