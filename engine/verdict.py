@@ -22,6 +22,7 @@ __all__ = [
     "TurnsAt",
     "Verdict",
     "Wanted",
+    "ZoneVerdict",
 ]
 
 
@@ -238,6 +239,23 @@ class ModeVerdict:
 
 
 @dataclass(frozen=True, slots=True)
+class ZoneVerdict:
+    """A zoned system with its smallest zone alone.
+
+    Attributes:
+        ducts: What the zone's ducts are called.
+        open_fraction: Its supply registers over all of the house.
+        modes: Of the lowest stage of cooling and that of heating; without remedies.
+        words: What is said of it, for a person.
+    """
+
+    ducts: tuple[str, ...]
+    open_fraction: float
+    modes: Mapping[Mode, ModeVerdict]
+    words: str
+
+
+@dataclass(frozen=True, slots=True)
 class Assumption:
     """A fact nobody stated that the verdict rests on; the heavier `weight`, the more it moves."""
 
@@ -294,6 +312,7 @@ class Verdict:
         refused: Questions refused by name, with the reason.
         effective_samples: Effective number of samples behind the shares.
         samples: Samples drawn.
+        smallest_zone: A zoned system's smallest zone alone, where its ducts are known.
     """
 
     modes: Mapping[Mode, ModeVerdict]
@@ -305,3 +324,4 @@ class Verdict:
     refused: tuple[str, ...] = ()
     effective_samples: float = 0.0
     samples: int = 0
+    smallest_zone: ZoneVerdict | None = None

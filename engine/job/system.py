@@ -271,7 +271,7 @@ def _supply_duct(house: House, lengths: Lengths, reference_cfm: float, ratio: Ar
         house, branches, reference_cfm, lengths.branch_ft, lengths.branch_fittings_ft, ratio
     )
     loss = loss + run / np.maximum(whole, 0.05)  # branches nobody stated do as the stated ones
-    register = house.number("new.register_drop_inwc")
+    register = _register_inwc(house)
     keys = ["new.register_drop_inwc", *lengths.supply_keys]
     if "new.damper_drop_inwc" in house.job.beliefs:
         register = register + house.number("new.damper_drop_inwc")
@@ -284,6 +284,13 @@ def _supply_duct(house: House, lengths: Lengths, reference_cfm: float, ratio: Ar
     drop = loss * _doubted(house, "supply duct") + register * ratio
     exponent = exponent_of(house, PressurePart.SUPPLY_DUCT)
     return PartDrop(drop, exponent, _never(house), tuple(dict.fromkeys(keys)))
+
+
+def _register_inwc(house: House) -> Array:
+    """A register's drop at the full airflow; with zones shut each open one takes more of it."""
+    opened = house.stated_number("zones.open_fraction")
+    drop = house.number("new.register_drop_inwc")
+    return drop if opened is None else drop / np.square(opened)
 
 
 def tree_of(
@@ -303,7 +310,7 @@ def tree_of(
         lengths,
         {key: feet for key, feet in told.items() if feet is not None},
         usual=_usual_branches(house),
-        register_inwc=house.number("new.register_drop_inwc"),
+        register_inwc=_register_inwc(house),
         reference_cfm=reference_cfm,
         takeoff_share=_TAKEOFF_SHARE,
         ratio=air_ratio(house),
