@@ -51,8 +51,15 @@ def judge(
     changes = find_changes(assessment, samples=samples, seed=seed, limits=limits)
     weights = weights_of(assessment)
     doubted = tuple(dict.fromkeys(doubt.reading for doubt in assessment.doubts if doubt.reading))
+    measure_first = {
+        mode: keys
+        for mode, keys in changes.measure_first.items()
+        if assessment.modes[mode].over_share >= SURE
+    }
     unmet = {
-        mode: (*unmet_floor(job, mode, it.target), *doubted)
+        mode: _distinct(
+            (*unmet_floor(job, mode, it.target), *doubted, *measure_first.get(mode, ()))
+        )
         for mode, it in assessment.modes.items()
     }
     modes = {
@@ -63,6 +70,7 @@ def judge(
             changes.by_mode.get(mode),
             changes.with_trunks.get(mode),
             still_open=_is_open(unmet[mode], weights, collectable),
+            measure_first=mode in measure_first,
         )
         for mode, it in assessment.modes.items()
     }
@@ -85,6 +93,10 @@ def judge(
         samples=samples,
         smallest_zone=None if isinstance(zone, str) else zone,
     )
+
+
+def _distinct(keys: tuple[str, ...]) -> tuple[str, ...]:
+    return tuple(dict.fromkeys(keys))
 
 
 def _is_open(

@@ -23,6 +23,7 @@ def mode_verdict(
     with_trunk: RemedySet | None = None,
     *,
     still_open: bool,
+    measure_first: bool = False,
 ) -> ModeVerdict:
     """What is said of one mode.
 
@@ -33,10 +34,13 @@ def mode_verdict(
         change: The cheapest set that makes it carry and leaves the trunks as they are.
         with_trunk: The cheapest that touches a trunk, where no other does.
         still_open: Whether something that matters can still be collected.
+        measure_first: Whether what isn't known may yet leave a change that clears it.
     """
     findings = _findings(assessment, it)
     over = it.over_share
-    status, borderline, treat_as = _status(over, findings, unmet, change, still_open=still_open)
+    status, borderline, treat_as = _status(
+        over, findings, unmet, change, still_open=still_open, measure_first=measure_first
+    )
     if status is ModeStatus.CARRIES:
         change = None
     elif change is None:
@@ -66,6 +70,7 @@ def _status(
     change: RemedySet | None,
     *,
     still_open: bool,
+    measure_first: bool,
 ) -> tuple[ModeStatus, bool, ModeStatus | None]:
     """Status, whether it is on the line, and what to treat it as.
 
@@ -75,6 +80,7 @@ def _status(
         unmet: What the floor of evidence lacks.
         change: A set that clears the mode without touching trunks, if there is one.
         still_open: Whether something that matters can still be collected.
+        measure_first: Whether what isn't known may yet leave a change that clears it.
     """
     worse = ModeStatus.WONT_CARRY if change is None else ModeStatus.CARRIES_WITH_CHANGES
     if over <= 1.0 - SURE:
@@ -82,7 +88,7 @@ def _status(
             return ModeStatus.CARRIES, False, None
         return ModeStatus.CANT_SAY, False, None if still_open else ModeStatus.WONT_CARRY
     if over >= SURE:
-        if decider_is_known(findings):
+        if decider_is_known(findings) and not (measure_first and change is None):
             return worse, False, None
         return ModeStatus.CANT_SAY, False, None if still_open else ModeStatus.WONT_CARRY
     if still_open:
