@@ -129,7 +129,7 @@ def _usual_filter(house: House, place: str, present: Mask) -> FilterBank:
     per_ton = house.assumed("filters in2 per ton", r.low, r.likely, r.high, fact="filters")
     area = believed_tons(house) * per_ton / 144.0
     depth = house.assumed("filters depth", 1.0, 1.0, 4.0, fact="filters").clip(0.5, 5.0)
-    sizes = f"a believed {area[0] * 144.0:.0f} sq in."
+    sizes = f"a believed {area[0] * 144.0:,.0f} sq in."
     return FilterBank(place, False, area, depth, present, sizes, ("filters",))
 
 
@@ -213,7 +213,7 @@ def _usual_openings(house: House, banks: tuple[FilterBank, ...]) -> Openings:
     for bank in banks:
         if bank.place == "grille":
             filtered = filtered | bank.present
-    sizes = f"a believed {area[0] * 144.0:.0f} sq in."
+    sizes = f"a believed {area[0] * 144.0:,.0f} sq in."
     return Openings(
         False, area, filtered, sizes, ("return.grilles",), ("return.grilles", "filters")
     )

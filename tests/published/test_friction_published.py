@@ -29,15 +29,15 @@ def test_factor_is_the_librarys_for_each_material(material: Material, diameter_i
     assert friction_factor(reynolds, relative) == pytest.approx(published, rel=1e-9)
 
 
-def test_factor_is_the_librarys_to_rounding_over_the_whole_range() -> None:
+def test_factor_is_the_librarys_to_eleven_digits_over_the_whole_range() -> None:
     rng = np.random.default_rng(20240517)
     reynolds = 10 ** rng.uniform(math.log10(4e3), 8.0, 4000)
     relative = 10 ** rng.uniform(-7.0, math.log10(0.2), 4000) * (rng.random(4000) > 0.1)
     published = np.array(
         [library_friction_factor(Re=a, eD=b) for a, b in zip(reynolds, relative, strict=True)]
     )
-    # few units in the last place; 1e-14 leaves room for another machine's logarithm
-    assert np.max(np.abs(friction_factor(reynolds, relative) / published - 1.0)) < 1e-14
+    # the parabolas' own error, 0.0104 / 1024^3 of ln(y), is 1e-11 over F, which is 3 at the least
+    assert np.max(np.abs(friction_factor(reynolds, relative) / published - 1.0)) < 1e-11
 
 
 def test_smooth_factor_is_the_librarys() -> None:

@@ -16,20 +16,20 @@ roughnesses = st.one_of(st.just(0.0), st.floats(-7.0, -0.7).map(lambda p: 10.0**
 def test_the_factor_satisfies_colebrooks_equation(reynolds: float, relative: float) -> None:
     root = 1.0 / math.sqrt(friction_factor(reynolds, relative))
     other = -2.0 * math.log10(relative / 3.7 + 2.51 * root / reynolds)
-    assert root == pytest.approx(other, rel=3e-14)
+    assert root == pytest.approx(other, rel=1e-11)
 
 
 @given(speeds, speeds, roughnesses)
 def test_faster_air_never_loses_less(one: float, other: float, relative: float) -> None:
     slow, fast = sorted((one, other))
     slow_loss = friction_factor(slow, relative) * slow**2
-    assert slow_loss <= friction_factor(fast, relative) * fast**2 * (1.0 + 1e-12)
+    assert slow_loss <= friction_factor(fast, relative) * fast**2 * (1.0 + 1e-11)
 
 
 @given(speeds, roughnesses, roughnesses)
 def test_rougher_never_loses_less(reynolds: float, one: float, other: float) -> None:
     smooth, rough = sorted((one, other))
-    assert friction_factor(reynolds, smooth) <= friction_factor(reynolds, rough) * (1.0 + 1e-13)
+    assert friction_factor(reynolds, smooth) <= friction_factor(reynolds, rough) * (1.0 + 1e-11)
 
 
 @given(roughnesses)

@@ -27,7 +27,7 @@ def test_more_air_never_lowers_friction(
     less, more = sorted((one, other))
     low = friction_inwc_per_100ft(less, diameter_in, roughness_ft)
     high = friction_inwc_per_100ft(more, diameter_in, roughness_ft)
-    assert 0.0 <= low <= high * (1.0 + 1e-12)
+    assert 0.0 <= low <= high * (1.0 + 1e-11)
     assert math.isfinite(high)
 
 
@@ -37,7 +37,7 @@ def test_a_larger_duct_never_raises_friction(
 ) -> None:
     small, large = sorted((one, other))
     high = friction_inwc_per_100ft(airflow_cfm, small, roughness_ft)
-    assert friction_inwc_per_100ft(airflow_cfm, large, roughness_ft) <= high * (1.0 + 1e-12)
+    assert friction_inwc_per_100ft(airflow_cfm, large, roughness_ft) <= high * (1.0 + 1e-11)
 
 
 @given(airflows, diameters, roughnesses, roughnesses)
@@ -46,7 +46,7 @@ def test_rougher_never_lowers_friction(
 ) -> None:
     smooth, rough = sorted((one, other))
     low = friction_inwc_per_100ft(airflow_cfm, diameter_in, smooth)
-    assert low <= friction_inwc_per_100ft(airflow_cfm, diameter_in, rough) * (1.0 + 1e-12)
+    assert low <= friction_inwc_per_100ft(airflow_cfm, diameter_in, rough) * (1.0 + 1e-11)
 
 
 @given(st.floats(1e-3, 4000.0), diameters, roughnesses)
