@@ -24,7 +24,7 @@ from engine.physics.blower_table import BlowerTable, MotorKind
 from engine.physics.operating import GENERIC_CURVES
 from engine.trade.exponents import PressurePart
 from engine.worth import Bundle
-from engine.worth.losses import load_ratio
+from engine.worth.reliefs import load_ratio
 
 __all__ = ["BASES", "TrueHouse", "bases_assessed"]
 

@@ -23,7 +23,7 @@ from engine.job.sample import Drawn
 from engine.job.sections import Duct, ducts_of
 from engine.trade.exponents import PressurePart
 from engine.worth.bundles import Bundle, Shows, covers
-from engine.worth.losses import load_ratio
+from engine.worth.reliefs import load_ratio
 
 __all__ = ["Signal", "is_known_to", "signals_of"]
 
