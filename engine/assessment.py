@@ -38,7 +38,7 @@ from engine.trade.limits import LIMITS, Limits, Role, velocity_limits
 from engine.trade.materials import Material
 from engine.verdict import Doubt
 
-__all__ = ["SAMPLES", "Assessment", "ModeAssessment", "assess"]
+__all__ = ["SAMPLES", "Assessment", "ModeAssessment", "assess", "assess_house"]
 
 SAMPLES: Final = 4096
 
@@ -117,6 +117,25 @@ def assess(
             has found it already.
     """
     house = draw(job, samples, seed)
+    return assess_house(house, limits=limits, evidence=evidence, posterior=posterior)
+
+
+def assess_house(
+    house: House,
+    *,
+    limits: Limits = LIMITS,
+    evidence: Evidence | None = None,
+    posterior: Posterior | None = None,
+) -> Assessment:
+    """Put a house that was drawn already to every check; see `assess`.
+
+    Args:
+        house: As drawn; what it holds already isn't drawn again.
+        limits: The office's figures.
+        evidence: As in `assess`.
+        posterior: As in `assess`.
+    """
+    job = house.job
     targets = {mode: target_of(house, mode, limits) for mode in modes_of(job)}
     known = [target for target in targets.values() if target.known]
     reference = max(target.likely_cfm for target in known or targets.values())
@@ -124,7 +143,7 @@ def assess(
     if evidence is None and has_readings(job):
         evidence = evidence_of(house, system, posterior)
     doubts: tuple[Doubt, ...] = ()
-    effective = float(samples)
+    effective = float(house.draws.samples)
     if evidence is not None:
         system = with_evidence(house, system, evidence)
         doubts = evidence.posterior.doubts

@@ -45,7 +45,7 @@ BOOKING_LOSSES: Final[Mapping[Visit, tuple[float, float, float]]] = MappingProxy
     {
         Visit.ORDINARY: (0.0, 0.5, 2.0),
         Visit.SURVEY: (1.0, 0.5, 0.0),
-        Visit.PHOTOS: (0.4, 0.4, 0.4),
+        Visit.PHOTOS: (0.4, 0.5, 0.4),
     }
 )
 """Loss of each booking where the house carries, is doubtful, or is far over.
