@@ -24,6 +24,8 @@ from engine.worth import (
     BUNDLES,
     CALLER,
     TECHNICIAN,
+    Person,
+    StopReason,
     Worth,
     booking_stand_of,
     booking_worth_of,
@@ -77,6 +79,7 @@ def of_house(
 ) -> list[Record]:
     """Every interview in one house: every technician in every order, and the phone's."""
     found: list[Record] = []
+    _judging.cache_clear()
     for person in PEOPLE:
         prior = _bases(person == "shifted", max(houses, 256), seed)[number % 4]
         house = TrueHouse(prior, 1 + number, seed, exact=person != "honest")
@@ -96,21 +99,20 @@ def _visits(
 ) -> list[Record]:
     open_modes = [mode for mode, it in house.prior.modes.items() if it.target.least_cfm is None]
     keep = pool_of(open_modes, left_out)
-    full = assess(full_information(house, keep), samples=samples, seed=1)
-    wanted = statuses(full)
+    full = _judged(full_information(house, keep), samples)
+    wanted = full.statuses()
     rng = np.random.default_rng([house.seed, number])
-    choosers = (by_worth, in_order(BANK), in_order(DOZEN),
-                in_order([str(key) for key in rng.permutation(keep)]))  # fmt: skip
+    sequences = (None, BANK, DOZEN, [str(key) for key in rng.permutation(keep)])
     found = []
-    for order, choose in zip(ORDERS, choosers, strict=True):
-        at, minutes, asked = interview(house, choose, samples, keep)
-        said = statuses(at)
+    for order, sequence in zip(ORDERS, sequences, strict=True):
+        judged, minutes, asked = interview(house, sequence, samples, keep)
+        at, said = judged.assessment, judged.statuses()
         modes = [
             {
                 "mode": mode.value,
                 "over_share": it.over_share,
                 "is_over": bool(house.prior.modes[mode].over[number]),
-                "full_is_over": full.modes[mode].over_share > 0.5,
+                "full_is_over": full.assessment.modes[mode].over_share > 0.5,
                 "said": said[mode].value,
                 "full": wanted[mode].value,
             }
@@ -124,24 +126,92 @@ def _visits(
     return found
 
 
+class _Judged:
+    """One job assessed, and said of it when that is first wanted."""
+
+    def __init__(self, job: Job, samples: int) -> None:
+        self.assessment = assess(job, samples=samples, seed=1)
+        self._said: dict[Mode, ModeStatus] | None = None
+
+    def statuses(self) -> dict[Mode, ModeStatus]:
+        """By mode, when nothing more can be had; what can't be said as it is to be treated."""
+        if self._said is None:
+            at = self.assessment
+            verdict = judge(
+                at.job, samples=at.house.draws.samples, seed=1, collectable=(), assessment=at
+            )
+            self._said = {mode: it.treat_as or it.status for mode, it in verdict.modes.items()}
+        return self._said
+
+
+_JOBS: Final[dict[str, Job]] = {}
+
+
+@lru_cache(maxsize=256)
+def _judging(key: str, samples: int) -> _Judged:
+    return _Judged(_JOBS.pop(key), samples)
+
+
+def _judged(job: Job, samples: int) -> _Judged:
+    """A job assessed; orders that come to the same job share it."""
+    key = repr(job)
+    _JOBS[key] = job
+    return _judging(key, samples)
+
+
 def interview(
-    house: TrueHouse, choose: Choose, samples: int, keep: Sequence[str]
-) -> tuple[Assessment, float, list[str]]:
-    """Ask until every mode is settled, nothing is worth it, or the order ends."""
+    house: TrueHouse, order: Sequence[str] | None, samples: int, keep: Sequence[str]
+) -> tuple[_Judged, float, list[str]]:
+    """Ask until every mode is settled, nothing is worth it, or the order ends.
+
+    Args:
+        house: Who is asked, and where.
+        order: Keys of bundles in order; None asks the worthiest.
+        samples: For judging and planning.
+        keep: Keys that may be asked.
+    """
     job, person, minutes = house.prior.job, TECHNICIAN, 0.0
     left, asked = list(keep), list[str]()
     while True:
-        at = assess(job, samples=samples, seed=1)
-        worths = worth_of(at, [_BY_KEY[key] for key in left], person)
-        key = None if stop_reason(at, worths) else choose(left, worths)
-        if key is None or len(asked) >= _MOST_QUESTIONS:
-            return at, minutes, asked
-        minutes += next((one.minutes for one in worths if one.bundle.key == key), 0.0)
+        judged = _judged(job, samples)
+        next_ = None if len(asked) >= _MOST_QUESTIONS else _next(judged, left, order, person)
+        if next_ is None:
+            return judged, minutes, asked
+        minutes += next_.minutes
+        key = next_.bundle.key
         asked.append(key)
         left.remove(key)
-        told = house.answer(job, _BY_KEY[key])
+        told = house.answer(job, next_.bundle)
         job = job if told is None else told
-        person = person.at(_BY_KEY[key].place)
+        person = person.at(next_.bundle.place)
+
+
+def _next(
+    judged: _Judged, left: Sequence[str], order: Sequence[str] | None, person: Person
+) -> Worth | None:
+    """What is asked next; None where asking stops.
+
+    In a given order it is enough to find one bundle that is worth asking to go on.
+    """
+    at = judged.assessment
+    if stop_reason(at, [_GOES_ON]) is StopReason.SETTLED:
+        return None
+    one = None
+    if order is not None:
+        wanted = next((key for key in order if key in left), None)
+        if wanted is None:
+            return None
+        (one,) = worth_of(at, [_BY_KEY[wanted]], person)
+        if one.worth > 0.0:
+            return one
+    worths = worth_of(at, [_BY_KEY[key] for key in left], person)
+    if not worths or stop_reason(at, worths) is not None:
+        return None
+    return one or worths[0]
+
+
+_GOES_ON: Final = Worth(BUNDLES[0], 1.0, 10, 1.0)
+"""Something worth asking, for asking alone whether every mode is settled."""
 
 
 def by_worth(left: Sequence[str], worths: tuple[Worth, ...]) -> str | None:
@@ -169,17 +239,10 @@ def full_information(house: TrueHouse, keep: Sequence[str]) -> Job:
     return job
 
 
-def statuses(at: Assessment) -> dict[Mode, ModeStatus]:
-    """By mode, when nothing more can be had; what can't be said is treated as it is told to be."""
-    verdict = judge(at.job, samples=at.house.draws.samples, seed=1, collectable=(), assessment=at)
-    return {mode: it.treat_as or it.status for mode, it in verdict.modes.items()}
-
-
 def _calls(house: TrueHouse, number: int, samples: int, left_out: Sequence[str]) -> list[Record]:
     """The dispatcher's calls about one house."""
-    full = assess(
-        full_information(house, pool_of(list(house.prior.modes))), samples=samples, seed=1
-    )
+    keep = pool_of(list(house.prior.modes))
+    full = _judged(full_information(house, keep), samples).assessment
     true = np.asarray(booking_stand_of(full).shares)
     losses = {visit: float(np.asarray(row) @ true) for visit, row in BOOKING_LOSSES.items()}
     rng = np.random.default_rng([house.seed, number, 1])
@@ -206,7 +269,7 @@ def _call(
     left = [key for key in ASKED_BY_PHONE if key not in left_out]
     asked: list[str] = []
     while True:
-        at = assess(job, samples=samples, seed=1)
+        at = _judged(job, samples).assessment
         if booking_stand_of(at).decided:
             return at, minutes, asked
         worths = booking_worth_of(at, [_BY_KEY[key] for key in left], CALLER)

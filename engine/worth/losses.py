@@ -15,6 +15,7 @@ from engine.arrays import Array
 from engine.assessment import Assessment, ModeAssessment
 from engine.checks.raw import Raw, is_known_key
 from engine.floor import decider_is_known, unmet_floor
+from engine.job.job import Job
 from engine.job.modes import Mode
 from engine.job.sample import Mask
 from engine.verdict import ModeStatus, Part
@@ -46,6 +47,9 @@ SETTLED: Final = 0.95
 """Share of samples from which nothing more need be asked about a mode."""
 
 _SAID: Final = 0.90
+_HIDES: Final = 0.05
+"""Share of samples over in what nobody can change yet: half of what a set of changes may leave."""
+
 _UNSUPPORTED_LOSS: Final = LOSSES[ModeStatus.WONT_CARRY][1]
 """Loss of not being able to say what the samples say, for want of one known fact."""
 
@@ -65,8 +69,8 @@ class ModeStake:
         supported: Whether something known of the house stands behind "doesn't carry".
         deciding: Facts that the findings which are over most often rest on, with the share of
             samples in which these are.
-        hidden: Facts of findings whose first fact nobody stated, so that no change may be made to
-            it, with the share of samples in which these are over.
+        hidden: Facts nobody stated without which no change may be made to a finding, with the
+            share of samples in which it is over.
         hidden_share: Share of samples in which any of them is.
         findings: Its voting findings.
     """
@@ -105,7 +109,7 @@ class ModeStake:
     @property
     def hides_changes(self) -> bool:
         """Whether too much is unknown for a set of changes to be shown to suffice."""
-        return self.hidden_share > 1.0 - _SAID
+        return self.hidden_share > _HIDES
 
     @property
     def hidden_loss(self) -> float:
@@ -205,6 +209,20 @@ def _voting(assessment: Assessment, it: ModeAssessment) -> tuple[OpenFinding, ..
     )
 
 
+_SIZES: Final = ("supply.trunks", "return.drops", "return.trunks", "return.grilles", "filters")
+"""Lists without which no change is found for what rests on them."""
+
+_FOR_A_SECOND_RETURN: Final = ("return.drops", "return.grilles")
+
+
+def _unknown_behind(job: Job, raw: Raw) -> tuple[str, ...]:
+    """What nobody stated of a finding, and would have to before a change could clear it."""
+    keys = [raw.rests_on[0], *(key for key in raw.rests_on if key in _SIZES)]
+    if raw.check == "return_trunk_velocity":
+        keys += _FOR_A_SECOND_RETURN
+    return tuple(key for key in dict.fromkeys(keys) if not is_known_key(job, key))
+
+
 def _stake(assessment: Assessment, it: ModeAssessment) -> ModeStake:
     over = np.asarray(it.over)
     voting = _voting(assessment, it)
@@ -213,8 +231,9 @@ def _stake(assessment: Assessment, it: ModeAssessment) -> ModeStake:
     hidden = []
     for finding in voting:
         raw = finding.raw
-        if finding.over_share and not is_known_key(assessment.job, raw.rests_on[0]):
-            hidden.append((raw.rests_on[0], finding.over_share))
+        unknown = _unknown_behind(assessment.job, raw) if finding.over_share else ()
+        if unknown:
+            hidden += [(key, finding.over_share) for key in unknown]
             hides |= raw.judged.over[1:]
     doubted = tuple(doubt.reading for doubt in assessment.doubts if doubt.reading)
     least = _NEAR_WORST * max((finding.over_share for finding in voting), default=0.0)
