@@ -20,6 +20,7 @@ __all__ = [
     "FILTER_IN2_PER_TON",
     "OPENING_IN2_PER_TON",
     "RETURN_TRUNK_IN2_PER_TON",
+    "RETURN_TRUNK_THERE",
     "TRUNK_IN2_PER_TON",
     "TWO_TRUNKS",
     "Range",
@@ -53,7 +54,10 @@ FILTER_IN2_PER_TON: Final = Range(110.0, 160.0, 230.0)
 """16x25 to 20x25 at 3 tons is 133 to 167."""
 
 TWO_TRUNKS: Final = {"one": 0.65, "two": 0.35}
-"""One trunk from the plenum, or two leaving opposite sides."""
+"""One trunk from the plenum, or two leaving opposite sides; the same is believed of returns."""
+
+RETURN_TRUNK_THERE: Final = {"yes": 0.7, "no": 0.3}
+"""A duct that carries return air to the drop, or a drop that opens into the room."""
 
 TWO_TRUNKS_AREA_RATIO: Final = 1.15
 """Two trunks together have somewhat more area than one would."""

@@ -22,7 +22,15 @@ from engine.worth.losses import ModeStake, Stakes
 from engine.worth.person import TECHNICIAN, Giving, Person, moving_minutes
 from engine.worth.signals import Signal, signals_of
 
-__all__ = ["LOSS_PER_MINUTE", "Settling", "StopReason", "Worth", "stop_reason", "worth_of"]
+__all__ = [
+    "LOSS_PER_MINUTE",
+    "Settling",
+    "StopReason",
+    "Worth",
+    "ranked",
+    "stop_reason",
+    "worth_of",
+]
 
 LOSS_PER_MINUTE: Final = 0.004
 """What a minute of asking costs, in the unit of the table of losses: four hours are a neighbour.
@@ -132,6 +140,28 @@ def worth_of(
         one that is.
     """
     stakes = Stakes.of(assessment)
+    return ranked(assessment, stakes, bundles, person, loss_per_minute, settled=stakes.settled)
+
+
+def ranked(
+    assessment: Assessment,
+    stakes: Stakes,
+    bundles: Collection[Bundle],
+    person: Person,
+    loss_per_minute: float,
+    *,
+    settled: bool,
+) -> tuple[Worth, ...]:
+    """Bundles by what they would save of what is at stake; see `worth_of`.
+
+    Args:
+        assessment: The job put to every check.
+        stakes: What stands to be lost.
+        bundles: What may be asked.
+        person: Who is asked.
+        loss_per_minute: Price of a minute.
+        settled: Whether nothing more need be asked, so that no pair is looked for.
+    """
     learner = Learner(stakes, assessment.house.draws)
     total = stakes.loss
     found: list[Worth] = []
@@ -155,7 +185,7 @@ def worth_of(
             )
         )
     found.sort(key=lambda one: (-_here_first(one, person), one.bundle.key))
-    if found and all(one.worth <= 0.0 for one in found) and not stakes.settled:
+    if found and all(one.worth <= 0.0 for one in found) and not settled:
         found = _with_pairs(found, options, stakes, learner, loss_per_minute)
     return tuple(found)
 
