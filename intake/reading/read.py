@@ -18,6 +18,7 @@ from intake.reading.counts import read_count, read_percent, read_year
 from intake.reading.duct import read_duct
 from intake.reading.echo import echo
 from intake.reading.fittings import read_fittings
+from intake.reading.standing import standing
 from intake.reading.heat import read_capacity, read_efficiency
 from intake.reading.length import read_area, read_elevation, read_length
 from intake.reading.manner import cant_say, excuse, sureness
@@ -167,7 +168,7 @@ def read(
     found = reads(field, line)
     if not isinstance(found, Accepted) and field in _NUMERIC:
         found = second_thought(field, line, reads) or split_off(field, line, reads) or found
-    return _finished(field, line, found)
+    return _finished(field, line, standing(field, line, question, found, reads))
 
 
 _TELEPHONE: Final = re.compile(
