@@ -10,6 +10,7 @@ from intake.reading.numbers import (
     between,
     bounded,
     kept,
+    moved,
     multiplied,
     relation,
     spread,
@@ -60,7 +61,7 @@ def read_airflow(said: Scan, low: float, high: float) -> Reading | None:
             return AskBack("How much is it in CFM?", (), AskKind.MISSING_PART)
         return None
     values = _result_of(said, values)
-    if said.says("alt.change"):
+    if said.says("alt.change") or (len(values) == 2 and moved(said.text)):
         return two_values("airflow", [{"cfm": _cfm(v)} for v in values])
     if len(values) == 1:
         if said.says("join.by") and "=" not in said.text:

@@ -9,7 +9,7 @@ from typing import Final
 from intake.reading.result import Command, CommandName, Previous
 from intake.reading.words import words
 
-__all__ = ["correction"]
+__all__ = ["correction", "in_place"]
 
 _VALUE: Final = r"(?P<new>[^,;]*?\S)"
 _MARKER: Final = re.compile(
@@ -125,6 +125,12 @@ _DIGIT: Final = re.compile(
 _SPACES: Final = re.compile(r"\s+")
 
 
+_CONTRAST: Final = re.compile(
+    r"^[^,;]*\b(?:supposed to|should|ought to|meant to)\b.*\bbut\b.*(?:\d|n'?t\b|\bnot\b)"
+)
+"""What should be, and what is instead ("supposed to be 20x8 but measures 18x8")."""
+
+
 def correction(
     line: str,
     field: str,
@@ -145,7 +151,7 @@ def correction(
     >>> correction("my bad, 17 not 11", "length", before, "", lambda f, t: False).value_text
     '17'
     """
-    if len(line) > 160:
+    if len(line) > 160 or _CONTRAST.search(line):
         return None
     body = _OWNED_UP.sub("", _MARKER.sub("", line)).strip()
     marked = body != line
@@ -233,6 +239,28 @@ def _by_pattern(
     if marked and standing and _DIGIT.search(body):
         return _split_fact(_clean_new(body))
     return None
+
+
+_BARE: Final = re.compile(
+    r"(?<![\d.,x/-])\d+(?:\.\d+)?(?![\d.,x/-])(?! ?(?:in|inch|inches|ft|foot|feet|mm|cm|m|cfm|pa"
+    r"|btu\w*|tons?|k|%|percent|by|x)\b|['\"])"
+)
+
+
+def in_place(earlier: str, value: str) -> str | None:
+    """An earlier answer with its only bare number replaced by a new one, or None.
+
+    >>> in_place("9 six inch", "10")
+    '10 six inch'
+    >>> in_place("20x8, 30 ft", "10") is None
+    True
+    """
+    told = list(_BARE.finditer(earlier.lower()))
+    if len(told) != 1 or not re.fullmatch(r"\d+(?:\.\d+)?", value.strip()):
+        return None
+    if earlier.strip() == told[0][0]:
+        return None
+    return earlier[: told[0].start()] + value.strip() + earlier[told[0].end() :]
 
 
 _MEANT: Final = re.compile(r"[,.;]\s*i (?:meant|mean)(?: to (?:say|type|put))? (?P<new>\S.*)$")

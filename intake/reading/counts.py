@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import re
+from typing import Final
+
 from intake.reading.asks import implausible, one_end, two_values
 from intake.reading.manner import cant_say
 from intake.reading.numbers import bounded, kept, relation, together, vague
@@ -73,6 +76,10 @@ def read_year(said: Scan, low: float, high: float) -> Reading | None:
     said = together(said, hundreds=True)
     numbers = kept(said, "", "time")
     years = [n for n in numbers if n.unit == ""]
+    for n in years:
+        if n.plural and n.whole and n.value % 10 == 0 and 0 <= n.value < 100 and len(years) == 1:
+            first = n.value + (1900 if n.value > 35 else 2000)
+            return _in_decade(said.text, first, low, high)
     full = [n for n in years if n.whole and n.value >= 1000]
     if len(full) == 1:
         if bounded(said.text.replace("+", " ")):
@@ -81,12 +88,10 @@ def read_year(said: Scan, low: float, high: float) -> Reading | None:
                 ({"year": int(full[0].value)},),
                 AskKind.MISSING_PART,
             )
-        if low <= full[0].value <= high and not said.text[full[0].end : full[0].end + 2].strip(
-            "' "
-        ).startswith("s"):
-            return Accepted({"year": int(full[0].value)})
+        if full[0].plural:
+            return _in_decade(said.text, full[0].value, low, high)
         if low <= full[0].value <= high:
-            return Accepted({"year_low": int(full[0].value), "year_high": int(full[0].value) + 9})
+            return Accepted({"year": int(full[0].value)})
         return implausible("year", {"year": int(full[0].value)})
     if (
         len(full) == 2
@@ -107,6 +112,31 @@ def read_year(said: Scan, low: float, high: float) -> Reading | None:
     ):
         return AskBack("About which year?", (), AskKind.MISSING_PART)
     return None
+
+
+_EARLY: Final = re.compile(r"\b(?:early|beginning of|start of|first (?:half|part) of)\b")
+_MIDDLE: Final = re.compile(r"\b(?:mid|middle|midst)\b")
+_LATE: Final = re.compile(r"\b(?:late|later|end of|tail end of|last (?:half|part) of)\b")
+
+
+def _in_decade(text: str, first: float, low: float, high: float) -> Reading:
+    """ "the 70s", "early 1980s", "late fifties"; 1900s and 2000s may be the century."""
+    start, end = int(first), int(first) + 9
+    if start % 100 == 0 and start >= 1900 and not _MIDDLE.search(text):
+        century = {"year_low": start, "year_high": min(start + 99, int(high))}
+        if not (_EARLY.search(text) or start == 2000):
+            return AskBack(
+                f"About which year? The {start}s are a century.", (century,), AskKind.MISSING_PART
+            )
+    if _EARLY.search(text):
+        end = start + 3
+    elif _MIDDLE.search(text):
+        start, end = start + 4, start + 6
+    elif _LATE.search(text):
+        start += 7
+    if low <= start < end <= high + 9:
+        return Accepted({"year_low": start, "year_high": min(end, int(high))})
+    return implausible("year", {"year": start})
 
 
 def read_percent(said: Scan, low: float, high: float) -> Reading | None:

@@ -19,11 +19,12 @@ from intake.reading.duct_parts import (
     sorted_parts,
     taped_around,
 )
+from intake.reading.duct_runs import Runs, counted_runs
 from intake.reading.echo import echo, figure
 from intake.reading.materials import material_of
 from intake.reading.numbers import something_else, vague
 from intake.reading.owned import without_owned
-from intake.reading.result import AskBack, AskKind, Reading, Value
+from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value, Values, Volunteered
 from intake.reading.scan import Item, Scan
 from intake.reading.sizes import METRIC, Size, find_sizes, inches
 from intake.reading.words import words
@@ -48,6 +49,14 @@ def read_duct(said: Scan) -> Reading | None:
     wrong_measure = _round_by_another_measure(said)
     if wrong_measure is not None:
         return wrong_measure
+    runs = counted_runs(items)
+    if len(runs) > 1 or (runs and runs[0].low < runs[0].high):
+        return _several_runs(said, runs, materials)
+    if runs and any(item.plural for item in items):
+        base = _base(materials, None)
+        if isinstance(base, dict):
+            only = {"shape": "round", "diameter_in": runs[0].diameter_in, "count": runs[0].low}
+            return checked(said, ordered({**only, **base}))
     parts = sorted_parts(said)
     one_end = only_one_end(said, parts)
     if one_end is not None:
@@ -129,6 +138,27 @@ def _several(said: Scan, sizes: list[Size], materials: tuple[str, ...]) -> Readi
     return AskBack(
         f"That is more than one size: {names}. Which one is meant here? One at a time, please.",
         tuple(distinct),
+        AskKind.TWO_VALUES,
+    )
+
+
+def _several_runs(said: Scan, runs: tuple[Runs, ...], materials: tuple[str, ...]) -> Reading:
+    """ "16 six inch and 2 sevens" are two sizes; "10 or 11 sixes" is one, of so many or so many."""
+    base = _base(materials, None)
+    if isinstance(base, AskBack):
+        return base
+    if len(runs) == 1:
+        size = ordered({"shape": "round", "diameter_in": runs[0].diameter_in, **base})
+        counts: Values = {"count_low": runs[0].low, "count_high": runs[0].high}
+        return Accepted(size, others=(Volunteered("count", counts, said.text),))
+    rows = tuple(
+        ordered({"shape": "round", "diameter_in": run.diameter_in, **base, "count": run.low})
+        for run in runs
+    )
+    names = " and ".join(echo("duct", row) for row in rows)
+    return AskBack(
+        f"That is more than one size: {names}. Which one is meant here? One at a time, please.",
+        rows,
         AskKind.TWO_VALUES,
     )
 

@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 from typing import Final
 
+from intake.reading.other_things import is_other_thing
 from intake.reading.words import words
 
 __all__ = ["Frame", "Framed", "framed"]
@@ -23,6 +24,7 @@ class Frame(StrEnum):
     DENIED = "denied"
     PAST = "past"
     ANOTHERS = "another's"
+    OTHER_THING = "another thing's"
     CONDITIONAL = "conditional"
     ASKED = "asked"
     TAKEN_BACK = "taken back"
@@ -134,7 +136,9 @@ _ASKED: Final = re.compile(
 _TAKEN_BACK: Final = re.compile(
     r"^(?:no|nah|oh|wait|hmm|and|which|i know|although)*[, ]*(?:(?:"
     + _IS
-    + r"|that|it|this|which|which is|i think " + _IS + r") )?(?:(?:is|was|seems?|looks?|sounds?"
+    + r"|that|it|this|which|which is|i think "
+    + _IS
+    + r") )?(?:(?:is|was|seems?|looks?|sounds?"
     r"|must be|has to be|can'?t be|cannot be|isn'?t|ain'?t|not|doesn'?t|can not be) )?(?:(?:seem"
     r"|look|sound|be|sounds?|even|obviously|clearly|probably|just|totally|way|quite|all) )*"
     r"(?:the )?(?:wrong|not right|isn'?t right|can'?t be right|ain'?t right|right (?!now)"
@@ -218,6 +222,8 @@ def _frame_of(field: str, clause: str, question: str) -> Frame | None:
         return Frame.PAST
     if _ANOTHERS.search(clause):
         return Frame.ANOTHERS
+    if number is not None and is_other_thing(field, clause):
+        return Frame.OTHER_THING
     wished = field not in _MAYBE_WISHED and _WISHED.search(clause)
     return Frame.WISHED if wished else None
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import itertools
 import re
+from dataclasses import replace
 from typing import Final
 
 from intake.reading.asks import implausible, one_end, two_values, wrong_quantity
@@ -57,6 +58,7 @@ def read_length(said: Scan, low: float, high: float) -> Reading | None:
         feet = float(mixed["feet"])
         both = (feet, round(feet + float(mixed["inches"]) / 12, 4))
         return two_values("length", [{"ft": value} for value in both])
+    said = _without_other_feet(said)
     numbers = kept(said, "", "length")
     odd = kept(said, "joists", "paces", "rolls")
     sized = [s for s in find_sizes(said.items) if len(s.sides) >= 2 and s.joins]
@@ -75,6 +77,8 @@ def read_length(said: Scan, low: float, high: float) -> Reading | None:
     if odd and not any(n.unit for n in numbers):
         return _counted(odd[0], numbers)
     if not numbers:
+        if any(item.kind == "owned" for item in said.items):
+            return AskBack("And the duct itself: how many feet?", (), AskKind.MISSING_PART)
         if (
             vague(said, "size", "amount")
             or (said.numbers and said.words() & _STRETCHES)
@@ -92,6 +96,35 @@ def read_length(said: Scan, low: float, high: float) -> Reading | None:
         total = sum(_feet(n) for n in numbers)
         return AskBack(f"Is that {total:g} ft in all?", ({"ft": total},), AskKind.TWO_READINGS)
     return two_values("length", values)
+
+
+_OTHER_FEET: Final = re.compile(
+    r"\b(?:ceilings?|ladder|my tape|tape (?:only )?(?:goes|is|runs)|tape measure|i'?m|he'?s|arm ?span"
+    r"|room|hall(?:way)?|house|basement|door|joists?|height|head ?room|clearance)"
+    r"(?:'s| is| are| only goes| goes| measures)?(?: only| just| about| to| at| maybe| a)* ?"
+    r"(?P<behind>\d+(?:\.\d+)?) ?(?:ft|foot|feet|')?\b(?! (?:of|run))"
+    r"|(?P<before>\d+(?:\.\d+)?)[ -]?(?:ft|foot|feet|')? (?:high |tall |long )?(?:ceilings?|ladders?"
+    r"|tape(?! (?:says|said|reads|read|measured|shows))|tall\b|walls?\b|doors?\b|clearance|head ?room)"
+)
+"""Feet of a ceiling, a ladder, the tape itself: no length of a duct."""
+
+
+def _without_other_feet(said: Scan) -> Scan:
+    spans = [
+        match.span(name)
+        for match in _OTHER_FEET.finditer(said.text)
+        for name in ("behind", "before")
+        if match[name] is not None
+    ]
+    if not spans:
+        return said
+    items = [
+        replace(item, kind="owned", unit="", meanings=())
+        if item.kind == "num" and any(start <= item.start < end for start, end in spans)
+        else item
+        for item in said.items
+    ]
+    return Scan(said.text, items)
 
 
 def _counted(item: Item, others: list[Item]) -> AskBack:
@@ -126,6 +159,9 @@ _PART_OF: Final = re.compile(
     r"\b(?:\d(?:rd|th|nd)|half|third|quarter|fourth|fifth|two thirds|\d+ ?(?:%"
     r"|percent)) of (?:a |the )?"
     r"(?:about )?[0-9]|\b(?:less|minus|plus|add) [0-9]+ ?(?:%|percent)"
+    r"|\d ?(?:ft|foot|feet|')? (?:minus|less|short of|shy of)\b"
+    r"|\b(?:the|for the|just the) (?:first|last|other|next) \d+ ?(?:ft|feet|foot|')?(?=$|[ ,.])"
+    r"|\d ?(?:ft|foot|feet|')? (?:or so )?(?:half ?way|part ?way|to the middle)\b"
 )
 _FEET_THEN_SIZE: Final = re.compile(
     r"(?P<feet>\d+) ?(?:ft|feet|foot|') ?(?P<inches>\d+) ?(?:in|inch|\")"

@@ -34,6 +34,7 @@ class Token:
         spelled: Written in words.
         fraction: Written with a fraction.
         pronoun: A "one" that need not be the number.
+        plural: Written as a plural ("sixes", "7s", "70's", "seventies").
     """
 
     kind: str
@@ -47,6 +48,7 @@ class Token:
     spelled: bool = False
     fraction: bool = False
     pronoun: bool = False
+    plural: bool = False
 
 
 _TOKEN: Final = re.compile(

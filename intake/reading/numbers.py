@@ -17,6 +17,7 @@ __all__ = [
     "elsewhere",
     "kept",
     "labels_of",
+    "moved",
     "multiplied",
     "relation",
     "something_else",
@@ -57,14 +58,23 @@ _BELONGS_ELSEWHERE: Final = re.compile(
     r"|february|april|june|july|august|september|october|november|december|o'?clock"
     r"|[0-9] ?(?:am|pm)|see you|meet|appointment|job number|invoice|ticket|figure|chapter"
     r"|born|birthday|kids|years? old|version|channel|miles away|exit|highway|lot|zip ?code"
-    r"|password|extension|ext|code is)\b"
+    r"|password|extension|ext|code is|costs?|paid|pay|priced?|bill|serial|s/n|p/n|sku|part (?:number"
+    r"|no|#)|tracking|order (?:number|no|#)|(?:house|home|place) is|room \d)\b"
 )
+_MODEL: Final = re.compile(r"\bmodel\b")
 
 
-def elsewhere(said: Scan) -> bool:
-    """Whether the numbers of a text, all without a unit, are about something else ("page 3")."""
+def elsewhere(said: Scan, *, plate: bool = False) -> bool:
+    """Whether the numbers of a text, all without a unit, are about something else ("page 3").
+
+    Args:
+        said: As scanned.
+        plate: Whether a model number may tell what is asked (a capacity).
+    """
     numbers = said.numbers
     bare = bool(numbers) and not any(number.unit for number in numbers)
+    if bare and not plate and _MODEL.search(said.text):
+        return True
     return bare and _BELONGS_ELSEWHERE.search(said.text) is not None
 
 
@@ -74,7 +84,7 @@ _AFTER_VALUE: Final = words(
     and but with without is it its it's was were of if when as tops give take total even now today
     yesterday before after here there up down over under exactly right actually roughly measured
     sir please thanks thank honestly man according not no that that's thats this one a an each
-    straight away out back long ft rated approx approximately guess guessing reckon believe say
+    minus plus straight away out back long ft rated approx approximately guess guessing reckon believe say
     said says plus just like more less than then because cause since my our they he she you we
     last best on off between both are be can could should would will might may only still yet
     again either neither across through along into onto inside outside near next behind above
@@ -281,8 +291,9 @@ _BOUNDED: Final = re.compile(
     r"|maximum|max|min|max(?:es|ed)? out|at minimum|or more|or less|or better"
     r"|or higher|or lower|or under|or over|plus change|exceeds?|tops out|less then"
     r"|more then|not over|not under|fewer than|somewhere over|somewhere under|past|beyond"
-    r"|well over|well under|bigger than|smaller than|longer than|shorter than|higher than"
+    r"|limit|well over|well under|bigger than|smaller than|longer than|shorter than|higher than"
     r"|lower than|couldn't be|can't be)\b|[<>]|(?<=\d) ?\+(?!\s*/?\s*[-\d.])"
+    r"|\d ?[a-z]{0,6} (?:plus|something|(?:and )?some odd|odd)$"
 )
 _NOT_BOUNDED: Final = re.compile(
     r"\b(?:more or less|just (?:under|over|below|above|shy of|past)|(?:a )?(?:little|bit"
@@ -297,8 +308,20 @@ _PER_MINUTE: Final = re.compile(r"(?:/ ?|per |an? )min\b|\bft min\b")
 
 
 _MULTIPLES: Final = re.compile(
-    r"\b(?:each|apiece|ea|twice|double|triple|half of|per run|per branch|per room|both)\b"
+    r"\b(?:each|apiece|ea|twice|double|triple|half of|(?:a )?third of|both"
+    r"|per (?:run|branch|room|floor|side|stage|zone|unit|level|story|register|vent|person|trunk)"
+    r"|times (?:two|three|four|[2-9])|every)\b(?! (?:time|day|month|year|now and))"
 )
+_MOVED: Final = re.compile(
+    r"\b(?:went|goes|going|go|jump(?:s|ed)?|climb(?:s|ed)?|rose|rises|drop(?:s|ped)?|fell|falls"
+    r"|came|comes|moved|changed?|swings?|shot|up|down|increased?|decreased?|improved|rais\w+"
+    r"|lower\w*|dropping|rising)\b[a-z ]*\bfrom\b"
+)
+
+
+def moved(text: str) -> bool:
+    """Whether two values are those before and after a change ("went from 900 to 1200")."""
+    return _MOVED.search(text) is not None
 
 
 def multiplied(text: str) -> bool:

@@ -7,6 +7,7 @@ from typing import Final
 
 from intake.reading.asks import implausible
 from intake.reading.bounds import BELIEVABLE, believable
+from intake.reading.duct_checks import is_bound
 from intake.reading.echo import echo, figure
 from intake.reading.numbers import kept, something_else, vague
 from intake.reading.owned import without_owned
@@ -40,6 +41,13 @@ def read_filter(said: Scan) -> Reading | None:
     if _dangles(said, size):
         return AskBack(
             "How thick is it, in inches?", (_as_filter(_numbers_of(size)),), AskKind.MISSING_PART
+        )
+    if is_bound(said, size.sides):
+        told = " x ".join(figure(side.value) for side in size.sides)
+        return AskBack(
+            f"{told} is one end of it. What is the size itself, in inches?",
+            (),
+            AskKind.MISSING_PART,
         )
     numbers = _numbers_of(size)
     values = _as_filter(numbers)
@@ -236,6 +244,13 @@ def read_grille(said: Scan) -> Reading | None:
     used = {id(side) for size in sizes for side in size.sides}
     rows: list[dict[str, Value]] = []
     for size in sizes:
+        if is_bound(said, size.sides):
+            told = " x ".join(figure(side.value) for side in size.sides)
+            return AskBack(
+                f"{told} is one end of it. What is the size itself, in inches?",
+                (),
+                AskKind.MISSING_PART,
+            )
         sides = _numbers_of(size)
         counts = count_of(said.items, size.first, size.last, used)
         if len(sides) == 3:

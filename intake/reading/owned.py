@@ -256,6 +256,14 @@ def _comes_off(items: list[Item], i: int) -> bool:
     return bool(before & (_SERVING - {"has", "with"})) or bool(behind & _COMING_OFF)
 
 
+_LABELS_BEFORE_SIZE: Final = words("unit system zone room floor section stage trunk ahu rtu level")
+
+
+def _size_at(items: list[Item], i: int) -> bool:
+    """Whether a size begins at a place ("unit 3 20x8")."""
+    return _number_at(items, i) and i + 1 < len(items) and items[i + 1].means("join.by")
+
+
 def _is_label(items: list[Item], i: int) -> bool:
     """ "trunk 2 is", "section 3:", "#2 trunk", "no. 2"."""
     item = items[i]
@@ -268,6 +276,8 @@ def _is_label(items: list[Item], i: int) -> bool:
         return i < 2 or items[i - 2].text not in ("qty", "(")
     last = before.split()[-1] if before else ""
     if last in _NUMBERED_SURELY:
+        return True
+    if last in _LABELS_BEFORE_SIZE and _size_at(items, i + 1):
         return True
     if last in ("no", "number", "num") and i > 1:
         return any(

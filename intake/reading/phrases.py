@@ -6,7 +6,7 @@ from functools import cache, lru_cache
 from typing import Final
 
 from intake.reading.lexer import Token
-from intake.reading.numerals import NUMBER_WORDS
+from intake.reading.number_words import NUMBER_WORDS
 from intake.reading.plain_words import PLAIN_WORDS
 from intake.reading.units import unit_words
 from intake.reading.vocabulary import meanings, vocabulary_words

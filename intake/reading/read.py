@@ -36,6 +36,7 @@ from intake.reading.result import (
     Rejected,
     Sure,
     Unknown,
+    Values,
 )
 from intake.reading.scan import Scan, scan
 from intake.reading.static import read_static
@@ -291,8 +292,15 @@ def _read_scan(
     """Read a scanned text with the reader of its field."""
     if field == "length":
         said = without_size(said)
-    if field in _ONE_NUMBER and elsewhere(said):
+    if field in _ONE_NUMBER and elsewhere(said, plate=field in ("capacity", "efficiency")):
         return None
+    if field in _ONE_NUMBER and (decade := _decade(said)) is not None:
+        ends: tuple[Values, ...] = (
+            ({"degF_low": decade, "degF_high": decade + 9},) if field == "temperature" else ()
+        )
+        return AskBack(
+            f"In the {decade:g}s: what is it, or between what and what?", ends, AskKind.TWO_READINGS
+        )
     if field in _ONE_NUMBER:
         for number in said.numbers:
             if something_else(said, number) and not (field == "capacity" and number.value >= 1000):
@@ -319,6 +327,12 @@ def _read_scan(
         told = echo(field, found.values)
         return AskBack(f"I read {told}. Is that all?", (found.values,), AskKind.TWO_VALUES)
     return found
+
+
+def _decade(said: Scan) -> float | None:
+    """The tens that are told for a value ("the 70s", "low seventies"), or None."""
+    numbers = [n for n in said.numbers if n.plural and n.value % 10 == 0]
+    return numbers[0].value if numbers and len(said.numbers) == 1 else None
 
 
 def _leaves_numbers(said: Scan) -> bool:

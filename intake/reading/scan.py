@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 from functools import cache
+from itertools import pairwise
 from typing import Final
 
 from intake.reading.clean import normalise
@@ -59,6 +60,11 @@ class Item:
     def spelled(self) -> bool:
         """Whether the number is written in words."""
         return self.token is not None and self.token.spelled
+
+    @property
+    def plural(self) -> bool:
+        """Whether the number is written as a plural ("sixes", "the 70s")."""
+        return self.token is not None and self.token.plural
 
     @property
     def whole(self) -> bool:
@@ -146,7 +152,7 @@ def scan(text: str, field_name: str) -> Scan:
             if token.text.startswith("?"):
                 token.kind = "code"
     tokens = [t for t in fold_numbers(tokens) if t.text != "." or not t.glued]
-    if field_name in _SIZED:
+    if field_name in _SIZED or not _is_shorthand(tokens, field_name):
         tokens = _without_plurals(tokens)
     found = Scan(line)
     i = 0
@@ -160,15 +166,23 @@ def scan(text: str, field_name: str) -> Scan:
 _SIZED: Final = words("duct filter grille")
 
 
+def _is_shorthand(tokens: list[Token], field_name: str) -> bool:
+    """Whether a letter glued to a number tells the side ("0.3s 0.2r", "75r 55s")."""
+    letters = {t.text for one, t in pairwise(tokens) if t.glued and one.kind == "num"}
+    return field_name == "static_pressure" or (field_name == "temperature" and "r" in letters)
+
+
 def _without_plurals(tokens: list[Token]) -> list[Token]:
-    """The tokens without the ending of "three 7s" and "16x25x1's"."""
+    """The tokens without the ending of "three 7s", "16x25x1's" and "the 70's"."""
     found: list[Token] = []
     for token in tokens:
         if token.glued and token.text == "s" and found:
             if found[-1].kind == "num":
+                found[-1].plural = True
                 continue
             if len(found) > 1 and found[-1].text == "'" and found[-2].kind == "num":
                 found.pop()
+                found[-1].plural = True
                 continue
         found.append(token)
     return found
@@ -259,6 +273,8 @@ def _take_sign(items: list[Item], item: Item) -> None:
         return
     before = items[-1]
     earlier = items[-2] if len(items) > 1 else None
+    if before.text == "$":
+        item.unit = "dollars"
     if before.text == "-" and before.kind == "sym":
         starts = earlier is None or not before.glued
         if starts and (item.glued or earlier is None or earlier.kind == "tag"):

@@ -115,6 +115,8 @@ def _count_before(items: list[Item], first: int) -> tuple[int, Item | None] | No
                 return None
             if item.token is not None and item.token.pronoun:
                 return None
+            if k == first - 1 and k and items[k - 1].text in _LABELS and not item.spelled:
+                return None
             following = items[k + 1 : first]
             if any(w.text in _NOT_COUNTED for w in following[:2]):
                 return None
@@ -132,6 +134,14 @@ def _count_before(items: list[Item], first: int) -> tuple[int, Item | None] | No
         steps += 1
     return None
 
+
+_LABELS: Final = words(
+    """
+    unit system zone room suite floor section stage phase option trunk page line number no level
+    location item step tap apartment apt # building house store space ahu rtu furnace
+    """
+)
+"""Words after which a number tells which one it is, not how many ("unit 3 20x8")."""
 
 _MOST_BRANCHES: Final = 24
 
@@ -174,6 +184,11 @@ def _count_behind(items: list[Item], last: int) -> tuple[int, Item | None] | Non
             "and",
             "is",
             "it's",
+            "n",
+            "&",
+            "theres",
+            "there're",
+            "plus",
         )
         or (items[k].means("shape.", "material.") and not items[k].means("count.multi"))
         or items[k].text in ("x", "*", "times")

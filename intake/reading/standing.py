@@ -29,6 +29,7 @@ _ASKING: Final[dict[Frame, str]] = {
     Frame.DENIED: "You say that it isn't {0}. What is it then?",
     Frame.PAST: "I read {0} as what it was. What is it now?",
     Frame.ANOTHERS: "I read {0} as that of another one. What is it here?",
+    Frame.OTHER_THING: "I read {0} as the size of something else. What is it here?",
     Frame.CONDITIONAL: "I read {0}, but only on a condition. Which is it here?",
     Frame.ASKED: "Is {0} your answer?",
     Frame.TAKEN_BACK: "I read {0}, and that you don't trust it. What is right?",

@@ -8,7 +8,7 @@ from typing import Final
 
 from intake.reading.asks import implausible, one_end, two_values
 from intake.reading.echo import echo
-from intake.reading.numbers import bounded, kept, labels_of, relation, together, vague
+from intake.reading.numbers import bounded, kept, labels_of, moved, relation, together, vague
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value, Values, number_of
 from intake.reading.scan import Item, Scan
 from intake.reading.units import convert
@@ -37,7 +37,7 @@ def read_static(said: Scan, low: float, high: float) -> Reading | None:
             )
         return None
     _as_tenths(said, numbers)
-    if len(numbers) == 2 and (_MOVED.search(said.text) or _AT_COIL.search(said.text)):
+    if len(numbers) == 2 and (moved(said.text) or _AT_COIL.search(said.text)):
         return two_values("static_pressure", [{"inwc": _inwc(n)} for n in numbers])
     roles = labels_of(said, numbers, _LABELS)
     if len(numbers) > 1 and all(roles) and len(set(roles)) == len(roles):
@@ -49,10 +49,6 @@ def read_static(said: Scan, low: float, high: float) -> Reading | None:
     return _many(said, numbers)
 
 
-_MOVED: Final = re.compile(
-    r"\b(?:went|goes|going|go|jump(?:s|ed)?|climb(?:s|ed)?|rose|rises|drop(?:s|ped)?|fell|falls"
-    r"|came|comes|moved|changed?|swings?|shot)\b[a-z ]*\bfrom\b"
-)
 _AT_COIL: Final = re.compile(
     r"\b(?:before|after|above|below|ahead of|past) (?:the )?(?:coil|filter)\b"
 )
