@@ -215,7 +215,7 @@ def _frame_of(field: str, clause: str, question: str) -> Frame | None:
         return Frame.CONDITIONAL
     if number is None and field not in _WORDED:
         return None
-    if _PAST.search(clause):
+    if _PAST.search(clause) or (field in _FIGURE and _THE_DAY_BEFORE.search(clause)):
         return Frame.PAST
     asked = question.lower()
     if field not in _MAYBE_THE_OLD and "old" not in asked and _OLD_ONE.search(clause):
@@ -228,6 +228,10 @@ def _frame_of(field: str, clause: str, question: str) -> Frame | None:
     return Frame.WISHED if wished else None
 
 
+_THE_DAY_BEFORE: Final = re.compile(
+    r"\b(?:was|were|had|read)\b.*\b(?:yesterday|last night|the other day)\b"
+    r"|\b(?:yesterday|last night|the other day)\b.*\b(?:was|were|had|read)\b"
+)
 _WORDED: Final = words("material blower_type coil_state choice")
 """Fields whose answers hold no number."""
 

@@ -216,6 +216,11 @@ def _assigned(
     return implausible("capacity", values, meant)
 
 
+_NO_CAPACITY: Final = re.compile(
+    r"\b(?:pressure|manifold|static|amps?|draw|inches|gauge|reads?|reading|years?|old|hours?|stars?)\b"
+)
+
+
 def _bare(
     said: Scan, bare: list[Item], share: float | None, low: float, high: float, question: str
 ) -> Reading:
@@ -239,7 +244,7 @@ def _bare(
     thousands = {name: item.value * 1000.0, **extra}
     if len(token) == 3 and token[0] == "0" and token in _MODEL_SIZES:
         return Accepted({name: float(int(token)) * 1000.0, **extra})
-    half = item.value in (1.5, 2.5, 3.5, 4.5)
+    half = item.value in (1.5, 2.5, 3.5, 4.5) and not _NO_CAPACITY.search(said.text)
     if (half or (tons_asked and 1 <= item.value <= 5)) and low <= item.value * 12000 <= high:
         return Accepted(tons)
     if 1 <= item.value <= 5:
@@ -259,9 +264,22 @@ def _bare(
 
 def read_efficiency(said: Scan, low: float, high: float) -> Reading | None:
     """Read a furnace's efficiency as a fraction; None if the text holds none."""
-    numbers = kept(said, "percent", "afue") or kept(said, "")
-    numbers = [n for n in numbers if n.value < 1000]
     text = said.text
+    named = kept(said, "percent", "afue")
+    bare = [n for n in kept(said, "") if n.value < 1000]
+    dated = [n for n in bare if n.whole and n.value < 100 and _dated(said, n)]
+    bare = [n for n in bare if n not in dated]
+    if dated and not (named or bare):
+        return AskBack(
+            "That is a year. What is its efficiency, in per cent?", (), AskKind.WRONG_QUANTITY
+        )
+    rivals = [n for n in bare if 50 <= n.value <= 100 and not n.negated]
+    rivals = [n for n in rivals if all(n.value != other.value for other in named)]
+    if named and rivals:
+        both = sorted((*named, *rivals), key=lambda n: n.start)
+        fractions = [round(n.value / 100, 5) for n in both]
+        return two_values("efficiency", [{"fraction": f} for f in fractions[:3]])
+    numbers = [n for n in named if n.value < 1000] or bare
     rating = kept(said, "seer", "hspf", "eer", "cop")
     if rating and not kept(said, "percent", "afue"):
         return wrong_quantity("efficiency", text, rating[0].dimension)

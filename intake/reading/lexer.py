@@ -71,7 +71,7 @@ _LONGEST_NUMBER: Final = 15
 
 _JOINING: Final = words("""x by to ft in inch inches foot feet m mm cm k w h or and l hi wide high
     tall o tons ton wx hx inx ftx mmx cmx mx fx f btu cfm deg p r c d dia
-    lined flex tin galv metal round rd rnd board pipe""")
+    merv lined flex tin galv metal round rd rnd board pipe""")
 """Letters that may stand between two numbers without making them a model number."""
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from itertools import pairwise
 from typing import Final
 
 from intake.reading.asks import implausible
@@ -38,6 +39,13 @@ def read_filter(said: Scan) -> Reading | None:
     if not sizes:
         return _no_size(said, bool(merv))
     size = sizes[0]
+    if _NO_FILTER.search(said.text):
+        told = echo("filter", _as_filter(_numbers_of(size)))
+        return AskBack(
+            f"No filter in it? Then what is the {told}?",
+            (_as_filter(_numbers_of(size)),),
+            AskKind.TWO_READINGS,
+        )
     if _dangles(said, size):
         return AskBack(
             "How thick is it, in inches?", (_as_filter(_numbers_of(size)),), AskKind.MISSING_PART
@@ -105,6 +113,11 @@ def read_filter(said: Scan) -> Reading | None:
         )
     order = ("width_in", "height_in", "depth_in", "count", "merv")
     return _checked({name: values[name] for name in order if name in values})
+
+
+_NO_FILTER: Final = re.compile(
+    r"\b(?:no|isn'?t (?:a|any)|without (?:a|any)|doesn'?t have (?:a|any)|never had (?:a|any)) filter\b"
+)
 
 
 def _counts_first(size: Size, numbers: list[float]) -> bool:
@@ -284,6 +297,12 @@ def read_grille(said: Scan) -> Reading | None:
             tuple(rows),
             AskKind.MISSING_PART,
         )
+    if len(rows) > 1 and _perhaps_between(said, sizes):
+        return AskBack("Which size is it?", tuple(rows), AskKind.TWO_VALUES)
+    if _EXCEPT.search(said.text) or (_rooms_counted(said) and whole_count(rows) == len(rows)):
+        return AskBack("How many of each size are there?", tuple(rows), AskKind.MISSING_PART)
+    if len(rows) > 1 and _totals_first(said, sizes[0], rows):
+        rows[0]["count"] = 1
     if said.says("alt.or") and len(rows) > 1:
         return AskBack("Which size is it?", tuple(rows), AskKind.TWO_VALUES)
     if len(rows) > 1 and said.says("place.frame", "place.slots", "place.outside", "place.inside"):
@@ -306,6 +325,10 @@ def read_grille(said: Scan) -> Reading | None:
     loose = [n for n in loose if n is not noun and id(n) not in used]
     if len(rows) > 1 and len(loose) == 1 and not loose[0].unit and loose[0].value == whole:
         loose = []
+    leads = len(rows) == 1 and len(loose) == 1 and _leads(said, loose[0], sizes[0])
+    if leads and rows[0]["count"] == 1:
+        rows[0]["count"] = int(loose[0].value)
+        loose = []
     if loose:
         extra = " and ".join(figure(n.value) for n in loose)
         read = " and ".join(echo("grille", r) for r in rows)
@@ -320,6 +343,48 @@ def read_grille(said: Scan) -> Reading | None:
         only = rows[0]
         return Accepted({k: v for k, v in only.items() if not (k == "count" and v == 1)})
     return Accepted({"grilles": list(rows)})
+
+
+_EXCEPT: Final = re.compile(r"\b(?:except|but (?:the|one|two)|other than|all but)\b")
+_PERHAPS: Final = words("maybe perhaps possibly could might")
+
+
+def _leads(said: Scan, item: Item, size: Size) -> bool:
+    """ "two, 30x6": a count, a comma and the size, and nothing before."""
+    counting = item.whole and not item.unit and 2 <= item.value <= 12
+    return counting and size.first == 2 and said.items[0] is item and said.items[1].text in ",:-"
+
+
+def whole_count(rows: list[dict[str, Value]]) -> float:
+    """How many openings the rows are."""
+    return sum(number_of(row.get("count", 1)) for row in rows)
+
+
+def _perhaps_between(said: Scan, sizes: list[Size]) -> bool:
+    """ "20x20 maybe 20x25": one of them, or both?"""
+    return any(
+        _PERHAPS & {item.text for item in said.items[one.last + 1 : two.first]}
+        for one, two in pairwise(sizes)
+    )
+
+
+_COUNTED_ROOMS: Final = re.compile(
+    r"\b(?:[2-9]|two|three|four|five|six) (?:\w+ )?(?:bed)?rooms\b|\ball (?:of them |the \w+ )?(?:are )?"
+    r"(?=\d+ ?(?:x|by))"
+)
+
+
+def _rooms_counted(said: Scan) -> bool:
+    """Whether rooms are counted, not openings ("8x8 in 3 bedrooms"), or "all" are of a size."""
+    return _COUNTED_ROOMS.search(said.text) is not None
+
+
+def _totals_first(said: Scan, size: Size, rows: list[dict[str, Value]]) -> bool:
+    """ "two: 20x20 and 14x8": the number before the colon counts the whole list."""
+    before = said.items[max(0, size.first - 2) : size.first]
+    colon = len(before) == 2 and before[0].kind == "num" and before[1].text == ":"
+    others = sum(number_of(row.get("count", 1)) for row in rows[1:])
+    return colon and before[0].value == others + 1
 
 
 _NO_OTHERS: Final = re.compile(

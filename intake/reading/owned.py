@@ -93,6 +93,9 @@ _REFRIGERANT: Final = re.compile(
     r"\br ?-? ?(?:410|22|32|454|134|407|404|290)[abc]?\b(?! ?(?:cfm|by|x))|\b(?:410|454|134"
     r"|407)-?[abc]\b"
 )
+_PACK_BEHIND: Final = re.compile(r"^ ?-?(?:pack|pk|pac)s?\b|^ (?:to|in) a (?:box|pack|case)\b")
+_PACK_BEFORE: Final = re.compile(r"\b(?:pack|pk|box|case|carton|packs|boxes) of $")
+"""How many were bought together ("3 pack") is not how many are in use."""
 _FEET: Final = frozenset(("ft", "yd", "m"))
 
 
@@ -213,6 +216,8 @@ def _is_owned(said: Scan, i: int, *, sized: bool) -> bool:
         return True
     if item.unit or not item.whole:
         return False
+    if _PACK_BEHIND.match(rest) or _PACK_BEFORE.search(said.text[: item.start]):
+        return True
     if following is not None and following.unit in _FEET and _is_owned(said, i + 1, sized=sized):
         return True
     return _counts_other(items, i, sized=sized) or _is_label(items, i)

@@ -15,7 +15,7 @@ from typing import Final
 from intake.reading.clean import normalise
 from intake.reading.lexer import Token, tokenize
 from intake.reading.numerals import fold_numbers
-from intake.reading.phrases import longest_phrase, misspelt_unit, spelt_right
+from intake.reading.phrases import is_known, longest_phrase, misspelt_unit, spelt_right
 from intake.reading.units import DIMENSION, PREFIXED, spellings
 from intake.reading.words import words
 
@@ -151,6 +151,7 @@ def scan(text: str, field_name: str) -> Scan:
             token.text = spelt_right(token.text)
             if token.text.startswith("?"):
                 token.kind = "code"
+    tokens = _with_models(tokens, field_name)
     tokens = [t for t in fold_numbers(tokens) if t.text != "." or not t.glued]
     if field_name in _SIZED or not _is_shorthand(tokens, field_name):
         tokens = _without_plurals(tokens)
@@ -164,6 +165,35 @@ def scan(text: str, field_name: str) -> Scan:
 
 
 _SIZED: Final = words("duct filter grille")
+_PLATES: Final = words("capacity efficiency airflow year elevation")
+_LONGEST_PREFIX: Final = 3
+
+
+def _with_models(tokens: list[Token], field_name: str) -> list[Token]:
+    """Fold letters that mean nothing, glued to digits, into one code ("XV80", "GMH80804BN")."""
+    if field_name not in _PLATES:
+        return tokens
+    found: list[Token] = []
+    i = 0
+    while i < len(tokens):
+        j = i + 1
+        while j < len(tokens) and tokens[j].glued and tokens[j].kind in ("num", "word"):
+            j += 1
+        if j > i + 1 and _is_model(tokens[i:j]):
+            text = "".join(t.text for t in tokens[i:j])
+            found.append(
+                Token("code", text, tokens[i].start, tokens[j - 1].end, tokens[i].glued)
+            )
+        else:
+            found.extend(tokens[i:j])
+        i = j
+    return found
+
+
+def _is_model(run: list[Token]) -> bool:
+    first = run[0]
+    strange = first.kind == "word" and len(first.text) > 1 and not is_known(first.text)
+    return strange and run[1].kind == "num" and (len(first.text) <= _LONGEST_PREFIX or len(run) > 2)
 
 
 def _is_shorthand(tokens: list[Token], field_name: str) -> bool:

@@ -32,6 +32,13 @@ def read_temperature(said: Scan, low: float, high: float) -> Reading | None:
     """Read temperatures in degF; None if the text holds none."""
     said = together(said, hundreds=True)
     numbers = kept(said, "", "temperature")
+    other = _OTHER_TEMPERATURE.search(said.text)
+    if numbers and other is not None:
+        return AskBack(
+            f'That is of the "{other[0]}". What is the temperature asked for, in °F?',
+            (),
+            AskKind.WRONG_QUANTITY,
+        )
     if not numbers:
         if (
             vague(said, "heat", "size")
@@ -58,6 +65,14 @@ def read_temperature(said: Scan, low: float, high: float) -> Reading | None:
         return _two(said, numbers[0], numbers[1], rise, low, high)
     return _many(said, numbers, low, high)
 
+
+_OTHER_TEMPERATURE: Final = re.compile(
+    r"\b(?:wet bulb|wetbulb|wb|dew ?point|satur\w+|super ?heat|sub ?cool\w*|suction line|liquid line"
+    r"|discharge line|flue|stack|water heater|boiler|outdoor coil|outside coil|compressor"
+    r"|(?:high )?limit(?: switch)?|set ?point|set (?:to|at|for|on)|(?:thermostat|stat) (?:is )?set"
+    r"|humidity|rh)\b(?!.*\b(?:actual|reads?|reading|really)\b)"
+)
+"""Temperatures of something else than the air or the room, and settings."""
 
 _COMPARED: Final = words(
     """
