@@ -6,7 +6,7 @@ import re
 from typing import Final
 
 from intake.reading.asks import implausible, one_end, two_values, wrong_quantity
-from intake.reading.numbers import bounded, kept, labels_of, multiplied, relation, together, vague
+from intake.reading.numbers import bounded, dated, kept, labels_of, multiplied, relation, together, vague
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value, number_of
 from intake.reading.scan import Item, Scan
 from intake.reading.units import convert
@@ -76,7 +76,7 @@ def _read_capacity(said: Scan, low: float, high: float, question: str) -> Readin
 
 def _asserted(said: Scan, heats: list[Item], bare: list[Item]) -> tuple[list[Item], list[Item]]:
     """Without what is denied ("3 ton not 3.5", "not a 4 ton it's a 3") and without a year."""
-    years = [n for n in bare if n.whole and 1950 <= n.value <= 2035 and _dated(said, n)]
+    years = [n for n in bare if n.whole and 1950 <= n.value <= 2035 and dated(said, n)]
     if len(heats) + len(bare) > len(years):
         bare = [n for n in bare if n not in years]
     if heats and bare:
@@ -88,17 +88,6 @@ def _asserted(said: Scan, heats: list[Item], bare: list[Item]) -> tuple[list[Ite
                     n.unit = "ton"
             return [n for n in standing if n.unit], [n for n in standing if not n.unit]
     return heats, bare
-
-
-def _dated(said: Scan, item: Item) -> bool:
-    return (
-        re.search(
-            r"\b(?:in|from|since|built|circa|installed|replaced|made|manufactured"
-            r"|bought|put in|year|model|new in|dated) ?$",
-            said.text[: item.start],
-        )
-        is not None
-    )
 
 
 def _bare_efficiency(
@@ -267,9 +256,9 @@ def read_efficiency(said: Scan, low: float, high: float) -> Reading | None:
     text = said.text
     named = kept(said, "percent", "afue")
     bare = [n for n in kept(said, "") if n.value < 1000]
-    dated = [n for n in bare if n.whole and n.value < 100 and _dated(said, n)]
-    bare = [n for n in bare if n not in dated]
-    if dated and not (named or bare):
+    years = [n for n in bare if n.whole and n.value < 100 and dated(said, n)]
+    bare = [n for n in bare if n not in years]
+    if years and not (named or bare):
         return AskBack(
             "That is a year. What is its efficiency, in per cent?", (), AskKind.WRONG_QUANTITY
         )

@@ -208,6 +208,13 @@ def _within(said: Scan, values: Values, low: float, high: float) -> Reading:
     return implausible("length", values, meant)
 
 
+_OVER_ELSEWHERE: Final = re.compile(
+    r"\b(?:above|over|below) (?:the |our |my )?(?:river|valley|lake|street|ground|road|town|city|creek"
+    r"|floor|yard|house|water table)\b|\b(?:from|to|off|inland from) (?:the )?(?:coast|beach|ocean"
+    r"|sea|shore|water|city|town|highway|airport)\b|\binland\b"
+)
+"""Heights above, and distances from, something else than the sea's level."""
+
 _TERRAIN: Final = words(
     """
     mountain mountains flat coast coastal beach hill hills valley plains foothills desert hilly
@@ -221,6 +228,10 @@ def read_elevation(said: Scan, low: float, high: float) -> Reading | None:
     said = together(said, hundreds=True, thousands=True)
     numbers = kept(said, "", "length")
     text = said.text
+    if numbers and _OVER_ELSEWHERE.search(text):
+        return AskBack(
+            "And above sea level: about how many feet?", (), AskKind.WRONG_QUANTITY
+        )
     if not numbers:
         if "sea level" in text and not (
             "below" in text or "above" in text or "not" in text.split()
@@ -289,6 +300,12 @@ def read_elevation(said: Scan, low: float, high: float) -> Reading | None:
     return two_values("elevation", [{"ft": first}, {"ft": second}])
 
 
+_AREA_PART: Final = re.compile(
+    r"\bplus (?:the |a |an |full |finished )?(?:basement|garage|addition|attic|upstairs|loft|porch)\b"
+    r"|\b(?:upstairs|downstairs|main floor|first floor|each floor)\b"
+)
+
+
 def read_area(said: Scan, low: float, high: float) -> Reading | None:
     """Read a floor area, ft2; None if the text holds none."""
     said = together(said, hundreds=True, thousands=True)
@@ -300,6 +317,8 @@ def read_area(said: Scan, low: float, high: float) -> Reading | None:
             return AskBack("About how many square feet?", (), AskKind.MISSING_PART)
         return None
     values = [round(convert(n.value, n.unit or "sqft", "sqft"), 1) for n in numbers]
+    if len(values) == 1 and (multiplied(said.text) or _AREA_PART.search(said.text)):
+        return AskBack("How many square feet is it in all?", (), AskKind.MISSING_PART)
     if said.says("join.by") and find_sizes(said.items) and len(values) == 2 and not named:
         product = values[0] * values[1]
         return AskBack(

@@ -14,6 +14,7 @@ from intake.reading.words import words
 __all__ = [
     "between",
     "bounded",
+    "dated",
     "elsewhere",
     "kept",
     "labels_of",
@@ -59,8 +60,20 @@ _BELONGS_ELSEWHERE: Final = re.compile(
     r"|[0-9] ?(?:am|pm)|see you|meet|appointment|job number|invoice|ticket|figure|chapter"
     r"|born|birthday|kids|years? old|version|channel|miles away|exit|highway|lot|zip ?code"
     r"|password|extension|ext|code is|costs?|paid|pay|priced?|bill|serial|s/n|p/n|sku|part (?:number"
-    r"|no|#)|tracking|order (?:number|no|#)|(?:house|home|place) is|room \d)\b"
+    r"|no|#)|tracking|order (?:number|no|#)|(?:house|home|place) is|room \d"
+    r"|rent|mortgage|tax(?:es)?|population|pop|house (?:number|no|#))\b"
 )
+_DATED: Final = re.compile(
+    r"\b(?:in|from|since|built|circa|installed|replaced|made|manufactured|bought|put in|year|model"
+    r"|new in|dated|est|established) ?(?:around |about )?'?$"
+)
+
+
+def dated(said: Scan, item: Item) -> bool:
+    """Whether a number is the year in which something was done ("installed in 85")."""
+    return _DATED.search(said.text[: item.start]) is not None
+
+
 _MODEL: Final = re.compile(r"\bmodel\b")
 
 
@@ -84,7 +97,8 @@ _AFTER_VALUE: Final = words(
     and but with without is it its it's was were of if when as tops give take total even now today
     yesterday before after here there up down over under exactly right actually roughly measured
     sir please thanks thank honestly man according not no that that's thats this one a an each
-    minus plus straight away out back long ft rated approx approximately guess guessing reckon believe say
+    minus plus built upstairs downstairs including counting excluding total sometime somewhere
+    straight away out back long ft rated approx approximately guess guessing reckon believe say
     said says plus just like more less than then because cause since my our they he she you we
     last best on off between both are be can could should would will might may only still yet
     again either neither across through along into onto inside outside near next behind above

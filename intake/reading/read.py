@@ -22,7 +22,7 @@ from intake.reading.standing import standing
 from intake.reading.heat import read_capacity, read_efficiency
 from intake.reading.length import read_area, read_elevation, read_length
 from intake.reading.manner import cant_say, excuse, sureness
-from intake.reading.numbers import elsewhere, something_else
+from intake.reading.numbers import dated, elsewhere, something_else
 from intake.reading.openings import read_filter, read_grille
 from intake.reading.owned import without_refrigerant, without_size
 from intake.reading.result import (
@@ -303,6 +303,9 @@ def _read_scan(
         )
     if field in _ONE_NUMBER:
         for number in said.numbers:
+            year = number.whole and _YEARS[0] <= number.value <= _YEARS[1] and not number.unit
+            if year and dated(said, number) and field not in ("capacity", "efficiency"):
+                number.unit = "years"
             if something_else(said, number) and not (field == "capacity" and number.value >= 1000):
                 number.unit = "things"
     if field == "material":
@@ -327,6 +330,9 @@ def _read_scan(
         told = echo(field, found.values)
         return AskBack(f"I read {told}. Is that all?", (found.values,), AskKind.TWO_VALUES)
     return found
+
+
+_YEARS: Final = (1850.0, 2035.0)
 
 
 def _decade(said: Scan) -> float | None:

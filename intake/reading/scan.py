@@ -117,7 +117,7 @@ _FIELDS_OF_SHORT_UNIT: Final = {
     "h": frozenset(),
     "k": frozenset(),
     "r": frozenset(),
-    "in": _LENGTHS | {"static_pressure", "airflow", "yes_no", "text", "percent", "efficiency"},
+    "in": _LENGTHS | {"static_pressure", "airflow", "yes_no", "text", "efficiency"},
     "ins": _LENGTHS,
     '"': _LENGTHS | {"static_pressure", "text"},
     "'": _LENGTHS | {"text"},

@@ -81,17 +81,21 @@ AXES: Final[dict[str, tuple[str, str]]] = {
         ),
     ),
     "clean": (
-        "clean|spotless|pristine|new|like new|clear|immaculate|shiny|washed|fresh",
+        "just changed|just replaced|changed it|clean|spotless|pristine|new|like new|clear|immaculate|shiny|washed|fresh",
         (
-            "dirty|filthy|dusty|caked|plugged|clogged|grimy|nasty|moldy|mouldy|mold|matted"
+            "needs changing|needs changed|needs replacing|overdue|due|gray|grey|never change it"
+            "|never changed|been a year|dirty|filthy|dusty|caked|plugged|clogged|grimy|nasty|moldy|mouldy|mold|matted"
             "|packed|gunky|gross|dirt|dust|lint|black|furry|fuzzy|greasy|grubby|soiled|hairy"
             "|disgusting|loaded|blocked|choked"
         ),
     ),
     "noise": (
-        "quiet|silent|whisper|quietly|peaceful|barely hear|can't hear|cant hear|soft",
+        "quiet|silent|whisper|quietly|peaceful|barely hear|can't hear|cant hear|soft"
+        "|sounds normal|sounds fine|sounds ok|sounds okay|sounds good|hear a pin drop",
         (
-            "loud|noisy|noise|roar|roars|roaring|whistle|whistles|whistling|rattle|rattles"
+            "like a jet|jet plane|like a freight train|like a train|a mile away|have to yell"
+            "|have to shout|need to shout|hear it outside|hear it upstairs|wakes us up|wakes me up"
+            "|loud|noisy|noise|roar|roars|roaring|whistle|whistles|whistling|rattle|rattles"
             "|rattling|hum|hums|humming|screams|screaming|howls|howling|deafening"
             "|jet engine|bangs|banging|booms|shout|loudly|freight train|squeals|squealing"
             "|buzzing|hissing|droning|vibrating|thumping|clanking|grinding"
@@ -115,7 +119,7 @@ AXES: Final[dict[str, tuple[str, str]]] = {
         ),
     ),
     "running": (
-        "running|runs|run|works|working|work|operational|operates|functional|functioning"
+        "ran|like a champ|like a top|won't shut off|never shuts off|never stops|running|runs|run|works|working|work|operational|operates|functional|functioning"
         "|turns on|kicks on|fires up|fired up|starts|working fine|humming along|going"
         "|up and running|purrs|purring|hums along|spins|spinning|firing|runs good"
         "|runs great|alive|kicking|heats|cools|comes on|blows|blowing",
@@ -177,6 +181,22 @@ AXES: Final[dict[str, tuple[str, str]]] = {
         "old|original|ancient|older|older than dirt|vintage|never replaced|antique|prehistoric",
     ),
     "shape": ("level|plumb|square", "crooked|tilted|leaning|sloped"),
+    "cycling": (
+        (
+            "nonstop|non stop|runs nonstop|runs non stop|steady|steadily|runs steady|never stops"
+            "|never shuts off|won't shut off|wont shut off|doesn't shut off|doesn't stop|stays on"
+            "|runs all the time|runs continuously|runs constantly|keeps running|normal cycles"
+            "|long cycles|stays running|runs and runs|runs straight through|cycles normally"
+            "|runs for a long time|runs long|runs forever|never quits"
+        ),
+        (
+            "short cycles|short cycling|short cycle|cycles|cycling|cycles a lot|on and off"
+            "|off and on|stop and start|stop start|stops and starts|starts and stops"
+            "|start and stop|run a few minutes|kicks on and off|turns on and off"
+            "|shuts off after a minute|stops after a minute|every few minutes|every five minutes"
+            "|times an hour|runs a few minutes|runs a minute|quits after a minute"
+        ),
+    ),
     "smell": ("odorless|no smell", "smell|smells|stinks|smelly|musty|odor|stink|stench|reeks"),
 }
 """Each axis: its good pole and its bad pole. Adding a word is one edit."""
