@@ -101,7 +101,7 @@ _NOBODY: Final = re.compile(
     r"\b(?:no|not|nobody|no one|noone|none|dont|isnt|arent|never|without)\b"
 )
 _DENIED: Final = re.compile(
-    r"\b(?:nobody|no one|noone|none of us|no|not|arent|isnt|dont|never|without|doesnt|havent)\b"
+    r"\b(?:nobody|no one|noone|none of|no|not|arent|isnt|dont|never|without|doesnt|havent)\b"
     r"(?: \w+){0,5}? (?:headaches?|dizz\w+|nause\w*|sick|ill|illness|passed out|lightheaded)\b"
 )
 
