@@ -58,7 +58,7 @@ _PATTERNS: Final = (
     ),
     re.compile(
         r"^(?:i )?(?:said|put|typed|wrote|entered|told you|gave you|had)(?: (?:it was"
-        r"|it is|down))? (?P<old>\S+(?: \S+)?),? ?(?:but|and|when|though|,)+ ?(?:it'?s"
+        r"|it is|down))? (?P<old>\S+(?: \S+)?),? ?(?:but|and|when|though|,)* ?(?:it'?s"
         r"|it is|it was|i meant|meant|that'?s|its|should be|it should be|it'?s really"
         r"|it'?s actually|really|actually|the real (?:one|number) is|i mean"
         r"|should have been) (?P<new>.+)$"
@@ -70,6 +70,11 @@ _PATTERNS: Final = (
         r"^(?P<old>\S+) (?:was|is|isn'?t|wasn'?t) (?:wrong|right|a typo|off|bad"
         r"|incorrect),? ?(?:it'?s|its|should be|make it|it was|it should be"
         r"|i meant)? (?P<new>.+)$"
+    ),
+    re.compile(
+        r"^(?:that|the) (?P<old>[-+.]?\d[\d.]*) (?:was|should be|should have been|needs to be|is"
+        r" (?:really|actually|supposed to be)) (?:a |an |really |actually |supposed to be )*"
+        r"(?P<new>[-+.]?\d.*)$"
     ),
     re.compile(r"^replace (?P<old>.+?) with (?P<new>.+)$"),
     re.compile(r"^change (?P<old>.+?) to (?P<new>.+)$"),

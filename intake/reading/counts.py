@@ -150,7 +150,8 @@ _END_OF_YEARS: Final = re.compile(
     r"|no later than|no earlier than)[ -]?(?:about |around )?$"
 )
 _NOT_BUILT: Final = re.compile(
-    r"\b(?:(?:we|i|they) (?:bought|moved|got it)|bought it|moved in|remodel\w*|renovat\w*|redone|redid"
+    r"\b(?:(?:we|i|they) (?:bought|moved|got it)|bought it|moved in|remodel\w*|renovat\w*|redone"
+    r"|redid"
     r"|addition|added on|last owner|sold)\b"
 )
 _BUILT: Final = re.compile(r"\b(?:built|new|installed|original|made|put in|manufactured|dated)\b")
@@ -197,7 +198,8 @@ def _in_decade(text: str, first: float, low: float, high: float) -> Reading:
 
 
 _OTHER_UNIT: Final = re.compile(
-    r"\d ?(?:ft|feet|foot|minutes?|min|hours?|hrs?|years?|yrs?|inch|inches|cfm|degrees?|deg|dollars)\b"
+    r"\d ?(?:ft|feet|foot|minutes?|min|hours?|hrs?|years?|yrs?|inch|inches|cfm|degrees?|deg"
+    r"|dollars)\b"
 )
 
 

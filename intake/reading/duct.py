@@ -295,6 +295,9 @@ def _chain(said: Scan, size: Size, base: dict[str, Value]) -> Reading | None:
         if joins == {"x"} and is_thickness(said.items, third, True):
             two = Size(sides[:2], size.first, size.last)
             return checked(said, ordered({"shape": "rect", **_sides(two), **base}))
+        following = said.items[third + 1].text if third + 1 < len(said.items) else ""
+        if following == "long" and not sides[2].unit and sides[2].value >= 3:
+            sides[2].unit = "ft"
         if (
             sides[2].unit in LENGTH_UNITS
             and sides[0].unit not in LENGTH_UNITS
@@ -368,9 +371,13 @@ def _single(said: Scan, parts: DuctParts, materials: tuple[str, ...]) -> Reading
     if split is not None and not said.says("shape.round"):
         values = ordered({"shape": "rect", **split, **base})
         return AskBack(f"Did you mean {echo('duct', values)}?", (values,), AskKind.TWO_READINGS)
-    if said.says("shape.round") or (
-        said.says("material.flex", "material.pvc", "shape.roundish")
-        and (item.unit or "flex" in materials or "pvc" in materials)
+    if (
+        said.says("shape.round")
+        or "spiral" in said.words()
+        or (
+            said.says("material.flex", "material.pvc", "shape.roundish")
+            and (item.unit or "flex" in materials or "pvc" in materials)
+        )
     ):
         if item.unit == "" and value > BELIEVABLE["diameter_in"][1] and value >= 75:
             metric = ordered({"shape": "round", "diameter_in": round(value / 25.4, 2), **base})

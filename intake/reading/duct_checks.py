@@ -40,6 +40,9 @@ _STRETCHES: Final = frozenset(
 )
 
 
+_FIRST_FEET: Final = re.compile(r"\b(?:first|next) (?:\d+|\w+) ?(?:ft|feet|foot|')(?=$|\W)")
+
+
 def is_bound(said: Scan, sides: list[Item]) -> bool:
     """Whether a size is only one end of what it may be ("at least 20x8", "20x8 or bigger")."""
     start, end = min(s.start for s in sides), max(s.end for s in sides)
@@ -59,6 +62,8 @@ def only_one_end(said: Scan, parts: DuctParts) -> AskBack | None:
             (),
             AskKind.MISSING_PART,
         )
+    if parts.lengths and _FIRST_FEET.search(said.text):
+        return AskBack("And after that: does its size change?", (), AskKind.TWO_VALUES)
     if parts.lengths and said.words() & _STRETCHES and said.words() & {"each", "apiece", "ea"}:
         return AskBack("How many feet is it in all?", (), AskKind.MISSING_PART)
     return None

@@ -57,7 +57,9 @@ _CUT: Final = re.compile(
     r"[;!?]+(?=\s|$)|,(?=\s)|\.+(?=\s|$)|\s-+\s|[()]+|\b(?:but|although|though|however|whereas"
     r"|while)\b"
     r"|(?<=\S) (?=(?:and )?(?:now|nowadays|today|currently) (?:it|the|we|there|its|is\b|\d))"
-    r"|(?<=\d) (?=(?:used to|oh\b|wait\b))|(?<=\S) (?=it'?s (?:a |an )?[0-9.])"
+    r"|(?<=\d) (?=(?:used to|oh\b|wait\b))"
+    r"|(?:(?<=\d)|(?<=ton)|(?<=tons)|(?<=inch)|(?<=round)|(?<=ft)|(?<=cfm)|(?<=flex)|(?<=\"))"
+    r" (?=it'?s (?:a |an )?[0-9.])"
 )
 _NUMBER: Final = re.compile(
     r"[0-9]|\b(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen"
@@ -91,7 +93,8 @@ _PAST: Final = re.compile(
     r"|\bonce (?:was|had)\b|\bonce upon\b"
     r"|\bbefore (?:the |that |this |our |my )?(?:remodel\w*|renovation|addition|rebuild|swap\w*"
     r"|upgrade|change ?out|replacement|cleaning|repair|tune ?-?up|new \w+ (?:went|was|came))\b"
-    r"|\bbefore (?:they|we|he|she|i|you|somebody|someone|it was|it got|that was)(?:'d)? (?:was |were"
+    r"|\bbefore (?:they|we|he|she|i|you|somebody|someone|it was|it got|that was)(?:'d)? (?:was "
+    r"|were"
     r" |had |got |even )?(?:chang|replac|redid|redone|remodel|renovat|swapp|clean|fix|add|mov|took"
     r"|cut|upgrad|bought|put|tore|rais|lower|adjust)\w*"
     r"|\b(?:was|were|had|got|read|measured|showed|did|ran)\b.*\blast (?:year|month|summer|winter"
@@ -148,6 +151,11 @@ _TAKEN_BACK: Final = re.compile(
     r"|\b(?:don'?t|dont|do not|didn'?t|can'?t|wouldn'?t) (?:believe|trust|buy) (?:it|that|this|him"
     r"|her|them|the)\b"
 )
+_WRONG_BEHIND: Final = re.compile(
+    r"^[a-z0-9./'\" ]{0,14} (?:is|was|isn'?t|wasn'?t) (?:wrong|not right|right|incorrect|a typo"
+    r"|off)$"
+    r"(?<! is right)(?<! was right)"
+)
 _NEGATIVE: Final = words("wrong incorrect bogus impossible garbage junk nonsense")
 _WISHED: Final = re.compile(
     r"\b(?:want|wants|wanted|would like|i'?d like|we'?d like|would love|hoping for|hope for"
@@ -183,9 +191,7 @@ def framed(field: str, line: str, question: str = "") -> Framed | None:
     True
     """
     clauses = [part.strip() for part in _CUT.split(line) if part and part.strip()]
-    found: list[Frame | None] = []
-    for clause in clauses:
-        found.append(_frame_of(field, clause, question))
+    found = [_frame_of(field, clause, question) for clause in clauses]
     _take_back(clauses, found)
     numbered = [bool(_NUMBER.search(clause)) for clause in clauses]
     planned = [k for k, clause in enumerate(clauses) if numbered[k] and _PLANNED.search(clause)]
@@ -209,6 +215,8 @@ def _frame_of(field: str, clause: str, question: str) -> Frame | None:
         before = clause[: number.start()]
         if _DENIED.search(before) and not _HEDGED_NO.search(before):
             return Frame.DENIED
+    if number is not None and _WRONG_BEHIND.search(clause[number.end() :]):
+        return Frame.TAKEN_BACK
     if _ASKED.match(clause) and (number is not None or field in _WORDED):
         return Frame.ASKED
     if _IF.search(clause) or (field in _FIGURE and re.search(r"\bsometimes\b", clause)):
@@ -239,13 +247,18 @@ _WORDED: Final = words("material blower_type coil_state choice")
 def _take_back(clauses: list[str], found: list[Frame | None]) -> None:
     """Mark what stands before "that can't be right" or "that's the other one"."""
     for k, clause in enumerate(clauses):
-        if not k or _NUMBER.search(clause):
+        if not k or _NUMBER.search(_THE_ONE.sub(" ", clause)):
             continue
         other = _ANOTHERS.search(clause) is not None
         if other or (_TAKEN_BACK.search(clause) and _is_no(clause)):
             for j in range(k):
                 if found[j] is None:
                     found[j] = Frame.ANOTHERS if other else Frame.TAKEN_BACK
+
+
+_THE_ONE: Final = re.compile(
+    r"\b(?:other|that|this|the|wrong|right|first|last|big|small|next|old|new|which) one\b"
+)
 
 
 def _is_no(clause: str) -> bool:

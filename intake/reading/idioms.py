@@ -70,19 +70,22 @@ _SAYINGS: Final = tuple(
     (re.compile(pattern), plain)
     for pattern, plain in (
         (
-            r"\b(?:i |we )?(?:wouldn'?t|would not|can'?t|couldn'?t) (?:really )?(?:call|say|describe)"
+            r"\b(?:i |we )?(?:wouldn'?t|would not|can'?t|couldn'?t) (?:really )?(?:call|say"
+            r"|describe)"
             r" (?:it|that|them|it'?s|they'?re)(?: is| as| are)? (?!so\b|that\b)",
             "not ",
         ),
         (
-            r"\bcan'?t (?:even )?hear (?:yourself|myself|ourselves|each other|the (?:tv|radio|phone)"
+            r"\bcan'?t (?:even )?hear (?:yourself|myself|ourselves|each other|the (?:tv|radio"
+            r"|phone)"
             r"|(?:a thing|anything) over)(?: it| think| talk| speak)*",
             "loud",
         ),
         (r"\bcan'?t (?:even )?see (?:any )?(?:light |daylight )?through(?: it)?", "plugged"),
         (r"\bnever (?:leave|go|travel|work)\b.*\bwithout (?:it|one|them|mine)\b", "always have it"),
         (
-            r"\bsmells? (?:just |perfectly |pretty )?(?:fine|ok|okay|normal|clean|good|all ?right|nice"
+            r"\bsmells? (?:just |perfectly |pretty )?(?:fine|ok|okay|normal|clean|good|all ?right"
+            r"|nice"
             r"|fresh|like nothing)\b",
             "no smell",
         ),

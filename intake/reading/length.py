@@ -99,12 +99,15 @@ def read_length(said: Scan, low: float, high: float) -> Reading | None:
 
 
 _OTHER_FEET: Final = re.compile(
-    r"\b(?:ceilings?|ladder|my tape|tape (?:only )?(?:goes|is|runs)|tape measure|i'?m|he'?s|arm ?span"
+    r"\b(?:ceilings?|ladder|my tape|tape (?:only )?(?:goes|is|runs)|tape measure|i'?m|he'?s|arm"
+    r" ?span"
     r"|room|hall(?:way)?|house|basement|door|joists?|height|head ?room|clearance)"
     r"(?:'s| is| are| only goes| goes| measures)?(?: only| just| about| to| at| maybe| a)* ?"
     r"(?P<behind>\d+(?:\.\d+)?) ?(?:ft|foot|feet|')?\b(?! (?:of|run))"
-    r"|(?P<before>\d+(?:\.\d+)?)[ -]?(?:ft|foot|feet|')? (?:high |tall |long )?(?:ceilings?|ladders?"
-    r"|tape(?! (?:says|said|reads|read|measured|shows))|tall\b|walls?\b|doors?\b|clearance|head ?room)"
+    r"|(?P<before>\d+(?:\.\d+)?)[ -]?(?:ft|foot|feet|')? (?:high |tall |long )?(?:ceilings?"
+    r"|ladders?"
+    r"|tape(?! (?:says|said|reads|read|measured|shows))|tall\b|walls?\b|doors?\b|clearance|head"
+    r" ?room)"
 )
 """Feet of a ceiling, a ladder, the tape itself: no length of a duct."""
 
@@ -209,7 +212,8 @@ def _within(said: Scan, values: Values, low: float, high: float) -> Reading:
 
 
 _OVER_ELSEWHERE: Final = re.compile(
-    r"\b(?:above|over|below) (?:the |our |my )?(?:river|valley|lake|street|ground|road|town|city|creek"
+    r"\b(?:above|over|below) (?:the |our |my )?(?:river|valley|lake|street|ground|road|town|city"
+    r"|creek"
     r"|floor|yard|house|water table)\b|\b(?:from|to|off|inland from) (?:the )?(?:coast|beach|ocean"
     r"|sea|shore|water|city|town|highway|airport)\b|\binland\b"
 )
@@ -229,9 +233,7 @@ def read_elevation(said: Scan, low: float, high: float) -> Reading | None:
     numbers = kept(said, "", "length")
     text = said.text
     if numbers and _OVER_ELSEWHERE.search(text):
-        return AskBack(
-            "And above sea level: about how many feet?", (), AskKind.WRONG_QUANTITY
-        )
+        return AskBack("And above sea level: about how many feet?", (), AskKind.WRONG_QUANTITY)
     if not numbers:
         if "sea level" in text and not (
             "below" in text or "above" in text or "not" in text.split()
@@ -301,7 +303,8 @@ def read_elevation(said: Scan, low: float, high: float) -> Reading | None:
 
 
 _AREA_PART: Final = re.compile(
-    r"\bplus (?:the |a |an |full |finished )?(?:basement|garage|addition|attic|upstairs|loft|porch)\b"
+    r"\bplus (?:the |a |an |full |finished )?(?:basement|garage|addition|attic|upstairs|loft"
+    r"|porch)\b"
     r"|\b(?:upstairs|downstairs|main floor|first floor|each floor)\b"
 )
 

@@ -15,8 +15,10 @@ _HEDGED: Final = re.compile(
     |id\ say|i\ reckon|reckon|figure    |ish|or\ so|ball\ ?park|give\ or\ take|circa|ca
     |more\ or\ less|nearly|almost|close\ to|call\ it|something\ like|like\ about    |looks
     |look|looked|seems|appears|eyeball\w*|kind\ of|kinda|sort\ of|sorta|should\ be|somewhere
-    |or\ thereabouts    |just\ (?:over|under|shy)|(?:a\ )?(?:hair|bit|tad|little|touch|smidge)\ (?:over|under
-    |more|less|above|below|bigger|smaller|shy)|supposed(?:ly)?|pretty\ sure    |not\ (?:100|sure|certain|positive|exactly|quite)
+    |or\ thereabouts    |just\ (?:over|under|shy)|(?:a\ )?(?:hair|bit|tad|little|touch|smidge)
+    \ (?:over|under
+    |more|less|above|below|bigger|smaller|shy)|supposed(?:ly)?|pretty\ sure
+    |not\ (?:100|sure|certain|positive|exactly|quite)
     |(?:he|she|they|guy|owner|landlord|customer|salesman|inspector|tenant|wife|husband|neighbou?r)
     \ (?:said|says|told\ me|wrote|claims|thinks|swears)|i\ was\ told|been\ told|i'm\ told|quoted
     |someone\ (?:wrote|said)|somebody\ (?:wrote|said)

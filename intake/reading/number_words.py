@@ -19,15 +19,35 @@ __all__ = [
 ONES: Final = {
     word: value
     for value, word in enumerate(
-        (
-            "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen"
-            " fifteen sixteen seventeen eighteen nineteen"
-        ).split()
+        [
+            "zero",
+            "one",
+            "two",
+            "three",
+            "four",
+            "five",
+            "six",
+            "seven",
+            "eight",
+            "nine",
+            "ten",
+            "eleven",
+            "twelve",
+            "thirteen",
+            "fourteen",
+            "fifteen",
+            "sixteen",
+            "seventeen",
+            "eighteen",
+            "nineteen",
+        ]
     )
 }
 TENS: Final = {
     word: 10 * (value + 2)
-    for value, word in enumerate("twenty thirty forty fifty sixty seventy eighty ninety".split())
+    for value, word in enumerate(
+        ["twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"]
+    )
 }
 PLURALS: Final = {
     **{f"{word}s": word for word in ONES if word not in ("zero", "one", "six")},

@@ -59,7 +59,8 @@ _BELONGS_ELSEWHERE: Final = re.compile(
     r"|february|april|june|july|august|september|october|november|december|o'?clock"
     r"|[0-9] ?(?:am|pm)|see you|meet|appointment|job number|invoice|ticket|figure|chapter"
     r"|born|birthday|kids|years? old|version|channel|miles away|exit|highway|lot|zip ?code"
-    r"|password|extension|ext|code is|costs?|paid|pay|priced?|bill|serial|s/n|p/n|sku|part (?:number"
+    r"|password|extension|ext|code is|costs?|paid|pay|priced?|bill|serial|s/n|p/n|sku|part"
+    r" (?:number"
     r"|no|#)|tracking|order (?:number|no|#)|(?:house|home|place) is|room \d"
     r"|rent|mortgage|tax(?:es)?|population|pop|house (?:number|no|#))\b"
 )

@@ -116,7 +116,8 @@ def read_filter(said: Scan) -> Reading | None:
 
 
 _NO_FILTER: Final = re.compile(
-    r"\b(?:no|isn'?t (?:a|any)|without (?:a|any)|doesn'?t have (?:a|any)|never had (?:a|any)) filter\b"
+    r"\b(?:no|isn'?t (?:a|any)|without (?:a|any)|doesn'?t have (?:a|any)|never had (?:a|any))"
+    r" filter\b"
 )
 
 
@@ -369,7 +370,8 @@ def _perhaps_between(said: Scan, sizes: list[Size]) -> bool:
 
 
 _COUNTED_ROOMS: Final = re.compile(
-    r"\b(?:[2-9]|two|three|four|five|six) (?:\w+ )?(?:bed)?rooms\b|\ball (?:of them |the \w+ )?(?:are )?"
+    r"\b(?:[2-9]|two|three|four|five|six) (?:\w+ )?(?:bed)?rooms\b|\ball (?:of them |the \w+"
+    r" )?(?:are )?"
     r"(?=\d+ ?(?:x|by))"
 )
 

@@ -18,7 +18,6 @@ from intake.reading.counts import read_count, read_percent, read_year
 from intake.reading.duct import read_duct
 from intake.reading.echo import echo
 from intake.reading.fittings import read_fittings
-from intake.reading.standing import standing
 from intake.reading.heat import read_capacity, read_efficiency
 from intake.reading.length import read_area, read_elevation, read_length
 from intake.reading.manner import cant_say, excuse, sureness
@@ -39,6 +38,7 @@ from intake.reading.result import (
     Values,
 )
 from intake.reading.scan import Scan, scan
+from intake.reading.standing import standing
 from intake.reading.static import read_static
 from intake.reading.tables import read_blower_table, read_cooling_rows
 from intake.reading.temperature import read_rise_range, read_temperature

@@ -121,7 +121,8 @@ _ALARM_AT_REST: Final = re.compile(
     r"|silence|old|expired|years?|brand|needs?|need|require[sd]?|code|bring|sell|quote|add|adding"
     r"|every|each|floor|truck|bag|van|pocket|box|drawer|\d+|both|two|three|combo|plug in"
     r"|green light|missing|present"
-    r"|is (?:by|near|beside|next to|above|outside|in|on) the|made a|peep|wired|interconnected|hardwired|on the (?:wall|ceiling))\b"
+    r"|is (?:by|near|beside|next to|above|outside|in|on) the|made a|peep|wired|interconnected"
+    r"|hardwired|on the (?:wall|ceiling))\b"
 )
 _ORDINARY_SMELL: Final = re.compile(
     r"\b(?:musty|mustiness|mold\w*|mould\w*|mildew\w*|dust|dusty|dog|dogs|cat|cats|pets?|sock|socks"
@@ -142,7 +143,9 @@ _ELECTRIC: Final = re.compile(
     r"|onto|floor|carpet|over the|down the)\b"
 )
 _LOOKS_OLD: Final = re.compile(r"\b(?:soot\w*|scorch\w*|\w*stain\w*|leak|rust\w*)\b")
-_OLD: Final = re.compile(r"\b(?:waterstain|old|older|years?|ancient|previous\w*|long ago|faded|dry|cold)\b")
+_OLD: Final = re.compile(
+    r"\b(?:waterstain|old|older|years?|ancient|previous\w*|long ago|faded|dry|cold)\b"
+)
 _LEAK_LOOKED_FOR: Final = re.compile(
     r"\bleak (?:test|check|search|detector|tested|checked)\b|\bpassed\b|\bbubble test\b"
 )

@@ -151,7 +151,7 @@ def scan(text: str, field_name: str) -> Scan:
             token.text = spelt_right(token.text)
             if token.text.startswith("?"):
                 token.kind = "code"
-    tokens = _with_models(tokens, field_name)
+    tokens = _with_models(_with_ordinals(tokens), field_name)
     tokens = [t for t in fold_numbers(tokens) if t.text != "." or not t.glued]
     if field_name in _SIZED or not _is_shorthand(tokens, field_name):
         tokens = _without_plurals(tokens)
@@ -165,6 +165,27 @@ def scan(text: str, field_name: str) -> Scan:
 
 
 _SIZED: Final = words("duct filter grille")
+_ENDINGS: Final = words("st nd rd th")
+_IN_ORDER: Final = words(
+    "floor level story storey one zone section stage page room unit street st ave avenue door bay"
+)
+
+
+def _with_ordinals(tokens: list[Token]) -> list[Token]:
+    """Fold "3rd" before a floor and the like into one word, so that "rd" isn't round."""
+    found: list[Token] = []
+    for k, token in enumerate(tokens):
+        following = tokens[k + 1].text if k + 1 < len(tokens) else ""
+        ends = token.glued and token.text in _ENDINGS and following in _IN_ORDER
+        if ends and found and found[-1].kind == "num" and found[-1].text.isdigit():
+            number = found.pop()
+            text = number.text + token.text
+            found.append(Token("word", text, number.start, token.end, number.glued))
+        else:
+            found.append(token)
+    return found
+
+
 _PLATES: Final = words("capacity efficiency airflow year elevation")
 _LONGEST_PREFIX: Final = 3
 
@@ -181,9 +202,7 @@ def _with_models(tokens: list[Token], field_name: str) -> list[Token]:
             j += 1
         if j > i + 1 and _is_model(tokens[i:j]):
             text = "".join(t.text for t in tokens[i:j])
-            found.append(
-                Token("code", text, tokens[i].start, tokens[j - 1].end, tokens[i].glued)
-            )
+            found.append(Token("code", text, tokens[i].start, tokens[j - 1].end, tokens[i].glued))
         else:
             found.extend(tokens[i:j])
         i = j

@@ -67,7 +67,8 @@ def read_temperature(said: Scan, low: float, high: float) -> Reading | None:
 
 
 _OTHER_TEMPERATURE: Final = re.compile(
-    r"\b(?:wet bulb|wetbulb|wb|dew ?point|satur\w+|super ?heat|sub ?cool\w*|suction line|liquid line"
+    r"\b(?:wet bulb|wetbulb|wb|dew ?point|satur\w+|super ?heat|sub ?cool\w*|suction line|liquid"
+    r" line"
     r"|discharge line|flue|stack|water heater|boiler|outdoor coil|outside coil|compressor"
     r"|(?:high )?limit(?: switch)?|set ?point|set (?:to|at|for|on)|(?:thermostat|stat) (?:is )?set"
     r"|humidity|rh)\b(?!.*\b(?:actual|reads?|reading|really)\b)"

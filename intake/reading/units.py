@@ -308,7 +308,7 @@ def _line(unit: str, to: str) -> tuple[float, float]:
 
 
 def warm() -> None:
-    """Load pint now (about 160 ms); no answer needs it, only a caller that converts what is left."""
+    """Load pint now (about 160 ms). No answer needs it; a caller that converts other units may."""
     _registry()
 
 

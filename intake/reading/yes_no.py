@@ -184,7 +184,8 @@ _ONE_SAYS: Final = re.compile(
     r"|^(?:yes|yeah|yep)\b.*\b(?:says?|said|thinks?|swears) (?:no\b|not|it (?:doesn'?t|isn'?t))"
 )
 _ANOTHERS: Final = re.compile(
-    r"\b(?:neighbou?r(?:'?s)?|next door(?:'s)?)\b|\b(?:the|our|my) (?:old|previous|other|last) (?:one"
+    r"\b(?:neighbou?r(?:'?s)?|next door(?:'s)?)\b|\b(?:the|our|my) (?:old|previous|other|last)"
+    r" (?:one"
     r"|unit|furnace|system|house)s?\b"
 )
 _ASKS_THE_PAST: Final = re.compile(r"\b(?:ever|did|was|were|had|been|has|have)\b")
@@ -195,7 +196,9 @@ _WAS: Final = re.compile(
     r"|fixed|removed|took it out)\b"
 )
 _OF_CONDITION: Final = frozenset(("condition", "clean", "lined", "noise", "tight", "insulated"))
-_SMELLS_OF: Final = re.compile(r"\bsmells? (?:like|of)\b|\b(?!no |any |bad |weird )[a-z]+ smell\b")
+_SMELLS_OF: Final = re.compile(
+    r"\bsmells? (?:like|of)\b|\b(?:a|an|the|some|just|only)(?: [a-z]+){1,3} smell\b"
+)
 _SMELL_ASKED: Final = re.compile(
     r"\b(?:gas|burn\w*|rotten|eggs?|smok\w*|sul\w+|electric\w*|plastic|propane|fumes?|exhaust|no|any"
     r"|bad|musty|mold\w*)\b"

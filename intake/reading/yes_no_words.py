@@ -81,10 +81,12 @@ AXES: Final[dict[str, tuple[str, str]]] = {
         ),
     ),
     "clean": (
-        "just changed|just replaced|changed it|clean|spotless|pristine|new|like new|clear|immaculate|shiny|washed|fresh",
+        "just changed|just replaced|changed it|clean|spotless|pristine|new|like new|clear"
+        "|immaculate|shiny|washed|fresh",
         (
             "needs changing|needs changed|needs replacing|overdue|due|gray|grey|never change it"
-            "|never changed|been a year|dirty|filthy|dusty|caked|plugged|clogged|grimy|nasty|moldy|mouldy|mold|matted"
+            "|never changed|been a year|dirty|filthy|dusty|caked|plugged|clogged|grimy|nasty|moldy"
+            "|mouldy|mold|matted"
             "|packed|gunky|gross|dirt|dust|lint|black|furry|fuzzy|greasy|grubby|soiled|hairy"
             "|disgusting|loaded|blocked|choked"
         ),
@@ -119,7 +121,8 @@ AXES: Final[dict[str, tuple[str, str]]] = {
         ),
     ),
     "running": (
-        "ran|like a champ|like a top|won't shut off|never shuts off|never stops|running|runs|run|works|working|work|operational|operates|functional|functioning"
+        "ran|like a champ|like a top|won't shut off|never shuts off|never stops|running|runs|run"
+        "|works|working|work|operational|operates|functional|functioning"
         "|turns on|kicks on|fires up|fired up|starts|working fine|humming along|going"
         "|up and running|purrs|purring|hums along|spins|spinning|firing|runs good"
         "|runs great|alive|kicking|heats|cools|comes on|blows|blowing",
