@@ -6,17 +6,8 @@ from typing import Final
 
 from intake.reading.asks import implausible, one_end, two_values, wrong_quantity
 from intake.reading.bounds import BELIEVABLE
-from intake.reading.numbers import (
-    between,
-    bounded,
-    kept,
-    moved,
-    multiplied,
-    relation,
-    spread,
-    together,
-    vague,
-)
+from intake.reading.numbers import between, kept, relation, spread, together, vague
+from intake.reading.phrasing import bounded, moved, multiplied
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Values
 from intake.reading.scan import Item, Scan
 from intake.reading.units import convert

@@ -7,7 +7,8 @@ from typing import Final
 
 from intake.reading.asks import implausible, one_end, two_values
 from intake.reading.manner import cant_say
-from intake.reading.numbers import bounded, kept, multiplied, relation, together, vague
+from intake.reading.numbers import kept, relation, together, vague
+from intake.reading.phrasing import bounded, multiplied
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value, number_of
 from intake.reading.scan import Item, Scan
 

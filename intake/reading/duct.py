@@ -9,12 +9,11 @@ from __future__ import annotations
 from typing import Final
 
 from intake.reading.bounds import BELIEVABLE, believable
+from intake.reading.duct_chain import by_diameter, of_chain, sides_of
 from intake.reading.duct_checks import checked, only_one_end, ordered
 from intake.reading.duct_parts import (
-    LENGTH_UNITS,
     DuctParts,
     feet_of,
-    is_thickness,
     read_round_letter,
     sorted_parts,
     taped_around,
@@ -30,7 +29,6 @@ from intake.reading.sizes import METRIC, Size, find_sizes, inches
 from intake.reading.words import words
 
 __all__ = ["read_duct"]
-
 
 _CHANGES: Final = words(
     """reduces reducing reduced reducer reduction tapers tapering tapered necks necked shrinks
@@ -55,7 +53,11 @@ def read_duct(said: Scan) -> Reading | None:
     if runs and any(item.plural for item in items):
         base = _base(materials, None)
         if isinstance(base, dict):
-            only = {"shape": "round", "diameter_in": runs[0].diameter_in, "count": runs[0].low}
+            only: dict[str, Value] = {
+                "shape": "round",
+                "diameter_in": runs[0].diameter_in,
+                "count": runs[0].low,
+            }
             return checked(said, ordered({**only, **base}))
     parts = sorted_parts(said)
     one_end = only_one_end(said, parts)
@@ -124,7 +126,7 @@ def _several(said: Scan, sizes: list[Size], materials: tuple[str, ...]) -> Readi
     for size in sizes:
         if len(size.sides) >= 2:
             shape = "oval" if said.says("shape.oval") else "rect"
-            pair = {"shape": shape, **_sides(size)}
+            pair = {"shape": shape, **sides_of(size)}
             readings.append(pair)
     distinct = [r for k, r in enumerate(readings) if r not in readings[:k]]
     if len(distinct) == 1 and all(len(size.sides) == 2 for size in sizes):
@@ -163,40 +165,22 @@ def _several_runs(said: Scan, runs: tuple[Runs, ...], materials: tuple[str, ...]
     )
 
 
-def _unit_for(sides: list[Item]) -> str:
-    """The unit that bare sides share with a side that names one."""
-    named = [side.unit for side in sides if side.unit]
-    if not named:
-        return "in"
-    last = sides[-1].unit
-    if named[0] in METRIC:
-        return named[0]
-    if last == "ft" and len(named) == 1:
-        return "ft"
-    return "in"
-
-
-def _sides(size: Size) -> dict[str, Value]:
-    unit = _unit_for(size.sides[:2])
-    return {"width_in": inches(size.sides[0], unit), "height_in": inches(size.sides[1], unit)}
-
-
 def _sized(said: Scan, size: Size, parts: DuctParts, materials: tuple[str, ...]) -> Reading:
     base = _base(materials, parts)
     if isinstance(base, AskBack):
         return base
     if len(size.sides) > 2 or said.says("shape.round"):
-        chain = _chain(said, size, base)
+        chain = of_chain(said, size, base)
         if chain is not None:
             return chain
     rounded = said.says("shape.roundish", "shape.round") or "flex" in materials
     rounded = rounded and not said.says("shape.oval") and not _no_round(said, materials)
     if rounded and len(size.sides) == 2:
-        counted = _count_by_diameter(said, size, base)
+        counted = by_diameter(said, size, base)
         if counted is not None:
             return counted
     if said.words() & _CHANGES:
-        reading = ordered({"shape": "rect", **_sides(size), **base})
+        reading = ordered({"shape": "rect", **sides_of(size), **base})
         return AskBack(
             f"{echo('duct', reading)}, and what does it become?", (reading,), AskKind.TWO_VALUES
         )
@@ -210,7 +194,7 @@ def _sized(said: Scan, size: Size, parts: DuctParts, materials: tuple[str, ...])
             (),
             AskKind.TWO_READINGS,
         )
-    values: dict[str, Value] = {"shape": shape, **_sides(size), **base}
+    values: dict[str, Value] = {"shape": shape, **sides_of(size), **base}
     values = ordered(values)
     if parts.leftover:
         extra = " and ".join(figure(item.value) for item in parts.leftover)
@@ -225,118 +209,6 @@ def _sized(said: Scan, size: Size, parts: DuctParts, materials: tuple[str, ...])
 def _no_round(said: Scan, materials: tuple[str, ...]) -> bool:
     """Whether round ducts are spoken of only to deny them ("no flex anywhere")."""
     return said.says("material.flex") and not materials and not said.says("shape.round")
-
-
-def _count_by_diameter(said: Scan, size: Size, base: dict[str, Value]) -> Reading | None:
-    """ "3 x 6 in. flex": three of six inches; "6 in. x 25 ft flex": a length."""
-    one, two = size.sides
-    if two.unit == "ft" and two.value >= 3 and one.unit != "ft":
-        values = ordered(
-            {
-                "shape": "round",
-                "diameter_in": inches(one),
-                **base,
-                "length_ft": round(feet_of(two), 3),
-            }
-        )
-        return checked(said, values)
-    sure_round = said.says("shape.round", "material.flex")
-    if (
-        one.unit == ""
-        and two.unit == "in"
-        and one.whole
-        and one.value <= 12
-        and sure_round
-        and "count" not in base
-    ):
-        values = ordered(
-            {"shape": "round", "diameter_in": inches(two), **base, "count": int(one.value)}
-        )
-        return checked(said, values)
-    if (
-        one.unit == "in"
-        and two.unit == ""
-        and two.whole
-        and two.value <= 12
-        and sure_round
-        and "count" not in base
-    ):
-        values = ordered(
-            {"shape": "round", "diameter_in": inches(one), **base, "count": int(two.value)}
-        )
-        return checked(said, values)
-    pieces = two.unit == "in" and one.unit == "" and one.whole and one.value <= 8
-    if said.says("shape.round", "material.flex") or pieces:
-        readings: list[dict[str, Value]] = []
-        if one.whole and one.value <= 12 and not one.unit:
-            readings.append(
-                ordered(
-                    {"shape": "round", "diameter_in": inches(two), **base, "count": int(one.value)}
-                )
-            )
-        readings.append(ordered({"shape": "rect", **_sides(size), **base}))
-        return AskBack(
-            f"{figure(one.value)} x {figure(two.value)} with a round duct: is that "
-            f"{figure(one.value)} ducts of {figure(two.value)} in., or a size?",
-            tuple(readings),
-            AskKind.TWO_READINGS,
-        )
-    return None
-
-
-def _chain(said: Scan, size: Size, base: dict[str, Value]) -> Reading | None:
-    """Three or more numbers in a row."""
-    sides = size.sides
-    if len(sides) < 3:
-        return None
-    joins = {join.text if join.kind == "sym" else "x" for join in size.joins}
-    if len(sides) == 3:
-        third = said.items.index(sides[2])
-        if joins == {"x"} and is_thickness(said.items, third, True):
-            two = Size(sides[:2], size.first, size.last)
-            return checked(said, ordered({"shape": "rect", **_sides(two), **base}))
-        following = said.items[third + 1].text if third + 1 < len(said.items) else ""
-        if following == "long" and not sides[2].unit and sides[2].value >= 3:
-            sides[2].unit = "ft"
-        if (
-            sides[2].unit in LENGTH_UNITS
-            and sides[0].unit not in LENGTH_UNITS
-            and sides[2].value >= 3
-        ):
-            two = Size(sides[:2], size.first, size.last)
-            values = {"shape": "oval" if said.says("shape.oval") else "rect", **_sides(two), **base}
-            return checked(said, ordered({**values, "length_ft": round(feet_of(sides[2]), 3)}))
-        spaced = [not join.glued for join in size.joins]
-        tight = [not side.glued for side in sides[1:]]
-        if joins == {"x"}:
-            first_apart = tight[0] and not spaced[1] and not tight[1]
-            mixed = size.joins[0].text != size.joins[1].text and size.joins[1].text in ("x", "*")
-            last_apart = spaced[1] and (
-                (not spaced[0] and not tight[0]) or (mixed and sides[2].glued)
-            )
-            for apart, count, pair in (
-                (first_apart, sides[0], sides[1:]),
-                (last_apart, sides[2], sides[:2]),
-            ):
-                if (
-                    apart
-                    and count.whole
-                    and not count.unit
-                    and 2 <= count.value <= 8
-                    and "count" not in base
-                ):
-                    two = Size(list(pair), size.first, size.last)
-                    values = {"shape": "rect", **_sides(two), **base, "count": int(count.value)}
-                    return checked(said, ordered(values))
-    two = Size(sides[:2], size.first, size.last)
-    reading = ordered({"shape": "rect", **_sides(two), **base})
-    names = " x ".join(figure(side.value) for side in sides)
-    return AskBack(
-        f"{names} is more than two sides. Width by height in inches, please;"
-        " then the length or count.",
-        (reading,),
-        AskKind.TWO_READINGS,
-    )
 
 
 def _single(said: Scan, parts: DuctParts, materials: tuple[str, ...]) -> Reading | None:

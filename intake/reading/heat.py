@@ -6,16 +6,8 @@ import re
 from typing import Final
 
 from intake.reading.asks import implausible, one_end, two_values, wrong_quantity
-from intake.reading.numbers import (
-    bounded,
-    dated,
-    kept,
-    labels_of,
-    multiplied,
-    relation,
-    together,
-    vague,
-)
+from intake.reading.numbers import kept, labels_of, relation, together, vague
+from intake.reading.phrasing import bounded, dated, multiplied
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value, number_of
 from intake.reading.scan import Item, Scan
 from intake.reading.units import convert

@@ -9,7 +9,8 @@ from typing import Final
 
 from intake.reading.asks import implausible, one_end, two_values, wrong_quantity
 from intake.reading.manner import hedged
-from intake.reading.numbers import bounded, kept, multiplied, relation, spread, together, vague
+from intake.reading.numbers import kept, relation, spread, together, vague
+from intake.reading.phrasing import bounded, multiplied
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Values, number_of
 from intake.reading.scan import Item, Scan
 from intake.reading.sizes import find_sizes

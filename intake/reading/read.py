@@ -17,13 +17,15 @@ from intake.reading.corrections import correction
 from intake.reading.counts import read_count, read_percent, read_year
 from intake.reading.duct import read_duct
 from intake.reading.echo import echo
+from intake.reading.filters import read_filter
 from intake.reading.fittings import read_fittings
+from intake.reading.grilles import read_grille
 from intake.reading.heat import read_capacity, read_efficiency
 from intake.reading.length import read_area, read_elevation, read_length
 from intake.reading.manner import cant_say, excuse, sureness
-from intake.reading.numbers import dated, elsewhere, something_else
-from intake.reading.openings import read_filter, read_grille
+from intake.reading.numbers import something_else
 from intake.reading.owned import without_refrigerant, without_size
+from intake.reading.phrasing import dated, elsewhere
 from intake.reading.result import (
     Accepted,
     AskBack,

@@ -7,138 +7,26 @@ is the readers' business.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
 from functools import cache
-from itertools import pairwise
 from typing import Final
 
 from intake.reading.clean import normalise
+from intake.reading.items import Item, Scan
 from intake.reading.lexer import Token, tokenize
 from intake.reading.numerals import fold_numbers
-from intake.reading.phrases import is_known, longest_phrase, misspelt_unit, spelt_right
-from intake.reading.units import DIMENSION, PREFIXED, spellings
+from intake.reading.phrases import longest_phrase, spelt_right
+from intake.reading.token_passes import (
+    is_shorthand,
+    with_models,
+    with_ordinals,
+    without_plurals,
+)
+from intake.reading.unit_at import LENGTH_FIELDS, unit_at
+from intake.reading.units import PREFIXED, spellings
 from intake.reading.words import words
 
 __all__ = ["Item", "Scan", "scan"]
 
-
-@dataclass(slots=True)
-class Item:
-    """One number, known phrase, other word or sign.
-
-    Attributes:
-        kind: "num", "tag", "word", "sym" or "code".
-        text: As normalised.
-        start, end: Where it stood.
-        value: Of a number, without its sign.
-        unit: Our unit name, or "".
-        sign: -1 or 1 if stated, else 0.
-        meanings: Of a known phrase.
-        token: The token of a number (decimals, comma, spelled ...).
-        glued: No space before it.
-        negated: "not", "instead of" before it.
-    """
-
-    kind: str
-    text: str
-    start: int
-    end: int
-    value: float = 0.0
-    unit: str = ""
-    sign: int = 0
-    meanings: tuple[str, ...] = ()
-    token: Token | None = None
-    glued: bool = False
-    negated: bool = False
-
-    @property
-    def dimension(self) -> str:
-        """What the number's unit measures, or ""."""
-        return DIMENSION.get(self.unit, "")
-
-    @property
-    def spelled(self) -> bool:
-        """Whether the number is written in words."""
-        return self.token is not None and self.token.spelled
-
-    @property
-    def plural(self) -> bool:
-        """Whether the number is written as a plural ("sixes", "the 70s")."""
-        return self.token is not None and self.token.plural
-
-    @property
-    def whole(self) -> bool:
-        """Whether the number is whole."""
-        return self.value == int(self.value)
-
-    def means(self, *names: str) -> bool:
-        """Whether any of these is among the meanings; a name ending in "." stands for its kind."""
-        if not self.meanings:
-            return False
-        return any(
-            meaning == name or (name[-1] == "." and meaning.startswith(name))
-            for name in names
-            for meaning in self.meanings
-        )
-
-
-@dataclass(slots=True)
-class Scan:
-    """A text and its items."""
-
-    text: str
-    items: list[Item] = field(default_factory=list)
-
-    @property
-    def numbers(self) -> list[Item]:
-        """The numbers, left to right."""
-        return [item for item in self.items if item.kind == "num"]
-
-    def says(self, *names: str) -> bool:
-        """Whether any item has one of these meanings."""
-        return any(item.means(*names) for item in self.items)
-
-    def words(self) -> set[str]:
-        """Every word of the text."""
-        return {word for item in self.items for word in item.text.split()}
-
-
-_LENGTHS: Final = words(
-    """
-    duct filter grille length elevation area fittings count material choice
-    """
-)
-_HEAT: Final = frozenset(["capacity", "efficiency", "cooling_rows", "blower_table"])
-
-_FIELDS_OF_SHORT_UNIT: Final = {
-    "m": _LENGTHS,
-    "t": frozenset({"capacity", "airflow"}),
-    "w": _HEAT,
-    "h": frozenset(),
-    "k": frozenset(),
-    "r": frozenset(),
-    "in": _LENGTHS | {"static_pressure", "airflow", "yes_no", "text", "efficiency"},
-    "ins": _LENGTHS,
-    '"': _LENGTHS | {"static_pressure", "text"},
-    "'": _LENGTHS | {"text"},
-    "ft": _LENGTHS
-    | {"airflow", "text", "static_pressure", "capacity", "temperature", "efficiency"},
-    "tons": None,
-    "lb": frozenset({"static_pressure"}),
-    "lbs": frozenset({"static_pressure"}),
-    "pounds": frozenset({"static_pressure"}),
-    "square": frozenset(),
-    "ls": frozenset({"airflow"}),
-    "pc": frozenset({"percent", "efficiency"}),
-    "but": frozenset(),
-}
-"""Spellings of one or few letters that are units only where that quantity is asked for."""
-
-_ARTICLES: Final = words("""
-    the a my our there here this that front back each every all hall basement attic cooling heating
-    heat cool mode total winter summer series parallel line town both stage spring fall july august
-""")
-_LONGEST_UNIT: Final = 6
 _NOT: Final = words("not isn't isnt wasn't wasnt aint ain't")
 
 
@@ -151,10 +39,10 @@ def scan(text: str, field_name: str) -> Scan:
             token.text = spelt_right(token.text)
             if token.text.startswith("?"):
                 token.kind = "code"
-    tokens = _with_models(_with_ordinals(tokens), field_name)
+    tokens = with_models(with_ordinals(tokens), field_name)
     tokens = [t for t in fold_numbers(tokens) if t.text != "." or not t.glued]
-    if field_name in _SIZED or not _is_shorthand(tokens, field_name):
-        tokens = _without_plurals(tokens)
+    if field_name in _SIZED or not is_shorthand(tokens, field_name):
+        tokens = without_plurals(tokens)
     found = Scan(line)
     i = 0
     while i < len(tokens):
@@ -165,76 +53,6 @@ def scan(text: str, field_name: str) -> Scan:
 
 
 _SIZED: Final = words("duct filter grille")
-_ENDINGS: Final = words("st nd rd th")
-_IN_ORDER: Final = words(
-    "floor level story storey one zone section stage page room unit street st ave avenue door bay"
-)
-
-
-def _with_ordinals(tokens: list[Token]) -> list[Token]:
-    """Fold "3rd" before a floor and the like into one word, so that "rd" isn't round."""
-    found: list[Token] = []
-    for k, token in enumerate(tokens):
-        following = tokens[k + 1].text if k + 1 < len(tokens) else ""
-        ends = token.glued and token.text in _ENDINGS and following in _IN_ORDER
-        if ends and found and found[-1].kind == "num" and found[-1].text.isdigit():
-            number = found.pop()
-            text = number.text + token.text
-            found.append(Token("word", text, number.start, token.end, number.glued))
-        else:
-            found.append(token)
-    return found
-
-
-_PLATES: Final = words("capacity efficiency airflow year elevation")
-_LONGEST_PREFIX: Final = 3
-
-
-def _with_models(tokens: list[Token], field_name: str) -> list[Token]:
-    """Fold letters that mean nothing, glued to digits, into one code ("XV80", "GMH80804BN")."""
-    if field_name not in _PLATES:
-        return tokens
-    found: list[Token] = []
-    i = 0
-    while i < len(tokens):
-        j = i + 1
-        while j < len(tokens) and tokens[j].glued and tokens[j].kind in ("num", "word"):
-            j += 1
-        if j > i + 1 and _is_model(tokens[i:j]):
-            text = "".join(t.text for t in tokens[i:j])
-            found.append(Token("code", text, tokens[i].start, tokens[j - 1].end, tokens[i].glued))
-        else:
-            found.extend(tokens[i:j])
-        i = j
-    return found
-
-
-def _is_model(run: list[Token]) -> bool:
-    first = run[0]
-    strange = first.kind == "word" and len(first.text) > 1 and not is_known(first.text)
-    return strange and run[1].kind == "num" and (len(first.text) <= _LONGEST_PREFIX or len(run) > 2)
-
-
-def _is_shorthand(tokens: list[Token], field_name: str) -> bool:
-    """Whether a letter glued to a number tells the side ("0.3s 0.2r", "75r 55s")."""
-    letters = {t.text for one, t in pairwise(tokens) if t.glued and one.kind == "num"}
-    return field_name == "static_pressure" or (field_name == "temperature" and "r" in letters)
-
-
-def _without_plurals(tokens: list[Token]) -> list[Token]:
-    """The tokens without the ending of "three 7s", "16x25x1's" and "the 70's"."""
-    found: list[Token] = []
-    for token in tokens:
-        if token.glued and token.text == "s" and found:
-            if found[-1].kind == "num":
-                found[-1].plural = True
-                continue
-            if len(found) > 1 and found[-1].text == "'" and found[-2].kind == "num":
-                found.pop()
-                found[-1].plural = True
-                continue
-        found.append(token)
-    return found
 
 
 def _item(tokens: list[Token], i: int, field_name: str, items: list[Item]) -> int:
@@ -313,6 +131,7 @@ def _half_after(tokens: list[Token], i: int) -> bool:
 
 
 _MINUS: Final = words("minus negative neg mins menus")
+
 _PLUS: Final = frozenset(["plus", "positive", "pos", "+"])
 
 
@@ -339,51 +158,6 @@ def _take_sign(items: list[Item], item: Item) -> None:
     if item.sign:
         item.start = before.start
         items.pop()
-
-
-def unit_at(tokens: list[Token], i: int, field_name: str) -> tuple[str, int]:
-    """The unit whose spelling starts at i (a dash before it is skipped), and the place after."""
-    j = i
-    if j + 1 < len(tokens) and tokens[j].text == "-" and tokens[j].glued and tokens[j + 1].glued:
-        if tokens[j + 1].kind != "word":
-            return "", i
-        j += 1
-    words: list[str] = []
-    ends: list[int] = []
-    k = j
-    while k < len(tokens) and len(words) < _LONGEST_UNIT:
-        token = tokens[k]
-        if token.text == "." and words:
-            k += 1
-            continue
-        if token.text == "-" and words and k + 1 < len(tokens) and tokens[k + 1].kind == "word":
-            k += 1
-            continue
-        if token.kind == "num" and not (token.glued and token.value in (2, 3)):
-            break
-        words.append(token.text)
-        k += 1
-        ends.append(k)
-    table = spellings()
-    for n in range(len(words), 0, -1):
-        unit = table.get(tuple(words[:n]))
-        if unit and _fits(words[:n], unit, field_name, tokens, ends[n - 1]):
-            return unit, ends[n - 1]
-    unit = misspelt_unit(words[0]) if words and tokens[j].kind == "word" else ""
-    return (unit, ends[0]) if unit else ("", i)
-
-
-def _fits(words: list[str], unit: str, field_name: str, tokens: list[Token], after: int) -> bool:
-    """Whether this spelling is a unit in this field and before what follows."""
-    spelling = " ".join(words)
-    fields = _FIELDS_OF_SHORT_UNIT.get(spelling)
-    if fields is not None and field_name not in fields:
-        return False
-    if spelling in ("m", "M") and field_name in _HEAT:
-        return False
-    if spelling in ("in", "ins") and after < len(tokens) and tokens[after].text in _ARTICLES:
-        return False
-    return not (unit in ("joists", "rolls", "minutes", "paces") and field_name not in ("length",))
 
 
 @cache
@@ -437,7 +211,6 @@ def _prefixed(tokens: list[Token], i: int, items: list[Item]) -> int:
 _R_VALUES: Final = frozenset((2.1, 3.3, 3.5, 4.2, 5.0, 6.0, 8.0, 11.0, 12.0, 13.0))
 """Insulation values that are sold for ducts."""
 
-
 _SINGLE_UNITS: Final = words("foot inch mile ft yard meter ton")
 
 
@@ -448,7 +221,7 @@ def _worded_length(tokens: list[Token], i: int, field_name: str, items: list[Ite
     if tokens[i + 1].text == "ton":
         if field_name != "capacity" or not _half_after(tokens, i + 2):
             return 0
-    elif field_name not in _LENGTHS:
+    elif field_name not in LENGTH_FIELDS:
         return 0
     if tokens[i + 1].text not in _SINGLE_UNITS:
         return 0

@@ -11,7 +11,7 @@ from intake.reading.scan import Item
 from intake.reading.units import convert
 from intake.reading.words import words
 
-__all__ = ["Size", "count_of", "counted_noun", "find_sizes", "inches"]
+__all__ = ["METRIC", "Size", "count_of", "counted_noun", "find_sizes", "inches", "numbers_of"]
 
 METRIC: Final = frozenset(("mm", "cm", "m"))
 
@@ -43,6 +43,12 @@ def inches(item: Item, unit: str = "") -> float:
     """A side in inches; a bare number is in `unit` if given, else in inches."""
     name = item.unit or unit or "in"
     return round(convert(item.value, name, "in"), 4)
+
+
+def numbers_of(size: Size) -> list[float]:
+    """The sides in inches; one metric unit holds for all of them."""
+    unit = next((side.unit for side in size.sides if side.unit in METRIC), "in")
+    return [inches(side, unit) for side in size.sides]
 
 
 def find_sizes(items: list[Item]) -> list[Size]:

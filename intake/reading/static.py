@@ -8,7 +8,8 @@ from typing import Final
 
 from intake.reading.asks import implausible, one_end, two_values
 from intake.reading.echo import echo
-from intake.reading.numbers import bounded, kept, labels_of, moved, relation, together, vague
+from intake.reading.numbers import kept, labels_of, relation, together, vague
+from intake.reading.phrasing import bounded, moved
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value, Values, number_of
 from intake.reading.scan import Item, Scan
 from intake.reading.units import convert

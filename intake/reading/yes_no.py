@@ -15,12 +15,12 @@ from typing import Final
 from intake.reading.idioms import contradicts_itself, plainly
 from intake.reading.manner import cant_say
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Unknown
+from intake.reading.yes_no_axes import AXES
 from intake.reading.yes_no_words import (
     ALL,
     ALONE,
     ANY,
     ASKING,
-    AXES,
     BOTH,
     CLAUSE_STARTS,
     CLAUSES,
