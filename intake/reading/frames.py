@@ -56,7 +56,8 @@ class Framed:
 _CUT: Final = re.compile(
     r"[;!?]+(?=\s|$)|,(?=\s)|\.+(?=\s|$)|\s-+\s|[()]+|\b(?:but|although|though|however|whereas"
     r"|while)\b"
-    r"|(?<=\S) (?=(?:and )?(?:now|nowadays|today|currently) (?:it|the|we|there|its|is\b|\d))"
+    r"|(?<=\S) (?=(?:and )?(?:now|nowadays|today|currently) (?:it|the|we|there|its|is\b|\d|a\b"
+    r"|an\b|at\b|reads?\b|all\b|they|has\b))"
     r"|(?<=\d) (?=(?:used to|oh\b|wait\b))"
     r"|(?:(?<=\d)|(?<=ton)|(?<=tons)|(?<=inch)|(?<=round)|(?<=ft)|(?<=cfm)|(?<=flex)|(?<=\"))"
     r" (?=it'?s (?:a |an )?[0-9.])"
@@ -112,8 +113,8 @@ _OLD_ONE: Final = re.compile(
 _ANOTHERS: Final = re.compile(
     r"\b(?:neighbou?r(?:'?s)?|next[- ]door(?:'s)?|guy next door)\b"
     r"|\b(?:brother|sister|mother|father|mom|dad|son|daughter|friend|buddy|cousin|uncle|aunt"
-    r"|parent|boss|in-?law)s?(?:'s|'|s)? (?:house|place|home|unit|furnace|system|one|has|is)\b"
-    r"|\b(?:another|a different|the last|my last|the other|your other) (?:house|job|site|customer"
+    r"|parent|boss|in-?law)s?(?:'s|'|s)? (?:got|had|have|house|place|home|unit|furnace|system|one|has|is)\b"
+    r"|\b(?:another|a different|(?:the |my |our )?last|the other|your other) (?:house|job|site|customer"
     r"|building|address|place)\b"
     r"|\b(?:the|that|my|our) other (?:one|unit|system|furnace|side|trunk|duct|grille|filter|return"
     r"|run|drop|branch)(?:'s| is| was| has| had| reads| says)\b"
@@ -131,10 +132,13 @@ _BE: Final = r"(?:is|are|was|were|isn'?t|aren'?t|does|do|did|should|would|will|s
 _ASKED: Final = re.compile(
     r"^(?:(?:so|wait|um|uh|hmm|well|ok|hey|and|or|but|sorry)[, ]+)*(?:"
     + _BE
-    + r" (?:it|that|this|there|the|they|we|you|these|those|a|an|my|our)\b(?! (?:say|put|use|write"
+    + r" (?:it|that|this|there|they|we|you|these|those)\b(?! (?:say|put|use|write"
     r"|go))|(?:is|are|would|does) [0-9.]+\S*(?: \w+){0,2} (?:normal|ok|okay|good|bad|high|low|too"
     r"|right|enough|standard|typical|common|big|small|plausible|possible|work|do)\b"
     r"|(?:why|how come|what if|who) )"
+)
+_ASKED_THE: Final = re.compile(
+    r"^(?:so |wait |um )*" + _BE + r" (?:the|my|our|a|an)\b.*\b(?:normal|ok|okay|right|enough|same)$"
 )
 _TAKEN_BACK: Final = re.compile(
     r"^(?:no|nah|oh|wait|hmm|and|which|i know|although)*[, ]*(?:(?:"
@@ -182,6 +186,12 @@ _FIGURE: Final = words("airflow static_pressure temperature capacity percent")
 """Fields of what varies, in which "sometimes" is no value."""
 
 
+_SWAPPED: Final = re.compile(
+    r"\b(?:swapped|replaced|traded|switched)(?: out)? (?:the |an? |my |our |that )?(?P<old>[^,;]{1,40}?)"
+    r"(?: out)? (?:for|with) (?:the |an? )?(?:new )?(?P<new>[^,;]{1,60})"
+)
+
+
 def framed(field: str, line: str, question: str = "") -> Framed | None:
     """What a normalised answer is said under, or None if it simply stands.
 
@@ -190,10 +200,12 @@ def framed(field: str, line: str, question: str = "") -> Framed | None:
     >>> framed("length", "not sure, 40 ft") is None
     True
     """
+    line = _SWAPPED.sub(r"used to be \g<old>, now \g<new>", line)
     clauses = [part.strip() for part in _CUT.split(line) if part and part.strip()]
     found = [_frame_of(field, clause, question) for clause in clauses]
     _take_back(clauses, found)
     numbered = [bool(_NUMBER.search(clause)) for clause in clauses]
+    _contrast(clauses, found, numbered if field not in _WORDED else [True] * len(clauses))
     planned = [k for k, clause in enumerate(clauses) if numbered[k] and _PLANNED.search(clause)]
     for k in planned:
         behind = [c for j, c in enumerate(clauses) if j != k and numbered[j] and _REAL.search(c)]
@@ -209,6 +221,30 @@ def framed(field: str, line: str, question: str = "") -> Framed | None:
     return Framed(first, said, ", ".join(within))
 
 
+_WAS: Final = re.compile(
+    r"\b(?:was|were|wasn't|had|ran|started (?:out )?(?:as|at)|came with)\b"
+    r"|\bold (?:one|ones|motor|unit|furnace|filter|grille|duct|trunk|system|blower|return)s?\b"
+)
+_IS_NOW: Final = re.compile(
+    r"\b(?:now|nowadays|today|currently|these days|at present|presently|as of)\b"
+    r"|\b(?:this|new|present|current) (?:one|ones|motor|unit|furnace|filter|grille|duct|system)?"
+    r"(?:'s| is| are)? ?(?:a |an )?\d|\b(?:new|present|current) (?:one|ones|motor|unit|furnace)\b"
+    r"|\b(?:swapped|replaced|changed|switched|upgraded|went)(?: out)? (?:it |them )?(?:for|with|by|to)"
+    r"\b|\b(?:put|stuck|installed|threw) (?:a |an |the )?(?:new )?.{0,12}in\b|\bput in\b"
+)
+
+
+def _contrast(clauses: list[str], found: list[Frame | None], valued: list[bool]) -> None:
+    """Mark what was ("was 80 this morning, 74 now") beside what is said to be now."""
+    if len(clauses) < 2 or any(frame is not None for frame in found):
+        return
+    was = [k for k, c in enumerate(clauses) if valued[k] and _WAS.search(c) and not _IS_NOW.search(c)]
+    now = [k for k, c in enumerate(clauses) if valued[k] and k not in was and _IS_NOW.search(c)]
+    if was and now:
+        for k in was:
+            found[k] = Frame.PAST
+
+
 def _frame_of(field: str, clause: str, question: str) -> Frame | None:
     number = _NUMBER.search(clause)
     if number is not None:
@@ -217,7 +253,7 @@ def _frame_of(field: str, clause: str, question: str) -> Frame | None:
             return Frame.DENIED
     if number is not None and _WRONG_BEHIND.search(clause[number.end() :]):
         return Frame.TAKEN_BACK
-    if _ASKED.match(clause) and (number is not None or field in _WORDED):
+    if (_ASKED.match(clause) or _ASKED_THE.match(clause)) and (number is not None or field in _WORDED):
         return Frame.ASKED
     if _IF.search(clause) or (field in _FIGURE and re.search(r"\bsometimes\b", clause)):
         return Frame.CONDITIONAL

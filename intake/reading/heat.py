@@ -156,10 +156,15 @@ def _without_places(said: Scan) -> None:
         following = items[k + 1] if k + 1 < len(items) else None
         phrase = following.text if following is not None and following.kind == "word" else ""
         dated = following is not None and following.whole and 1950 <= following.value <= 2035
-        if not k or dated or items[k - 1].kind != "num" or (phrase and phrase not in _AFTER_IN):
+        leads = not k and following is not None and following.value >= _LEAST_LED and not dated
+        behind = k and items[k - 1].kind == "num" and not (phrase and phrase not in _AFTER_IN)
+        pair = following is not None and following.value >= _LEAST_LED and items[0].text in _IN_OUT
+        if dated or not (leads or behind or pair):
             item.meanings = ()
 
 
+_LEAST_LED: Final = 1000.0
+_IN_OUT: Final = words("in out input output")
 _AFTER_IN: Final = words("and at so i maybe but with")
 
 

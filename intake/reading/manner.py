@@ -97,6 +97,7 @@ _UNKNOWN: Final = re.compile(
         r"|hatch|entry|view|sight)\b|\b(?:dunno|dunnoh|idk|i d k|beats me|hanged if|who knows"
         r"|god knows|lord knows|heaven knows|search me|unsure|unknown|unkown|n/a|n a|na"
         r"|tbd|clueless|not applicable|undetermined|couldn't say|dk|donno|duno|unclear"
+        r"|nothing (?:on|about|listed|printed|marked|legible|written)|wore off|rubbed away|worn away"
         r"|no comment|nobody knows|anybody's guess|anyone's guess|good question"
         r"|wish i knew|(?:your|ur) guess|hell if i|damned if i|haven'?t a clue"
         r"|haven'?t the|not a clue|you tell me|ask (?:him|her|them|the|my|me later"

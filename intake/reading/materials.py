@@ -27,7 +27,7 @@ _BAYS: Final = {"panned_joist", "stud_bay"}
 _NO: Final = words(
     """
     not no isn't isnt without never wasn't wasnt aint ain't wouldn't don't doesn't aren't forget
-    scratch nix instead
+    scratch nix instead thought figured assumed
     """
 )
 _TURNS: Final = words("but , ; just only its it's")

@@ -86,11 +86,18 @@ def something_else(said: Scan, item: Item) -> bool:
         following = said.items[place + 2]
     if following.kind == "code":
         return True
+    if following.kind == "tag" and following.text in _COUNTED and item.whole and item.value <= 60:
+        return any(n is not item and n.value > item.value for n in said.numbers)
     if following.text == "and" and item.spelled and place + 2 < len(said.items):
         rest = said.items[place + 2]
         return rest.kind == "word" and not is_known(rest.text) and rest.text not in _MOVING
     return following.kind == "word" and following.text not in _AFTER_VALUE
 
+
+_COUNTED: Final = words(
+    "registers register vents vent grilles grille returns runs branches ducts filters trunks supplies"
+)
+"""Things whose number beside a larger one is no value ("1087 across 11 registers")."""
 
 _SHORT_OF: Final = words("shy north south upwards upward most tune total max excess reading")
 

@@ -93,6 +93,22 @@ _REFRIGERANT: Final = re.compile(
     r"\br ?-? ?(?:410|22|32|454|134|407|404|290)[abc]?\b(?! ?(?:cfm|by|x))|\b(?:410|454|134"
     r"|407)-?[abc]\b"
 )
+_DATE_BEFORE: Final = re.compile(
+    r"\b(?:in|of|since|from|around|back in|january|february|march|april|may|june|july|august"
+    r"|september|october|november|december|jan|feb|mar|apr|jun|jul|aug|sept?|oct|nov|dec)"
+    r"\.?,? ?(?:the )?$"
+)
+_DECADE: Final = re.compile(r"\b(?:the|in|from|since|early|mid|late)[ -]'?$")
+_PRICE: Final = re.compile(r"(?:\$|\b(?:costs?|paid|sells?(?: it)?|priced?|charges?|bucks)(?: (?:me|us))?"
+    r"(?: (?:for|at|about))?) ?\$?$")
+_MOVED: Final = re.compile(
+    r"\b(?:moving|moves|pushing|pushes|carrying|carries|flowing|flows|handles|handling|blowing)"
+    r"(?: (?:about|maybe|around|roughly|some|like|almost))* $"
+)
+_AGE: Final = re.compile(
+    r"\b(?:he|she|i|boss|owner|dad|mom|customer|wife|husband|kid|son|house|guy)(?:'s|'m| is| am)"
+    r" (?:about |almost |only |like )?$"
+)
 _PACK_BEHIND: Final = re.compile(r"^ ?-?(?:pack|pk|pac)s?\b|^ (?:to|in) a (?:box|pack|case)\b")
 _PACK_BEFORE: Final = re.compile(r"\b(?:pack|pk|box|case|carton|packs|boxes) of $")
 """How many were bought together ("3 pack") is not how many are in use."""
@@ -214,13 +230,27 @@ def _is_owned(said: Scan, i: int, *, sized: bool) -> bool:
         ) is not None
     if _ON_CENTERS.match(rest.lstrip()):
         return True
+    if not item.unit and _PRICE.search(said.text[: item.start]):
+        return True
+    if not item.unit and _MOVED.search(said.text[: item.start]) and item.value >= 100:
+        return True
     if item.unit or not item.whole:
         return False
+    if _AGE.search(said.text[: item.start]) and 15 <= item.value <= 110:
+        return True
+    if _DATE_BEFORE.search(said.text[: item.start]) and 1900 <= item.value <= 2035:
+        return True
+    if item.plural and item.value % 10 == 0 and item.value >= 20 and _DECADE.search(
+        said.text[: item.start]
+    ):
+        return True
     if _PACK_BEHIND.match(rest) or _PACK_BEFORE.search(said.text[: item.start]):
         return True
     if following is not None and following.unit in _FEET and _is_owned(said, i + 1, sized=sized):
         return True
-    return _counts_other(items, i, sized=sized) or _is_label(items, i)
+    return (
+        _counts_other(items, i, sized=sized) or _is_label(items, i) or _is_of_elbows(items, i)
+    )
 
 
 def _number_at(items: list[Item], i: int) -> bool:
@@ -261,6 +291,27 @@ def _comes_off(items: list[Item], i: int) -> bool:
     return bool(before & (_SERVING - {"has", "with"})) or bool(behind & _COMING_OFF)
 
 
+_ROOMS: Final = words("room bedroom suite unit apt apartment rm")
+
+
+def _is_of_elbows(items: list[Item], i: int) -> bool:
+    """ "two nineties", "a 45": elbows and how many of them."""
+    following = items[i + 1] if i + 1 < len(items) else None
+    if items[i].plural and items[i].value in (45.0, 90.0):
+        return True
+    return (
+        following is not None
+        and following.kind == "num"
+        and following.plural
+        and following.value in (45.0, 90.0)
+        and items[i].value <= 12
+    )
+
+
+def _ends_clause(items: list[Item], i: int) -> bool:
+    return i + 1 >= len(items) or items[i + 1].text in (",", ";", ".", ")")
+
+
 _LABELS_BEFORE_SIZE: Final = words("unit system zone room floor section stage trunk ahu rtu level")
 
 
@@ -280,7 +331,7 @@ def _is_label(items: list[Item], i: int) -> bool:
     if before == "#":
         return i < 2 or items[i - 2].text not in ("qty", "(")
     last = before.split()[-1] if before else ""
-    if last in _NUMBERED_SURELY:
+    if last in _NUMBERED_SURELY or (last in _ROOMS and _ends_clause(items, i)):
         return True
     if last in _LABELS_BEFORE_SIZE and _size_at(items, i + 1):
         return True

@@ -15,7 +15,7 @@ _BELONGS_ELSEWHERE: Final = re.compile(
     r"|february|april|june|july|august|september|october|november|december|o'?clock"
     r"|[0-9] ?(?:am|pm)|see you|meet|appointment|job number|invoice|ticket|figure|chapter"
     r"|born|birthday|kids|years? old|version|channel|miles away|exit|highway|lot|zip ?code"
-    r"|password|extension|ext|code is|costs?|paid|pay|priced?|bill|serial|s/n|p/n|sku|part"
+    r"|password|extension|ext(?!\.? ?(?:static|sp))|code is|costs?|paid|pay|priced?|bill|serial|s/n|p/n|sku|part"
     r" (?:number"
     r"|no|#)|tracking|order (?:number|no|#)|(?:house|home|place) is|room \d"
     r"|rent|mortgage|tax(?:es)?|population|pop|house (?:number|no|#))\b"
@@ -55,7 +55,7 @@ _BOUNDED: Final = re.compile(
     r"|maximum|max|min|max(?:es|ed)? out|at minimum|or more|or less|or better"
     r"|or higher|or lower|or under|or over|plus change|exceeds?|tops out|less then"
     r"|more then|not over|not under|fewer than|somewhere over|somewhere under|past|beyond"
-    r"|limit|well over|well under|bigger than|smaller than|longer than|shorter than|higher than"
+    r"|limit|well over|well under|bigger than|smaller than|hotter than|colder than|warmer than|cooler than|longer than|shorter than|higher than"
     r"|lower than|couldn't be|can't be)\b|[<>]|(?<=\d) ?\+(?!\s*/?\s*[-\d.])"
     r"|\d ?[a-z]{0,6} (?:plus|something|(?:and )?some odd|odd)$"
 )

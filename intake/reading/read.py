@@ -343,11 +343,16 @@ def _decade(said: Scan) -> float | None:
     return numbers[0].value if numbers and len(said.numbers) == 1 else None
 
 
+_IN_ALL: Final = re.compile(
+    r"\b(?:total\w*|altogether|in all|adds? up to|comes? to|came (?:out )?to|sum|across|combined)\b"
+)
+
+
 def _leaves_numbers(said: Scan) -> bool:
     """Whether a bare number was taken while another one counts something unknown."""
     numbers = said.numbers
     things = any(number.unit == "things" for number in numbers)
-    return things and not any(number.unit not in ("", "things") for number in numbers)
+    return things and not _IN_ALL.search(said.text) and not any(number.unit not in ("", "things") for number in numbers)
 
 
 _BOUNDED_READERS: Final[dict[str, Callable[[Scan, float, float], Reading | None]]] = {

@@ -14,7 +14,8 @@ from intake.reading.clean import normalise
 from intake.reading.items import Item, Scan
 from intake.reading.lexer import Token, tokenize
 from intake.reading.numerals import fold_numbers
-from intake.reading.phrases import longest_phrase, spelt_right
+from intake.reading.phrases import longest_phrase, spelt_right, without_possessive
+from intake.reading.sayings import in_plain_words
 from intake.reading.token_passes import (
     is_shorthand,
     with_models,
@@ -32,11 +33,11 @@ _NOT: Final = words("not isn't isnt wasn't wasnt aint ain't")
 
 def scan(text: str, field_name: str) -> Scan:
     """The items of a text, read for a field."""
-    line = normalise(text)
+    line = in_plain_words(normalise(text), field_name)
     tokens = tokenize(line)
     for token in tokens:
         if token.kind == "word":
-            token.text = spelt_right(token.text)
+            token.text = spelt_right(without_possessive(token.text))
             if token.text.startswith("?"):
                 token.kind = "code"
     tokens = with_models(with_ordinals(tokens), field_name)

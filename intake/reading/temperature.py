@@ -56,6 +56,8 @@ def read_temperature(said: Scan, low: float, high: float) -> Reading | None:
             return AskBack("What is the temperature, in °F?", (), AskKind.MISSING_PART)
         return None
     unit = next((n.unit for n in reversed(numbers) if n.unit in ("degc", "degf", "degk")), "")
+    if not unit and _CELSIUS.search(said.text):
+        unit = "degc"
     for n in numbers:
         if n.unit in ("", "deg") and unit:
             n.unit = unit
@@ -67,6 +69,7 @@ def read_temperature(said: Scan, low: float, high: float) -> Reading | None:
     return _many(said, numbers, low, high)
 
 
+_CELSIUS: Final = re.compile(r"\b(?:celsius|celcius|centigrade|in c|deg(?:rees)? c)\b")
 _OTHER_TEMPERATURE: Final = re.compile(
     r"\b(?:wet bulb|wetbulb|wb|dew ?point|satur\w+|super ?heat|sub ?cool\w*|suction line|liquid"
     r" line"

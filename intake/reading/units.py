@@ -211,7 +211,8 @@ SPELLINGS: Final[dict[str, str]] = {
     "ppm": "ppm",
     "dollars": "dollars|bucks|usd",
     "joists": "joist|joists|joist bays over|joists over|studs over|studs|joist spaces",
-    "paces": "pace|paces|strides",
+    "paces": "pace|paces|strides|steps|big steps|long steps|of my steps|of my paces|of my feet"
+    "|of his steps|giant steps|footsteps",
     "stages": "stage|stages|speed|speeds|zone|zones|phase|wire|wires",
     "rolls": "roll|rolls|bag|bags|box of flex|boxes of flex|sticks|stick",
 }
