@@ -30,6 +30,9 @@ from intake.reading.words import words
 
 __all__ = ["read_duct"]
 
+_RUNS: Final = words("runs branches takeoffs leads")
+"""Ducts that are round where only their diameter is told."""
+
 _CHANGES: Final = words(
     """reduces reducing reduced reducer reduction tapers tapering tapered necks necked shrinks
     shrinking narrows narrowing transitions transition steps stepping minus less"""
@@ -59,6 +62,15 @@ def read_duct(said: Scan) -> Reading | None:
                 "count": runs[0].low,
             }
             return checked(said, ordered({**only, **base}))
+    if len(runs) == 1 and said.words() & _RUNS and runs[0].low > 1:
+        base = _base(materials, None)
+        if isinstance(base, dict):
+            run: dict[str, Value] = {
+                "shape": "round",
+                "diameter_in": runs[0].diameter_in,
+                "count": runs[0].low,
+            }
+            return checked(said, ordered({**run, **base}))
     parts = sorted_parts(said)
     one_end = only_one_end(said, parts)
     if one_end is not None:

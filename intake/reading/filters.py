@@ -40,6 +40,12 @@ def read_filter(said: Scan) -> Reading | None:
             (_as_filter(numbers_of(size)),),
             AskKind.TWO_READINGS,
         )
+    if size.last + 1 < len(said.items) and said.items[size.last + 1].text in ("something", "odd"):
+        return AskBack(
+            "And something? What exactly is printed on its edge?",
+            (),
+            AskKind.MISSING_PART,
+        )
     if _dangles(said, size):
         return AskBack(
             "How thick is it, in inches?", (_as_filter(numbers_of(size)),), AskKind.MISSING_PART

@@ -228,7 +228,7 @@ _WAS: Final = re.compile(
 _IS_NOW: Final = re.compile(
     r"\b(?:now|nowadays|today|currently|these days|at present|presently|as of)\b"
     r"|\b(?:this|new|present|current) (?:one|ones|motor|unit|furnace|filter|grille|duct|system)?"
-    r"(?:'s| is| are)? ?(?:a |an )?\d|\b(?:new|present|current) (?:one|ones|motor|unit|furnace)\b"
+    r"(?:'s|'re| is| are)* ?(?:a |an )?\d|\b(?:new|present|current) (?:one|ones|motor|unit|furnace)\b"
     r"|\b(?:swapped|replaced|changed|switched|upgraded|went)(?: out)? (?:it |them )?(?:for|with|by|to)"
     r"\b|\b(?:put|stuck|installed|threw) (?:a |an |the )?(?:new )?.{0,12}in\b|\bput in\b"
 )

@@ -29,6 +29,10 @@ def read_grille(said: Scan) -> Reading | None:
     if not sizes:
         return _no_grille(said, numbers)
     used = {id(side) for size in sizes for side in size.sides}
+    if _BLOWS.search(said.text) and len(sizes) == 1:
+        return AskBack(
+            "Air comes out of it? I ask about those that air goes into.", (), AskKind.WRONG_QUANTITY
+        )
     rows: list[dict[str, Value]] = []
     for size in sizes:
         if is_bound(said, size.sides):
@@ -119,6 +123,7 @@ def read_grille(said: Scan) -> Reading | None:
     return Accepted({"grilles": list(rows)})
 
 
+_BLOWS: Final = re.compile(r"\bair (?:blows|comes|is blowing|is coming|pushes) out\b|\bit blows\b")
 _EXCEPT: Final = re.compile(r"\b(?:except|but (?:the|one|two)|other than|all but)\b")
 
 _PERHAPS: Final = words("maybe perhaps possibly could might")

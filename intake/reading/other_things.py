@@ -17,6 +17,11 @@ _FOREIGN: Final = (
 )
 """Things of a house that have a size and move no air."""
 
+_PLACES: Final = (
+    "bedroom|bathroom|kitchen|basement|house|garage|attic|closet|living room|den|hall|addition|shed"
+)
+"""Rooms that behind a size tell where it is, not what it is of."""
+
 _OTHERS: Final = {
     "duct": _FOREIGN + "|filter|air filter|grille|grill|register|diffuser|return grille"
     "|filter grille|return vent",
@@ -42,7 +47,7 @@ def _patterns(field: str) -> tuple[re.Pattern[str], re.Pattern[str]]:
     )
     behind = re.compile(
         rf"{_SIZE}[0-9./x ]*(?:in|inch|inches|ft|foot|feet|'|\")? ?"
-        rf"(?:(?:return|supply|air|wall|floor|ceiling|metal) )*(?:{noun})\b{_STILL}"
+        rf"(?:(?:return|supply|air|wall|floor|ceiling|metal) )*(?!(?:{_PLACES})\b)(?:{noun})\b{_STILL}"
     )
     return before, behind
 

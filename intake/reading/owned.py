@@ -15,7 +15,7 @@ from intake.reading.scan import Item, Scan
 from intake.reading.sizes import find_sizes
 from intake.reading.words import words
 
-__all__ = ["without_owned", "without_refrigerant", "without_size"]
+__all__ = ["without_joined", "without_owned", "without_refrigerant", "without_size"]
 
 _COUNTED_PARTS: Final = words(
     """
@@ -175,6 +175,24 @@ def without_size(said: Scan) -> Scan:
     return _without(said, found) if found else said
 
 
+def without_joined(said: Scan) -> Scan:
+    """The scan of a reading without the size of a filter or duct beside it ("16x25 filter, .47").
+
+    >>> from intake.reading.scan import scan
+    >>> [n.value for n in without_joined(scan("16x25 filter in, .47", "static_pressure")).numbers]
+    [0.47]
+    """
+    sized = [
+        size
+        for size in find_sizes(said.items)
+        if size.joins and len(size.sides) in (2, 3) and all(3 <= s.value <= 40 for s in size.sides[:2])
+    ]
+    gone = [item for size in sized for item in (*size.sides, *size.joins)]
+    gone = [item for item in gone if not (item.kind == "num" and item.unit not in ("", "in"))]
+    left = [n for n in said.numbers if not any(n is item for item in gone)]
+    return _without(said, gone) if gone and left else said
+
+
 def _is_diameter(items: list[Item], i: int) -> bool:
     """ "6 inch flex", "of 6 inch", "14 inch round"."""
     item = items[i]
@@ -276,7 +294,7 @@ def _counts_other(items: list[Item], i: int, *, sized: bool) -> bool:
     return bool(nouns & _SHARED_PARTS) or (bool(nouns & _BRANCHING) and _comes_off(items, i))
 
 
-_GOING: Final = words("goes runs feeds serves heads heading going per for on to each way")
+_GOING: Final = words("goes used sits runs feeds serves heads heading going per for on to each way")
 
 
 def _one_goes(behind: list[str]) -> bool:

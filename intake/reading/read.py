@@ -24,7 +24,7 @@ from intake.reading.heat import read_capacity, read_efficiency
 from intake.reading.length import read_area, read_elevation, read_length
 from intake.reading.manner import cant_say, excuse, sureness
 from intake.reading.numbers import something_else
-from intake.reading.owned import without_refrigerant, without_size
+from intake.reading.owned import without_joined, without_refrigerant, without_size
 from intake.reading.phrasing import dated, elsewhere
 from intake.reading.result import (
     Accepted,
@@ -148,6 +148,8 @@ def read(
     if not line:
         return Rejected(f"Nothing was typed. I need {wanted}.")
     command = as_command(line, field)
+    if command is not None and command.name is CommandName.HELP and _NO_IDEA.search(line):
+        return Unknown("You can't say.")
     if command is not None and not _is_answer(command, field, line, question):
         return command
     changed = correction(
@@ -166,6 +168,8 @@ def read(
         ends = (low, high) if other == field else (None, None)
         return _read_field(other, part, question, choices, *ends)
 
+    if field in _NUMERIC and _ACKNOWLEDGED.fullmatch(line):
+        return Rejected(f"I still need {wanted}.")
     if field in _NUMERIC and _TELEPHONE.search(line):
         return Rejected(f"That looks like a telephone number. I need {wanted}.")
     found = reads(field, line)
@@ -173,6 +177,16 @@ def read(
         found = second_thought(field, line, reads) or split_off(field, line, reads) or found
     return _finished(field, line, standing(field, line, question, found, reads))
 
+
+_NO_IDEA: Final = re.compile(
+    r"\b(?:what'?s|what is|what are|never heard of) (?:an? )?.{3,40}\b(?:no idea|no clue|idk|dunno|beats me)\W*$"
+)
+_ACKNOWLEDGED: Final = re.compile(
+    r"(?:(?:ok|okay|alright|all right|sure|k|yeah|cool)[,. ]+)+(?:cool|thanks|thank you|great|nice|got it"
+    r"|sounds good|perfect|will do|man|beans|then|sir|no problem)[.! ]*|thanks|thank you|thx|lol|haha"
+    r"|got it|sounds good|will do|you bet|no problem|my pleasure"
+)
+"""Words of politeness that answer nothing."""
 
 _TELEPHONE: Final = re.compile(
     r"\b(?:call(?! it)|phone|cell|text|dial|number is|reach me)\b.*\d{3}[- .]\d{4}"
@@ -294,6 +308,8 @@ def _read_scan(
     """Read a scanned text with the reader of its field."""
     if field == "length":
         said = without_size(said)
+    if field in ("static_pressure", "airflow", "temperature"):
+        said = without_joined(said)
     if field in _ONE_NUMBER and elsewhere(said, plate=field in ("capacity", "efficiency")):
         return None
     if field in _ONE_NUMBER and (decade := _decade(said)) is not None:

@@ -30,8 +30,11 @@ _OF_SIZES: Final = tuple(
         ),
         (rf"({_NUMBER}){_INCHES} (?:on )?(?:each|every|per|a) side\b(?=.*\bsquare\b)", r"\1"),
         (rf"(?<=square)(,? (?:about |like )?{_NUMBER}){_INCHES} (?:on )?(?:each|every|per|a) side\b", r"\1"),
+        (r"\b(?:open|on call|available|around|working|staffed) 24 ?(?:x|/) ?7\b", "open"),
+        (r"\b4 ?x ?4s? (?=(?:is|was|truck|jeep|parked|pickup)\b)", "truck "),
+        (r"\bpainted over\b", "painted"),
         (r"(?:^|(?<= ))(foot|inch) and a half\b", r"a \1 and a half"),
-        (r"\b2 ?x ?(?:4|6|8|10|12)s? (?=(?:joists?|studs?|framing|lumber|rafters?)\b)", "lumber "),
+        (r"\b2 ?x ?(?:4|6|8|10|12)s?(?:joists?|studs?|framing|lumber|rafters?)\b", "lumber"),
         (r"\b(?:under|between|below|above|off|to|on) (?:a|the|two|some) 2 ?x ?(?:4|6|8|10|12)s?\b", "by lumber"),
     )
 )

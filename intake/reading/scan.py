@@ -48,6 +48,7 @@ def scan(text: str, field_name: str) -> Scan:
     i = 0
     while i < len(tokens):
         i = _item(tokens, i, field_name, found.items)
+    _share_foreign_units(found.items)
     found.items = _one_length(found.items)
     _set_negated(found.items, field_name)
     return found
@@ -286,6 +287,17 @@ def _is_inches(items: list[Item], i: int, j: int) -> bool:
         return items[i].value <= _FEW_FEET and j == i + 1 and item.whole
     alone = following is None or following.means("join.by") or following.kind == "sym"
     return alone and j == i + 1 and item.whole and (item.glued or following is None)
+
+
+_FOREIGN: Final = words("volt amp hertz rpm years dollars seer")
+
+
+def _share_foreign_units(items: list[Item]) -> None:
+    """ "208/230 volt": the first number is of the second one's kind."""
+    for one, sign, two in zip(items, items[1:], items[2:], strict=False):
+        numbers = one.kind == "num" and two.kind == "num" and not one.unit
+        if numbers and sign.text in ("/", "-") and two.unit in _FOREIGN:
+            one.unit = two.unit
 
 
 def _set_negated(items: list[Item], field_name: str) -> None:
