@@ -124,7 +124,8 @@ _FACT_WORDS: Final = words(
     """
 )
 _DIGIT: Final = re.compile(
-    r"\d|\b(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen"
+    r"\d|\b(?:(?<!last )(?<!that )(?<!this )(?<!the )(?<!other )(?<!right )one|two|three|four|five"
+    r"|six|seven|eight|nine|ten|eleven|twelve|thirteen"
     r"|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty|thirty|forty|fifty"
     r"|sixty|seventy|eighty|ninety|hundred|point|half|quarter)\b"
 )
@@ -281,13 +282,18 @@ def _clean_new(new: str) -> str:
     if match and _DIGIT.search(match["new"]) and _DIGIT.search(match["old"]):
         new = match["new"]
     new = re.sub(
+        r",? (?:on|for|with) (?:that|the|my) (?:last|previous) (?:one|answer|number)$", "", new
+    )
+    new = re.sub(
         r"(?:,? ?(?:actually|really|please|pls|thanks|thank you|sorry|my bad|instead"
         r"|not whatever i said|my mistake|oops))+[.!]?$",
         "",
         new,
     )
     return re.sub(
-        r"^(?:it'?s|its|it is|it was|that'?s|to|a|that is|make that|make it|i meant"
+        r"^(?:(?:the |that |my )?(?:last|previous|other) one (?:is|was|should be)|meant"
+        r"|(?:the )?one before(?: that)? (?:to|is|was|should be)|it'?s|its|it is|it was|that'?s|to"
+        r"|a|that is|make that|make it|i meant"
         r"|should be|it should be|more like|the number is)\s+",
         "",
         new,

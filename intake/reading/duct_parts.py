@@ -93,7 +93,9 @@ def _is_over_jacket(items: list[Item], i: int) -> bool:
     outside = ("place.jacket", "place.over wrap", "place.outside")
     named = [k for k, item in enumerate(items) if item.means("place.core", *outside)]
     first = next(k for k, item in enumerate(items) if item.kind == "num")
-    nearest = [k for k in named if k < i][-1:] if named[0] < first else [k for k in named if k > i][:1]
+    nearest = (
+        [k for k in named if k < i][-1:] if named[0] < first else [k for k in named if k > i][:1]
+    )
     return any(items[k].means(*outside) and not items[k].means("place.core") for k in nearest)
 
 

@@ -113,8 +113,10 @@ _OLD_ONE: Final = re.compile(
 _ANOTHERS: Final = re.compile(
     r"\b(?:neighbou?r(?:'?s)?|next[- ]door(?:'s)?|guy next door)\b"
     r"|\b(?:brother|sister|mother|father|mom|dad|son|daughter|friend|buddy|cousin|uncle|aunt"
-    r"|parent|boss|in-?law)s?(?:'s|'|s)? (?:got|had|have|house|place|home|unit|furnace|system|one|has|is)\b"
-    r"|\b(?:another|a different|(?:the |my |our )?last|the other|your other) (?:house|job|site|customer"
+    r"|parent|boss|in-?law)s?(?:(?:'s|'|s)? (?:house|place|home|unit|furnace|system|has|have|had)"
+    r"|'?s (?:got|one|is|was))\b"
+    r"|\b(?:another|a different|(?:the |my |our )?last|the other|your other) (?:house|job|site"
+    r"|customer"
     r"|building|address|place)\b"
     r"|\b(?:the|that|my|our) other (?:one|unit|system|furnace|side|trunk|duct|grille|filter|return"
     r"|run|drop|branch)(?:'s| is| was| has| had| reads| says)\b"
@@ -138,7 +140,9 @@ _ASKED: Final = re.compile(
     r"|(?:why|how come|what if|who) )"
 )
 _ASKED_THE: Final = re.compile(
-    r"^(?:so |wait |um )*" + _BE + r" (?:the|my|our|a|an)\b.*\b(?:normal|ok|okay|right|enough|same)$"
+    r"^(?:so |wait |um )*"
+    + _BE
+    + r" (?:the|my|our|a|an)\b.*\b(?:normal|ok|okay|right|enough|same)$"
 )
 _TAKEN_BACK: Final = re.compile(
     r"^(?:no|nah|oh|wait|hmm|and|which|i know|although)*[, ]*(?:(?:"
@@ -187,7 +191,8 @@ _FIGURE: Final = words("airflow static_pressure temperature capacity percent")
 
 
 _SWAPPED: Final = re.compile(
-    r"\b(?:swapped|replaced|traded|switched)(?: out)? (?:the |an? |my |our |that )?(?P<old>[^,;]{1,40}?)"
+    r"\b(?:swapped|replaced|traded|switched)(?: out)? (?:the |an? |my |our |that"
+    r" )?(?P<old>[^,;]{1,40}?)"
     r"(?: out)? (?:for|with) (?:the |an? )?(?:new )?(?P<new>[^,;]{1,60})"
 )
 
@@ -227,9 +232,12 @@ _WAS: Final = re.compile(
 )
 _IS_NOW: Final = re.compile(
     r"\b(?:now|nowadays|today|currently|these days|at present|presently|as of)\b"
+    r"|\bthis(?: one| unit| furnace)?(?:'s| is| are)* (?:a |an )?\d"
     r"|\b(?:this|new|present|current) (?:one|ones|motor|unit|furnace|filter|grille|duct|system)?"
-    r"(?:'s|'re| is| are)* ?(?:a |an )?\d|\b(?:new|present|current) (?:one|ones|motor|unit|furnace)\b"
-    r"|\b(?:swapped|replaced|changed|switched|upgraded|went)(?: out)? (?:it |them )?(?:for|with|by|to)"
+    r"(?:'s|'re| is| are)* ?(?:a |an )?\d|\b(?:new|present|current) (?:one|ones|motor|unit"
+    r"|furnace)\b"
+    r"|\b(?:swapped|replaced|changed|switched|upgraded|went)(?: out)? (?:it |them )?(?:for|with|by"
+    r"|to)"
     r"\b|\b(?:put|stuck|installed|threw) (?:a |an |the )?(?:new )?.{0,12}in\b|\bput in\b"
 )
 
@@ -238,7 +246,9 @@ def _contrast(clauses: list[str], found: list[Frame | None], valued: list[bool])
     """Mark what was ("was 80 this morning, 74 now") beside what is said to be now."""
     if len(clauses) < 2 or any(frame is not None for frame in found):
         return
-    was = [k for k, c in enumerate(clauses) if valued[k] and _WAS.search(c) and not _IS_NOW.search(c)]
+    was = [
+        k for k, c in enumerate(clauses) if valued[k] and _WAS.search(c) and not _IS_NOW.search(c)
+    ]
     now = [k for k, c in enumerate(clauses) if valued[k] and k not in was and _IS_NOW.search(c)]
     if was and now:
         for k in was:
@@ -253,7 +263,9 @@ def _frame_of(field: str, clause: str, question: str) -> Frame | None:
             return Frame.DENIED
     if number is not None and _WRONG_BEHIND.search(clause[number.end() :]):
         return Frame.TAKEN_BACK
-    if (_ASKED.match(clause) or _ASKED_THE.match(clause)) and (number is not None or field in _WORDED):
+    if (_ASKED.match(clause) or _ASKED_THE.match(clause)) and (
+        number is not None or field in _WORDED
+    ):
         return Frame.ASKED
     if _IF.search(clause) or (field in _FIGURE and re.search(r"\bsometimes\b", clause)):
         return Frame.CONDITIONAL

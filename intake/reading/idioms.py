@@ -70,6 +70,12 @@ _SAYINGS: Final = tuple(
     (re.compile(pattern), plain)
     for pattern, plain in (
         (
+            r"\b(?:can'?t|couldn'?t|won'?t) (?:really )?say (?:it|they|that|there) (?:doesn'?t"
+            r"|isn'?t|don'?t"
+            r"|aren'?t|hasn'?t|wasn'?t)\b",
+            "i think so",
+        ),
+        (
             r"\b(?:i |we )?(?:wouldn'?t|would not|can'?t|couldn'?t) (?:really )?(?:call|say"
             r"|describe)"
             r" (?:it|that|them|it'?s|they'?re)(?: is| as| are)? (?!so\b|that\b)",
@@ -82,6 +88,12 @@ _SAYINGS: Final = tuple(
             "loud",
         ),
         (r"\bcan'?t (?:even )?see (?:any )?(?:light |daylight )?through(?: it)?", "plugged"),
+        (
+            r"^no (?:problem|prob|sweat|worries)[,. ]+(?=(?:yes|yeah|yep|yup|it does|it is"
+            r"|sure)\b)",
+            "",
+        ),
+        (r"^used to,? (?:but )?(?:not|never) (?:since|any ?more|lately|now|for|in)\b", "no,"),
         (r"\bnever (?:leave|go|travel|work)\b.*\bwithout (?:it|one|them|mine)\b", "always have it"),
         (
             r"\bsmells? (?:just |perfectly |pretty )?(?:fine|ok|okay|normal|clean|good|all ?right"

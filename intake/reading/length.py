@@ -213,10 +213,13 @@ def _within(said: Scan, values: Values, low: float, high: float) -> Reading:
 
 
 _OVER_ELSEWHERE: Final = re.compile(
-    r"(?:ft |feet |foot |miles? |up )*(?:above|over|below) (?:the |our |my )?(?:river|valley|lake|street|ground|road|town|city"
+    r"(?:ft |feet |foot |miles? |up )*(?:above|over|below) (?:the |our |my )?(?:river|valley|lake"
+    r"|street|ground|road|town|city"
     r"|creek"
-    r"|floor|yard|house|water table)\b|(?:ft |feet |foot |miles? |minutes? |mi )*(?:from|to|off|inland from) (?:the )?(?:coast|beach|ocean"
-    r"|sea|shore|water|city|town|highway|airport|road|street|house)\b|(?:ft |feet |miles? )*inland\b"
+    r"|floor|yard|house|water table)\b|(?:ft |feet |foot |miles? |minutes? |mi )*(?:from|to|off"
+    r"|inland from) (?:the )?(?:coast|beach|ocean"
+    r"|sea|shore|water|city|town|highway|airport|road|street|house)\b|(?:ft |feet |miles?"
+    r" )*inland\b"
 )
 """Heights above, and distances from, something else than the sea's level."""
 
@@ -234,8 +237,9 @@ def read_elevation(said: Scan, low: float, high: float) -> Reading | None:
     numbers = kept(said, "", "length")
     text = said.text
     afar = [n for n in numbers if _OVER_ELSEWHERE.match(text[n.end :].lstrip(" '"))]
-    numbers = [n for n in numbers if n not in afar] if len(numbers) > len(afar) else numbers
-    if len(numbers) <= len(afar) and numbers:
+    near = [n for n in numbers if n not in afar]
+    numbers = near or numbers
+    if afar and not near:
         return AskBack("And above sea level: about how many feet?", (), AskKind.WRONG_QUANTITY)
     if not numbers:
         if "sea level" in text and not (

@@ -95,7 +95,8 @@ def something_else(said: Scan, item: Item) -> bool:
 
 
 _COUNTED: Final = words(
-    "registers register vents vent grilles grille returns runs branches ducts filters trunks supplies"
+    "registers register vents vent grilles grille returns runs branches ducts filters trunks"
+    " supplies"
 )
 """Things whose number beside a larger one is no value ("1087 across 11 registers")."""
 

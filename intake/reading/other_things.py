@@ -47,7 +47,8 @@ def _patterns(field: str) -> tuple[re.Pattern[str], re.Pattern[str]]:
     )
     behind = re.compile(
         rf"{_SIZE}[0-9./x ]*(?:in|inch|inches|ft|foot|feet|'|\")? ?"
-        rf"(?:(?:return|supply|air|wall|floor|ceiling|metal) )*(?!(?:{_PLACES})\b)(?:{noun})\b{_STILL}"
+        rf"(?:(?:return|supply|air|wall|floor|ceiling|metal)"
+        rf" )*(?!(?:{_PLACES})\b)(?:{noun})\b{_STILL}"
     )
     return before, behind
 

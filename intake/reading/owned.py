@@ -99,8 +99,10 @@ _DATE_BEFORE: Final = re.compile(
     r"\.?,? ?(?:the )?$"
 )
 _DECADE: Final = re.compile(r"\b(?:the|in|from|since|early|mid|late)[ -]'?$")
-_PRICE: Final = re.compile(r"(?:\$|\b(?:costs?|paid|sells?(?: it)?|priced?|charges?|bucks)(?: (?:me|us))?"
-    r"(?: (?:for|at|about))?) ?\$?$")
+_PRICE: Final = re.compile(
+    r"(?:\$|\b(?:costs?|paid|sells?(?: it)?|priced?|charges?|bucks)(?: (?:me|us))?"
+    r"(?: (?:for|at|about))?) ?\$?$"
+)
 _MOVED: Final = re.compile(
     r"\b(?:moving|moves|pushing|pushes|carrying|carries|flowing|flows|handles|handling|blowing)"
     r"(?: (?:about|maybe|around|roughly|some|like|almost))* $"
@@ -185,7 +187,9 @@ def without_joined(said: Scan) -> Scan:
     sized = [
         size
         for size in find_sizes(said.items)
-        if size.joins and len(size.sides) in (2, 3) and all(3 <= s.value <= 40 for s in size.sides[:2])
+        if size.joins
+        and len(size.sides) in (2, 3)
+        and all(3 <= s.value <= 40 for s in size.sides[:2])
     ]
     gone = [item for size in sized for item in (*size.sides, *size.joins)]
     gone = [item for item in gone if not (item.kind == "num" and item.unit not in ("", "in"))]
@@ -258,17 +262,18 @@ def _is_owned(said: Scan, i: int, *, sized: bool) -> bool:
         return True
     if _DATE_BEFORE.search(said.text[: item.start]) and 1900 <= item.value <= 2035:
         return True
-    if item.plural and item.value % 10 == 0 and item.value >= 20 and _DECADE.search(
-        said.text[: item.start]
+    if (
+        item.plural
+        and item.value % 10 == 0
+        and item.value >= 20
+        and _DECADE.search(said.text[: item.start])
     ):
         return True
     if _PACK_BEHIND.match(rest) or _PACK_BEFORE.search(said.text[: item.start]):
         return True
     if following is not None and following.unit in _FEET and _is_owned(said, i + 1, sized=sized):
         return True
-    return (
-        _counts_other(items, i, sized=sized) or _is_label(items, i) or _is_of_elbows(items, i)
-    )
+    return _counts_other(items, i, sized=sized) or _is_label(items, i) or _is_of_elbows(items, i)
 
 
 def _number_at(items: list[Item], i: int) -> bool:
@@ -286,7 +291,7 @@ def _counts_other(items: list[Item], i: int, *, sized: bool) -> bool:
     if behind[:1] == ["times"]:
         return True
     if item.spelled and item.value == 1 and _one_goes(behind):
-        return sized
+        return sized or behind[0].split()[0] in ("goes", "used")
     if nouns & _COUNTED_PARTS:
         return True
     if not sized:

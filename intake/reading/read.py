@@ -179,11 +179,14 @@ def read(
 
 
 _NO_IDEA: Final = re.compile(
-    r"\b(?:what'?s|what is|what are|never heard of) (?:an? )?.{3,40}\b(?:no idea|no clue|idk|dunno|beats me)\W*$"
+    r"\b(?:what'?s|what is|what are|never heard of) (?:an? )?.{3,40}\b(?:no idea|no clue|idk|dunno"
+    r"|beats me)\W*$"
 )
 _ACKNOWLEDGED: Final = re.compile(
-    r"(?:(?:ok|okay|alright|all right|sure|k|yeah|cool)[,. ]+)+(?:cool|thanks|thank you|great|nice|got it"
-    r"|sounds good|perfect|will do|man|beans|then|sir|no problem)[.! ]*|thanks|thank you|thx|lol|haha"
+    r"(?:(?:ok|okay|alright|all right|sure|k|yeah|cool)[,. ]+)+(?:cool|thanks|thank you|great|nice"
+    r"|got it"
+    r"|sounds good|perfect|will do|man|beans|then|sir|no problem)[.! ]*|thanks|thank you|thx|lol"
+    r"|haha"
     r"|got it|sounds good|will do|you bet|no problem|my pleasure"
 )
 """Words of politeness that answer nothing."""
@@ -368,7 +371,11 @@ def _leaves_numbers(said: Scan) -> bool:
     """Whether a bare number was taken while another one counts something unknown."""
     numbers = said.numbers
     things = any(number.unit == "things" for number in numbers)
-    return things and not _IN_ALL.search(said.text) and not any(number.unit not in ("", "things") for number in numbers)
+    return (
+        things
+        and not _IN_ALL.search(said.text)
+        and not any(number.unit not in ("", "things") for number in numbers)
+    )
 
 
 _BOUNDED_READERS: Final[dict[str, Callable[[Scan, float, float], Reading | None]]] = {

@@ -24,6 +24,14 @@ SAME: Final[tuple[tuple[str, str], ...]] = (
     (r"\b(?:flues?|vents?|exhaust|chimneys?|smoke|smokestack|b[ -]?vent|draft|combustion) ?(?:vent )?(?:pipes?|connectors?|piping|liner|stacks?|pvc|cap|elbows?|tee|termination|run)\b|\bsmokestack\b|\bsingle wall(?: \w+)? pipe\b|\bstack pipe\b|\bb[ -]?vents?\b", "fluepipe"),
     (r"\b(?:supply|return|air|leaving|duct|floor|ceiling|wall) outlets?\b|\boutlet (?:air|temp\w*|side|duct|static|pressure|plenum)\b", "register"),
     (r"\bbz+t+\b", "arcing"),
+    (r"\b(?:looks?|looking|turned|turning|gone|went|getting) (?:a )?(?:little |bit |kinda |all )*(?:brown|black|dark)(?:ish|ened)?\b(?= *(?:$|[,.;!|?]))", "discoloured"),
+    (r"\bhot(?:ter)? (?:than|as) blazes\b|\bhot as (?:hell|an oven|a furnace)\b", "very warm"),
+    (r"\bfire (?:me|him|her|us|them|off|over|away)\b(?! (?:when|if|with|from|and))", "firing"),
+    (r"\bsmoke[ -]?test(?:ed|ing)?\b|\bfog pen\b", "tool"),
+    (r"\b(?:both|all|still|just|now|are|is) going(?= *(?:$|[,.;!|]))", "sounding"),
+    (r"\b(?:roast|dinner|supper|bacon|coffee|toast|cookies|popcorn|soup|onions|curry|bread|pizza|candle\w*|incense|laundry|soap)\b(?= (?:in|on|from|at|cooking)|$)", "food"),
+    (r"\b(?:stomach|tummy) (?:bug|flu)\b|\bfood poisoning\b|\bhung ?over\b|\b(?:bug|virus|covid|flu|cold) (?:is )?going (?:a?round)\b|\bmorning sickness\b|\ballerg\w+\b", "bug going around"),
+    (r"\bcant decide\b|\bhard to (?:tell|say)\b|\bcant (?:really )?tell(?: (?:if|how|what|whether|which))?\b", "perhaps"),
     (r"\bsmou?lder(?:ing|s|ed)?\b|\bembers?\b(?! (?:is|in) (?:the )?(?:fireplace|stove|fire pit))", "smoke smoking"),
     (r"\barc[ -]?faults?(?: breakers?| circuits?)?\b|\bafci\b", "breaker"),
     (r"\bit ?s? (?:is )?(?:just |like )?burning up (?=(?:in|up|out)\b)", "its hot "),
@@ -195,6 +203,7 @@ PRESENT: Final[tuple[tuple[str, str], ...]] = (
 """Kind and pattern of one clause in which a danger is told."""
 
 UNCLEAR: Final[tuple[tuple[str, str], ...]] = (
+    ("gas", r"\bthere (?:was|were|is|might be|may be) (?:some |a little |a bit of )?gas\b(?! (?:furnace|line|meter|service|heat|stove|pipe))"),
     ("gas", r"\b(?:hiss|hisses|hissing)\b(?!(?: \w+){0,6} (?:registers?|vents?|grilles?|grills?|filter|return|supply|duct|air))"),
     ("gas", r"\beggs?\b(?! (?:crate|carton|shell))"),
     ("gas", r"\b(?:could|might|may|must|has to) be (?:a )?gas\b(?! or oil)|\bstove (?:was |is |been )?(?:left )?on\b"),

@@ -17,7 +17,9 @@ _NUMBER: Final = r"[0-9]+(?:\.[0-9]+)?(?: [0-9]/[0-9]+)?"
 _INCHES: Final = r" ?(?:inches|inch|in|\")?"
 _SIZED: Final = words("duct filter grille")
 _LINED: Final = words("duct material")
-_LEAST: Final = r"(?:no less than|not less than|at least|more than|over|no under|not under|min(?:imum)?)"
+_LEAST: Final = (
+    r"(?:no less than|not less than|at least|more than|over|no under|not under|min(?:imum)?)"
+)
 _MOST: Final = r"(?:no more than|not more than|at most|less than|under|not over|max(?:imum)?|up to)"
 
 _OF_SIZES: Final = tuple(
@@ -29,15 +31,22 @@ _OF_SIZES: Final = tuple(
             r"\1 x \2",
         ),
         (rf"({_NUMBER}){_INCHES} (?:on )?(?:each|every|per|a) side\b(?=.*\bsquare\b)", r"\1"),
-        (rf"(?<=square)(,? (?:about |like )?{_NUMBER}){_INCHES} (?:on )?(?:each|every|per|a) side\b", r"\1"),
+        (
+            rf"(?<=square)(,? (?:about |like )?{_NUMBER}){_INCHES} (?:on )?(?:each|every|per|a)"
+            rf" side\b",
+            r"\1",
+        ),
         (r"\b(?:open|on call|available|around|working|staffed) 24 ?(?:x|/) ?7\b", "open"),
         (r"\b4 ?x ?4s? (?=(?:is|was|truck|jeep|parked|pickup)\b)", "truck "),
         (r"\bpainted over\b", "painted"),
         (r"(?:^|(?<= ))(foot|inch) and a half\b", r"a \1 and a half"),
-        (r"\b2 ?x ?(?:4|6|8|10|12)s?(?:joists?|studs?|framing|lumber|rafters?)\b", "lumber"),
-        (r"\b(?:under|between|below|above|off|to|on) (?:a|the|two|some) 2 ?x ?(?:4|6|8|10|12)s?\b", "by lumber"),
     )
 )
+_LUMBER: Final = re.compile(
+    r"\b2 ?x ?(?:4|6|8|10|12)s? (?:joists?|studs?|framing|lumber|rafters?)\b"
+    r"|\b(?:under|between|below|above|off|to|on) (?:a|the|two|some) 2 ?x ?(?:4|6|8|10|12)s?\b"
+)
+_SIZE: Final = re.compile(r"[0-9](?:\"| ?in(?:ch|ches)?)? ?(?:x|by|\*) ?[0-9]")
 _SOFT: Final = (
     r"(?:(?:black|gray|grey|fuzzy|soft|yellow|pink|white|furry|fluffy|insulated|acoustic|spongy|matted"
     r"|that|some|thick|thin|old) )+(?:stuff|material|insulation|mat|matting|coating|fiberglass|foam"
@@ -45,7 +54,8 @@ _SOFT: Final = (
 )
 _OF_LININGS: Final = (
     re.compile(
-        rf"\b{_SOFT}(?: is| was)?(?: glued| stuck| sprayed| pinned| attached)?(?: on| to| onto)?(?: the)?"
+        rf"\b{_SOFT}(?: is| was)?(?: glued| stuck| sprayed| pinned| attached)?(?: on| to|"
+        rf" onto)?(?: the)?"
         r" inside(?: of it)?\b"
     ),
     "fuzzy inside lining",
@@ -69,6 +79,8 @@ def in_plain_words(line: str, field: str) -> str:
     if field in _SIZED:
         for pattern, plain in _OF_SIZES:
             line = pattern.sub(plain, line)
+        without = _LUMBER.sub("lumber", line)
+        line = without if _SIZE.search(without) else line
     else:
         line = _OF_RANGES[0].sub(_OF_RANGES[1], line)
     if field in _LINED:

@@ -20,6 +20,7 @@ from intake.reading.token_passes import (
     is_shorthand,
     with_models,
     with_ordinals,
+    with_the_word_with,
     without_plurals,
 )
 from intake.reading.unit_at import LENGTH_FIELDS, unit_at
@@ -40,7 +41,7 @@ def scan(text: str, field_name: str) -> Scan:
             token.text = spelt_right(without_possessive(token.text))
             if token.text.startswith("?"):
                 token.kind = "code"
-    tokens = with_models(with_ordinals(tokens), field_name)
+    tokens = with_models(with_ordinals(with_the_word_with(tokens)), field_name)
     tokens = [t for t in fold_numbers(tokens) if t.text != "." or not t.glued]
     if field_name in _SIZED or not is_shorthand(tokens, field_name):
         tokens = without_plurals(tokens)

@@ -51,7 +51,8 @@ def read_static(said: Scan, low: float, high: float) -> Reading | None:
 
 
 _RATING: Final = re.compile(
-    r"\b(?:rated (?:for|at|to)|rating (?:is|of)|design(?:ed)? (?:for|to)|good for|max(?:imum)? rated)\b"
+    r"\b(?:rated (?:for|at|to)|rating (?:is|of)|design(?:ed)? (?:for|to)|good for|max(?:imum)?"
+    r" rated)\b"
 )
 _READING: Final = re.compile(r"\b(?:read(?:s|ing)?|measured?|gauge|manometer|actual)\b")
 _AT_COIL: Final = re.compile(

@@ -9,7 +9,7 @@ from intake.reading.lexer import Token
 from intake.reading.phrases import is_known
 from intake.reading.words import words
 
-__all__ = ["is_shorthand", "with_models", "with_ordinals", "without_plurals"]
+__all__ = ["is_shorthand", "with_models", "with_ordinals", "with_the_word_with", "without_plurals"]
 
 _ENDINGS: Final = words("st nd rd th")
 
@@ -61,6 +61,18 @@ def _is_model(run: list[Token]) -> bool:
     first = run[0]
     strange = first.kind == "word" and len(first.text) > 1 and not is_known(first.text)
     return strange and run[1].kind == "num" and (len(first.text) <= _LONGEST_PREFIX or len(run) > 2)
+
+
+_UNITS: Final = words("in inch inches ins ft foot feet mm cm and by x")
+
+
+def with_the_word_with(tokens: list[Token]) -> list[Token]:
+    """The tokens with a lone "w" that follows no number as the word it is short for."""
+    for one, token in pairwise(tokens):
+        measured = one.kind != "word" or one.text in _UNITS
+        if token.text == "w" and not token.glued and not measured:
+            token.text = "with"
+    return tokens
 
 
 def is_shorthand(tokens: list[Token], field_name: str) -> bool:

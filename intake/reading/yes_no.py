@@ -140,6 +140,8 @@ def read_yes_no(text: str, question: str) -> Reading | None:
     text = plainly(_MAYBE_YES.sub(r"probably \1", _respelt(text)))
     asked = question.lower()
     both = BOTH.search(text) is not None or contradicts_itself(text) or _ONE_SAYS.search(text)
+    if _IRONY.fullmatch(text):
+        return _which(question)
     turned = TURN.split(text)
     if not both and len(turned) > 1 and _verdict(turned[-1], question) is not None:
         text = turned[-1].strip()
@@ -179,6 +181,10 @@ def read_yes_no(text: str, question: str) -> Reading | None:
     return Accepted(dict(values))
 
 
+_IRONY: Final = re.compile(
+    r"(?:oh |ha |haha |lol )?(?:yeah|yah|ya|sure|uh huh),? right(?:,? (?:lol|haha|sure))?[.!]*"
+    r"|as if[.!]*|(?:oh )?sure it (?:does|is|did)[.!]*|in my dreams|dream on"
+)
 _ONE_SAYS: Final = re.compile(
     r"^(?:no|nope|nah)\b.*\b(?:says?|said|thinks?|swears) (?:yes|so\b|it (?:does|is|did)|there is)"
     r"|^(?:yes|yeah|yep)\b.*\b(?:says?|said|thinks?|swears) (?:no\b|not|it (?:doesn'?t|isn'?t))"
