@@ -6,6 +6,7 @@ length); one that finds none is asked about, so nothing is taken with a number i
 
 from __future__ import annotations
 
+import re
 from typing import Final
 
 from intake.reading.bounds import BELIEVABLE, believable
@@ -30,12 +31,15 @@ from intake.reading.words import words
 
 __all__ = ["read_duct"]
 
+_COLOUR_OF_JACKET: Final = re.compile(
+    r"\b(?:black|silver|gr[ae]y|clear|plastic|foil|poly|white|torn|ripped|old) jacket\b"
+)
 _RUNS: Final = words("runs branches takeoffs leads")
 """Ducts that are round where only their diameter is told."""
 
 _CHANGES: Final = words(
     """reduces reducing reduced reducer reduction tapers tapering tapered necks necked shrinks
-    shrinking narrows narrowing transitions transition steps stepping minus less"""
+    shrinking narrows narrowing transitions transition steps stepping minus less until til"""
 )
 """Words that make one size the beginning of several."""
 
@@ -255,7 +259,7 @@ def _single(said: Scan, parts: DuctParts, materials: tuple[str, ...]) -> Reading
     if split is not None and not said.says("shape.round"):
         values = ordered({"shape": "rect", **split, **base})
         return AskBack(f"Did you mean {echo('duct', values)}?", (values,), AskKind.TWO_READINGS)
-    jacketed = said.says("place.jacket", "place.over wrap", "place.outside")
+    jacketed = not _COLOUR_OF_JACKET.search(said.text) and said.says("place.jacket", "place.over wrap", "place.outside")
     if "flex" in materials and jacketed and not said.says("place.core", "place.inside"):
         return AskBack(
             f"That is the jacket, {figure(value)} in. How wide is the core inside it, in inches?",
@@ -265,6 +269,7 @@ def _single(said: Scan, parts: DuctParts, materials: tuple[str, ...]) -> Reading
     if (
         said.says("shape.round")
         or "spiral" in said.words()
+        or (item.plural and bool(parts.counts))
         or (
             said.says("material.flex", "material.pvc", "shape.roundish")
             and (item.unit or "flex" in materials or "pvc" in materials)

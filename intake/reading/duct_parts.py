@@ -88,15 +88,17 @@ def sorted_parts(said: Scan) -> DuctParts:
 
 def _is_over_jacket(items: list[Item], i: int) -> bool:
     """The outside of insulated flex, where the core is given too: "10 in core, 14 over jacket"."""
-    if not any(item.means("place.core") for item in items):
+    flexible = any(item.means("material.flex") for item in items)
+    core = ("place.core", "place.inside") if flexible else ("place.core",)
+    if not any(item.means(*core) for item in items):
         return False
     outside = ("place.jacket", "place.over wrap", "place.outside")
-    named = [k for k, item in enumerate(items) if item.means("place.core", *outside)]
+    named = [k for k, item in enumerate(items) if item.means(*core, *outside)]
     first = next(k for k, item in enumerate(items) if item.kind == "num")
     nearest = (
         [k for k in named if k < i][-1:] if named[0] < first else [k for k in named if k > i][:1]
     )
-    return any(items[k].means(*outside) and not items[k].means("place.core") for k in nearest)
+    return any(items[k].means(*outside) and not items[k].means(*core) for k in nearest)
 
 
 def _is_counted(items: list[Item], i: int) -> bool:

@@ -293,6 +293,8 @@ def _with_fraction(tokens: list[Token], j: int, value: float) -> tuple[float, in
         k += 1
     else:
         k = _skip_dash(tokens, k)
+    if _is_thickness(tokens, j, k):
+        return value, j, False
     if k < len(tokens) and tokens[k].kind == "num" and not tokens[k].spelled:
         part = _slash_fraction(tokens, k)
         spaced = k > j or not tokens[k].glued
@@ -303,6 +305,20 @@ def _with_fraction(tokens: list[Token], j: int, value: float) -> tuple[float, in
     if part is None:
         return value, j, False
     return value + part, after, True
+
+
+_LINERS: Final = words("liner lining insulation insul board wrap thick foam rap")
+_OF_LINERS: Final = words("inch in inches duct acoustic internal fiberglass black of foil") | {'"'}
+
+
+def _is_thickness(tokens: list[Token], j: int, k: int) -> bool:
+    """Whether the fraction behind a side is how thick a liner is ('20x8 1/2" liner')."""
+    if k > j or j < 2 or tokens[j - 2].text not in ("x", "by", "*"):
+        return False
+    after = k + 3 if tokens[k : k + 1] and tokens[k].kind == "num" else k + 1
+    while after < len(tokens) and tokens[after].text in _OF_LINERS:
+        after += 1
+    return after < len(tokens) and tokens[after].text in _LINERS
 
 
 def _bare_fraction(tokens: list[Token], i: int) -> tuple[float | None, int]:

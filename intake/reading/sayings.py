@@ -22,6 +22,15 @@ _LEAST: Final = (
 )
 _MOST: Final = r"(?:no more than|not more than|at most|less than|under|not over|max(?:imum)?|up to)"
 
+_WIDE: Final = (
+    r"across|on (?:the|its) (?:bottom|top|flat|wide side|long side|wide)|along the bottom|side to side"
+    r"|horizontal(?:ly)?|left to right"
+)
+_TALL: Final = (
+    r"down|up|tall|high|deep|on (?:the|its) (?:side|edge|narrow side|short side|narrow|short)|up the side"
+    r"|vertical(?:ly)?|top to bottom"
+)
+
 _OF_SIZES: Final = tuple(
     (re.compile(pattern), plain)
     for pattern, plain in (
@@ -30,6 +39,22 @@ _OF_SIZES: Final = tuple(
             rf"{_INCHES} (?:the other|that)(?: way)?",
             r"\1 x \2",
         ),
+        (
+            rf"(?<![x\d.])(?<!x )(?<!by )\b({_NUMBER}){_INCHES} (?:{_WIDE}),? ?(?:and |by |x )?"
+            rf"(?:about |like )?({_NUMBER}){_INCHES} (?:{_TALL})\b",
+            r"\1 x \2",
+        ),
+        (
+            rf"\b(?:the )?(?:bottom|top|flat|across)(?:'s| is| measures)? ({_NUMBER}){_INCHES},? ?(?:and )?"
+            rf"(?:the )?(?:side|height|down|edge)(?:'s| is| measures)? ({_NUMBER})\b",
+            r"\1 x \2",
+        ),
+        (
+            rf"(?<![x\d.])(?<!x )(?<!by )\b({_NUMBER}){_INCHES} (?:on )?(?:the )?one side,? ?(?:and )?"
+            rf"({_NUMBER}){_INCHES} (?:on )?the other(?: side)?\b",
+            r"\1 x \2",
+        ),
+        (rf"\bsides are ({_NUMBER}){_INCHES} and ({_NUMBER})", r"\1 x \2"),
         (rf"({_NUMBER}){_INCHES} (?:on )?(?:each|every|per|a) side\b(?=.*\bsquare\b)", r"\1"),
         (
             rf"(?<=square)(,? (?:about |like )?{_NUMBER}){_INCHES} (?:on )?(?:each|every|per|a)"

@@ -68,9 +68,13 @@ _UNITS: Final = words("in inch inches ins ft foot feet mm cm and by x")
 
 def with_the_word_with(tokens: list[Token]) -> list[Token]:
     """The tokens with a lone "w" that follows no number as the word it is short for."""
-    for one, token in pairwise(tokens):
+    for k, token in enumerate(tokens):
+        if token.text != "w" or token.glued or not k:
+            continue
+        one, following = tokens[k - 1], tokens[k + 1] if k + 1 < len(tokens) else None
         measured = one.kind != "word" or one.text in _UNITS
-        if token.text == "w" and not token.glued and not measured:
+        whole = k > 2 and tokens[k - 2].text in ("x", "by", "*") and following is not None
+        if not measured or (whole and following.text not in ("x", "by", "*", ",", ")", "h")):
             token.text = "with"
     return tokens
 
