@@ -20,6 +20,7 @@ from intake.interview.taking import named_by, take
 from intake.interview.talk import Talk, say
 from intake.interview.told import sentence, told
 from intake.interview.turns import Manner, Say
+from intake.reading.corrections import in_place
 from intake.reading.result import Accepted, AskBack, Command, CommandName
 
 __all__ = ["COMMANDS", "correct", "known_lines", "obey"]
@@ -247,7 +248,8 @@ def _rewritten(command: Command, earlier: Answered | None, text: str) -> list[st
         old = re.compile(rf"(?<![\d.]){re.escape(swap['old'])}(?![\d.])")
         if old.search(earlier.text) and earlier.text.strip() != swap["old"]:
             found.insert(0, old.sub(swap["new"], earlier.text, count=1))
-    return found
+    whole = in_place(earlier.text, value) if earlier is not None else None
+    return [*found, whole] if whole else found
 
 
 def _retake(talk: Talk, target: Question, found: Accepted, text: str) -> list[Say]:
