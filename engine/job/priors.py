@@ -37,6 +37,11 @@ class Range:
     likely: float
     high: float
 
+    @property
+    def least(self) -> float:
+        """No believed size is smaller: six tenths of what one house in ten is below (judgement)."""
+        return 0.6 * self.low
+
 
 TRUNK_IN2_PER_TON: Final = Range(38.0, 55.0, 78.0)
 """All supply trunks together; 14x8, 20x8 and 24x10 at 2, 3 and 4 tons are 56, 53 and 60."""
