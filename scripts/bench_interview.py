@@ -55,7 +55,8 @@ def main(arguments: Sequence[str] | None = None) -> int:
     for person in simulated.PEOPLE:
         _print_visits(person, [one for one in found if one["person"] == person], chosen)
     _print_calls([one for one in found if one["person"] == "caller"])
-    print("\n".join(step_rows()))
+    if not chosen.without_steps:
+        print("\n".join(step_rows()))
     print(f"\n{time.perf_counter() - start:.0f} s")
     return 0
 
@@ -68,6 +69,7 @@ def _parsed(arguments: Sequence[str] | None) -> argparse.Namespace:
     parser.add_argument("--seed", type=int, default=0)
     parser.add_argument("--workers", type=int, default=min(2, os.cpu_count() or 1))
     parser.add_argument("--keep", type=Path, help="where houses that are done are kept")
+    parser.add_argument("--without-steps", action="store_true", help="time no steps")
     parser.add_argument(
         "--leave-out", nargs="*", default=[], metavar="BUNDLE",
         help="bundles that neither the orders nor the full information ask for",

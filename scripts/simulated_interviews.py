@@ -25,14 +25,13 @@ from engine.worth import (
     CALLER,
     TECHNICIAN,
     Person,
-    StopReason,
     Worth,
     booking_stand_of,
     booking_worth_of,
-    stop_reason,
-    worth_of,
 )
 from engine.worth.booking import BOOKING_LOSSES, DECIDED
+from engine.worth.losses import Stakes
+from engine.worth.ranking import LOSS_PER_MINUTE, ranked
 from scripts.simulated_caller import ASKED_BY_PHONE, answer_by_phone
 from scripts.simulated_technician import TrueHouse, bases_assessed, bases_shifted
 
@@ -131,6 +130,7 @@ class _Judged:
 
     def __init__(self, job: Job, samples: int) -> None:
         self.assessment = assess(job, samples=samples, seed=1)
+        self.stakes = Stakes.of(self.assessment)
         self._said: dict[Mode, ModeStatus] | None = None
 
     def statuses(self) -> dict[Mode, ModeStatus]:
@@ -193,25 +193,26 @@ def _next(
 
     In a given order it is enough to find one bundle that is worth asking to go on.
     """
-    at = judged.assessment
-    if stop_reason(at, [_GOES_ON]) is StopReason.SETTLED:
+    if judged.stakes.settled:
         return None
     one = None
     if order is not None:
         wanted = next((key for key in order if key in left), None)
         if wanted is None:
             return None
-        (one,) = worth_of(at, [_BY_KEY[wanted]], person)
+        (one,) = _weighed(judged, [wanted], person)
         if one.worth > 0.0:
             return one
-    worths = worth_of(at, [_BY_KEY[key] for key in left], person)
-    if not worths or stop_reason(at, worths) is not None:
+    worths = _weighed(judged, left, person)
+    if all(it.worth <= 0.0 and it.worth_together <= 0.0 for it in worths):
         return None
     return one or worths[0]
 
 
-_GOES_ON: Final = Worth(BUNDLES[0], 1.0, 10, 1.0)
-"""Something worth asking, for asking alone whether every mode is settled."""
+def _weighed(judged: _Judged, keys: Sequence[str], person: Person) -> tuple[Worth, ...]:
+    """As `engine.worth.worth_of`, with what is at stake found once for every order."""
+    bundles = [_BY_KEY[key] for key in keys]
+    return ranked(judged.assessment, judged.stakes, bundles, person, LOSS_PER_MINUTE, settled=False)
 
 
 def by_worth(left: Sequence[str], worths: tuple[Worth, ...]) -> str | None:

@@ -186,9 +186,10 @@ def _usual(house: House, name: str, per_ton: Range, share: Array, size: Array) -
     key = f"{name}.0"
     tons = believed_tons(house) * size
     height = house.assumed(f"{key} usual height", 8.0, 8.0, 10.0, fact=name)
-    area_in2 = tons * house.assumed(
+    each_ton = house.assumed(
         f"{key} in2 per ton", per_ton.low, per_ton.likely, per_ton.high, fact=name
     )
+    area_in2 = tons * np.maximum(each_ton, per_ton.least)
     width = np.maximum(area_in2 / height, 5.0)
     return _duct(
         house,

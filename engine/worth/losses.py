@@ -228,13 +228,14 @@ def _stake(assessment: Assessment, it: ModeAssessment) -> ModeStake:
     voting = _voting(assessment, it)
     trunks = needs_trunk(assessment, it)
     hides = np.zeros_like(over)
-    hidden = []
+    hidden: dict[str, float] = {}
     for finding in voting:
         raw = finding.raw
         unknown = _unknown_behind(assessment.job, raw) if finding.over_share else ()
         if unknown:
-            hidden += [(key, finding.over_share) for key in unknown]
             hides |= raw.judged.over[1:]
+        for key in unknown:
+            hidden[key] = hidden.get(key, 0.0) + finding.over_share
     doubted = tuple(doubt.reading for doubt in assessment.doubts if doubt.reading)
     least = _NEAR_WORST * max((finding.over_share for finding in voting), default=0.0)
     truth = np.stack([~over, over & ~trunks, over & trunks], axis=1).astype(np.float64)
@@ -250,7 +251,7 @@ def _stake(assessment: Assessment, it: ModeAssessment) -> ModeStake:
             if finding.over_share > least
             for key in finding.raw.rests_on
         ),
-        hidden=tuple(hidden),
+        hidden=tuple(hidden.items()),
         hidden_share=float(hides.mean()),
         findings=voting,
     )

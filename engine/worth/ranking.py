@@ -8,6 +8,7 @@ a time.
 from collections.abc import Collection, Sequence
 from dataclasses import dataclass, replace
 from enum import StrEnum
+from functools import lru_cache
 from itertools import combinations
 from typing import Final
 
@@ -112,7 +113,17 @@ class _Option:
 
     @property
     def facts(self) -> tuple[str, ...]:
-        return tuple(fact for one in self.bundles for fact in (*one.facts, *one.also))
+        return _facts_of(self.bundles)
+
+
+@lru_cache(maxsize=1024)
+def _facts_of(bundles: tuple[Bundle, ...]) -> tuple[str, ...]:
+    return tuple(fact for one in bundles for fact in (*one.facts, *one.also))
+
+
+@lru_cache(maxsize=8192)
+def _covers(facts: tuple[str, ...], key: str) -> bool:
+    return covers(facts, pattern_of(key))
 
 
 def worth_of(
@@ -229,7 +240,7 @@ def _saved(stakes: Stakes, option: _Option, fall: Fall) -> float:
 
 
 def _gives(option: _Option, key: str) -> bool:
-    return covers(option.facts, pattern_of(key))
+    return _covers(option.facts, key)
 
 
 def _supports(option: _Option, mode: ModeStake) -> float:
