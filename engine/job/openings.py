@@ -20,6 +20,7 @@ __all__ = ["FilterBank", "Openings", "Registers", "filters_of", "openings_of", "
 _FRAME_CHANCE: Final = {How.MEASURED: 0.25, How.PHOTO: 0.5, How.PHONE: 0.7, How.GUESSED: 0.7}
 """How often a grille whose place wasn't told was read at its frame (common practice)."""
 
+
 _FILTER_AT_GRILLE: Final = 0.30
 _SMALLEST_IN: Final = 2.0
 

@@ -85,12 +85,14 @@ def plan_of(state: State, context: Context) -> Plan:
         return Plan(_of_the_call(state, context))
     if context.assessed is None:
         return Plan(next(_applying(context), None))
+    by_rule = next((q for q in TECHNICIAN if not q.bundle and q.applies(context)), None)
+    if by_rule is not None:  # before anything is judged
+        return Plan(by_rule)
     open_questions = tuple(_applying(context))
-    by_rule = next((question for question in open_questions if not question.bundle), None)
-    first = by_rule or _begun(state, open_questions)
-    weighing = None if first else weighed(state, context)
+    begun = _begun(state, open_questions)
+    weighing = None if begun else weighed(state, context)
     if weighing is None:
-        return Plan(first)
+        return Plan(begun)
     if weighing.stop is not None and not context.beyond:
         return Plan(next((q for q in open_questions if q.closing), None), weighing)
     ranks = {worth.bundle.key: rank for rank, worth in enumerate(weighing.worths)}

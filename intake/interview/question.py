@@ -127,14 +127,16 @@ class Question:
         when: Whether it applies.
         confirm: Answers given by phone are asked again on site.
         topics: Words that name it in a correction or a volunteered answer.
-        none: What "none" means: "zero" states that its list is empty, any other word settles
-            the question (and the question of that name); empty if "none" is no answer.
+        none: What "none" means: "zero" states that its list is empty, "FACT=WORD" states that
+            fact, any other word settles the question (and the question of that name); empty if
+            "none" is no answer.
         same: The fact that "same" copies; empty if "same" is no answer.
         caution: What is told before it is asked.
         label: What its answer is called in an echo.
         bundle: The engine's bundle of facts that it belongs to, by whose worth it is asked; empty
             if it is asked by rule, before anything is weighed.
-        closing: Asked before the end whatever it is worth, because a caution hangs on it.
+        closing: Asked before the end whatever it is worth: a caution or a verdict of its own hangs
+            on it.
     """
 
     key: str

@@ -186,6 +186,14 @@ def take_nothing(
             lengths={section: 0},
             volunteered=volunteered,
         )
+    elif "=" in question.none:
+        key, _, word = question.none.partition("=")
+        event = Answered(
+            question=question.key,
+            text=text,
+            beliefs={key: Known(word, how_known(key, knowing(talk)))},
+            volunteered=volunteered,
+        )
     else:
         settles = [question.none]
         forget: tuple[str, ...] = ()

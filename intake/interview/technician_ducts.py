@@ -113,9 +113,9 @@ ALONG_THE_DUCTS: Final[tuple[Question, ...]] = (
             "trunk goes down",
             "trunk gets smaller",
         ),
-        none="no_step_down",
+        none="house.trunk_steps_down=no",
         label="Trunk steps down to",
-        bundle="trunks",
+        bundle="step_down",
     ),
     Question(
         "step_share",
@@ -136,7 +136,7 @@ ALONG_THE_DUCTS: Final[tuple[Question, ...]] = (
         ),
         topics=("share",),
         label="Air left in the smaller part",
-        bundle="trunks",
+        bundle="step_down",
     ),
     Question(
         "branches",

@@ -218,7 +218,7 @@ THE_READINGS: Final[tuple[Question, ...]] = (
         topics=("old furnace", "old input"),
         none="old_burns_nothing",
         label="Old furnace",
-        bundle="pressures",
+        bundle="old_rise",
     ),
     Question(
         "old_efficiency",
@@ -237,7 +237,7 @@ THE_READINGS: Final[tuple[Question, ...]] = (
         when=_wants_old_efficiency,
         topics=("old efficiency",),
         label="Old furnace's efficiency",
-        bundle="pressures",
+        bundle="old_rise",
     ),
     Question(
         "rise_reading",
@@ -255,7 +255,7 @@ THE_READINGS: Final[tuple[Question, ...]] = (
         when=_old_burns,
         topics=("temperatures",),
         label="Temperatures, heating",
-        bundle="pressures",
+        bundle="old_rise",
     ),
     Question(
         "conditions",

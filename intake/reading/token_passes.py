@@ -73,8 +73,9 @@ def with_the_word_with(tokens: list[Token]) -> list[Token]:
             continue
         one, following = tokens[k - 1], tokens[k + 1] if k + 1 < len(tokens) else None
         measured = one.kind != "word" or one.text in _UNITS
-        whole = k > 2 and tokens[k - 2].text in ("x", "by", "*") and following is not None
-        if not measured or (whole and following.text not in ("x", "by", "*", ",", ")", "h")):
+        ends = following is None or following.text in ("x", "by", "*", ",", ")", "h")
+        whole = k > 2 and tokens[k - 2].text in ("x", "by", "*")
+        if not measured or (whole and not ends):
             token.text = "with"
     return tokens
 

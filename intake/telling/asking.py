@@ -32,6 +32,9 @@ BUNDLE_WORDS: Final[Mapping[str, str]] = MappingProxyType(
         "openings": "the return openings",
         "pressures": "the pressures",
         "pressure_parts": "the outer two pressures",
+        "old_rise": "the old furnace's rise",
+        "step_down": "whether the trunk gets smaller",
+        "zones": "the zones",
         "return_trunk": "the return trunk",
         "lengths": "the longest runs",
         "fittings": "the fittings",
@@ -71,7 +74,7 @@ def settles_words(worth: "Worth") -> str:
             return f"{often} that settles {mode_words(settling.mode)}"
     if worth.tenths >= _WORTH_NAMING:
         unit = "a tenth" if worth.tenths == 1 else f"{worth.tenths} tenths"
-        return f"that takes about {unit} of what is still open"
+        return f"that clears up about {unit} of what is open"
     return ""
 
 
