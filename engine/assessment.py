@@ -104,6 +104,7 @@ def assess(
     limits: Limits = LIMITS,
     evidence: Evidence | None = None,
     posterior: Posterior | None = None,
+    as_found: Job | None = None,
 ) -> Assessment:
     """Put a job to every check.
 
@@ -115,8 +116,9 @@ def assess(
         evidence: What readings said of the house this job is an edit of; None reads the job's own.
         posterior: Of the job's own readings, where an assessment with at least as many samples
             has found it already.
+        as_found: The job this one is an edit of, if it is one.
     """
-    house = draw(job, samples, seed)
+    house = draw(job, samples, seed, as_found=as_found)
     return assess_house(house, limits=limits, evidence=evidence, posterior=posterior)
 
 

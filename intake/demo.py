@@ -29,9 +29,6 @@ ANSWERS: Final[dict[str, tuple[str, ...]]] = {
     "cool_cfm": ("1400",),
     "heat_pump_cfm": ("why do you ask?", "same as cooling"),
     "strip_cfm": ("idk",),
-    "blower_table": ("high: 0.3 1480, 0.4 1450, 0.5 1420, 0.6 1380, 0.7 1330, 0.8 1260",),
-    "coil_in_table": ("yes",),
-    "filter_in_table": ("nope",),
     "old_runs": ("yeah it runs",),
     "tools": ("just a tape",),
     "trunk_count": ("two",),
@@ -44,7 +41,6 @@ ANSWERS: Final[dict[str, tuple[str, ...]]] = {
     "openings": ("30x20 in the hall",),
     "openings_where": ("the slotted part",),
     "step_down": ("no",),
-    "branches": ("12 six inch round metal",),
     "zoned": ("no",),
     "year_built": ("1996 i think",),
 }

@@ -68,6 +68,8 @@ class Job:
         blower: Settings of the new blower's table.
         old_blower: Settings of the present blower's table.
         cooling_rows: The maker's cooling performance rows.
+        told_whole: The sections told are all whose speed is judged, as in a file of facts; in an
+            interview, what nobody spoke of may be there and be too fast all the same.
     """
 
     beliefs: Mapping[str, Belief] = field(default_factory=lambda: MappingProxyType({}))
@@ -75,6 +77,7 @@ class Job:
     blower: tuple[BlowerSetting, ...] = ()
     old_blower: tuple[BlowerSetting, ...] = ()
     cooling_rows: tuple[CoolingRow, ...] = ()
+    told_whole: bool = False
 
     def stated(self, key: str) -> Belief | None:
         """The belief somebody stated for this key, or None."""

@@ -29,11 +29,12 @@ _BELIEF_KEYS: Final = ({"low", "likely", "high"}, {"one_of"}, {"value"})
 _MOST_ENTRIES: Final = 40
 
 
-def job_from_mapping(mapping: Mapping[str, Any]) -> Job:
+def job_from_mapping(mapping: Mapping[str, Any], *, whole_lists: bool = False) -> Job:
     """Build a job.
 
     Args:
         mapping: Plain data as described above.
+        whole_lists: The ducts told are all that is judged for speed, as in a file; see `Job`.
 
     Raises:
         FactError: Naming the key: unknown, in another unit, of the wrong kind, not finite, outside
@@ -64,7 +65,7 @@ def job_from_mapping(mapping: Mapping[str, Any]) -> Job:
             raise FactError(f"{name}.length", f"is {length}, but more entries are given")
         job = job.with_length(name, length)
     require_possible(job)
-    return job
+    return replace(job, told_whole=whole_lists)
 
 
 def _length(key: str, value: Any) -> int:

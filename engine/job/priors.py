@@ -35,6 +35,7 @@ __all__ = [
     "FILTER_IN2_PER_TON",
     "OPENING_IN2_PER_TON",
     "RETURN_TRUNK_IN2_PER_TON",
+    "RETURN_TRUNK_OVER_DROP",
     "RETURN_TRUNK_THERE",
     "TRUNK_IN2_PER_TON",
     "TWO_TRUNKS",
@@ -75,6 +76,10 @@ FILTER_IN2_PER_TON: Final = Range(110.0, 160.0, 230.0)
 
 TWO_TRUNKS: Final = {"one": 0.65, "two": 0.35}
 """One trunk from the plenum, or two leaving opposite sides; the same is believed of returns."""
+
+RETURN_TRUNK_OVER_DROP: Final = Range(0.85, 1.05, 1.4)
+"""All return trunks over the stated drops they lead to, in area: the drop is usually the narrowest
+place of a return (common practice)."""
 
 RETURN_TRUNK_THERE: Final = {"yes": 0.7, "no": 0.3}
 """A duct that carries return air to the drop, or a drop that opens into the room."""

@@ -53,11 +53,16 @@ class House:
         job: What is known.
         draws: Where randomness comes from.
         drawn: Every quantity drawn so far, by key.
+        as_found: The house before the changes that this job makes; None if it makes none. What
+            nobody spoke of is believed of it.
     """
 
-    def __init__(self, job: Job, samples: int, seed: int = 0) -> None:
+    def __init__(
+        self, job: Job, samples: int, seed: int = 0, as_found: "House | None" = None
+    ) -> None:
         """Hold the job; nothing is drawn yet."""
         self.job = job
+        self.as_found = as_found
         self.draws = Draws(samples, seed)
         self.drawn: dict[str, Drawn] = {}
         self._made: dict[str, Any] = {}
@@ -224,15 +229,17 @@ class House:
         return np.clip(values, low, high)
 
 
-def draw(job: Job, samples: int, seed: int = 0) -> House:
+def draw(job: Job, samples: int, seed: int = 0, *, as_found: Job | None = None) -> House:
     """A house of one central member and n samples.
 
     Args:
         job: What is known.
         samples: n, at least 1.
         seed: The same job, samples and seed give the same house.
+        as_found: The job that this one changes, if it is one with changes made.
     """
-    return House(job, samples, seed)
+    found = None if as_found is None else House(as_found, samples, seed)
+    return House(job, samples, seed, found)
 
 
 def _fact(key: str, fact: str | None) -> str:

@@ -17,6 +17,7 @@ from engine.job.job import Job
 from engine.job.priors import (
     DROP_IN2_PER_TON,
     RETURN_TRUNK_IN2_PER_TON,
+    RETURN_TRUNK_OVER_DROP,
     TRUNK_IN2_PER_TON,
     TWO_TRUNKS,
     TWO_TRUNKS_AREA_RATIO,
@@ -147,11 +148,22 @@ def usual_trunk(house: House) -> Duct:
 
 def usual_return_trunk(house: House) -> Duct:
     """One of the one or two return trunks believed to be there; one for each stated drop."""
-    drops = house.job.length("return.drops") or 1
+    drops = (house.as_found or house).job.length("return.drops") or 1
     two = house.is_word("return.trunks count", "two", prior=TWO_TRUNKS, fact="return.trunks")
     each = 1.0 / drops if drops > 1 else np.where(two, 0.5, 1.0)
     size = np.where(each < 1.0, each * TWO_TRUNKS_AREA_RATIO, 1.0)
-    return _usual(house, "return.trunks", RETURN_TRUNK_IN2_PER_TON, house.full(1.0) * each, size)
+    share = house.full(1.0) * each
+    found = house.as_found or house  # a new drop makes no return trunk larger
+    stated = ducts_of(found, "return.drops") if found.job.length("return.drops") else ()
+    if not stated:
+        return _usual(house, "return.trunks", RETURN_TRUNK_IN2_PER_TON, share, size)
+    over = RETURN_TRUNK_OVER_DROP
+    ratio = house.assumed(
+        "return.trunks over drop", over.low, over.likely, over.high, fact="return.trunks"
+    )
+    drops_in2 = 144.0 * sum((drop.total_area_ft2 for drop in stated), house.full(0.0))
+    area_in2 = drops_in2 * np.maximum(ratio, over.least) * size
+    return _of_area(house, "return.trunks", area_in2, share)
 
 
 def believed_round(
@@ -185,11 +197,16 @@ def believed_round(
 def _usual(house: House, name: str, per_ton: Range, share: Array, size: Array) -> Duct:
     key = f"{name}.0"
     tons = believed_tons(house) * size
-    height = house.assumed(f"{key} usual height", 8.0, 8.0, 10.0, fact=name)
     each_ton = house.assumed(
         f"{key} in2 per ton", per_ton.low, per_ton.likely, per_ton.high, fact=name
     )
-    area_in2 = tons * np.maximum(each_ton, per_ton.least)
+    return _of_area(house, name, tons * np.maximum(each_ton, per_ton.least), share)
+
+
+def _of_area(house: House, name: str, area_in2: Array, share: Array) -> Duct:
+    """A believed rectangular duct of an area, of a usual height."""
+    key = f"{name}.0"
+    height = house.assumed(f"{key} usual height", 8.0, 8.0, 10.0, fact=name)
     width = np.maximum(area_in2 / height, 5.0)
     return _duct(
         house,

@@ -3,8 +3,9 @@
 A house whose return trunk, step-down or branches nobody mentioned may still have them. Each is in
 the samples with the chance that it is there and the size it is believed to have, so that no mode
 is called sure while such a duct may hold it back. What was stated, also as an empty list or a
-"no", is not among them. Return branches are left out: air splits among them and the framing bays
-by their resistance, and no share of it is believed of any one.
+"no", is not among them, nor is anything where the job was told whole. Return branches are left
+out: air splits among them and the framing bays by their resistance, and no share of it is believed
+of any one.
 """
 
 from dataclasses import dataclass, replace
@@ -50,6 +51,8 @@ def unseen_of(house: House) -> tuple[UnseenDuct, ...]:
 
 
 def _unseen_of(house: House) -> tuple[UnseenDuct, ...]:
+    if house.job.told_whole:
+        return ()
     found = [_branches(house), *_step_downs(house), _return_trunk(house)]
     return tuple(one for one in found if one is not None and one.present.any())
 

@@ -44,6 +44,7 @@ class Rejudge:
                 seed=self.seed,
                 limits=self.limits,
                 evidence=self.few.evidence,
+                as_found=self.job,
             )
         return self.known[key]
 
@@ -57,6 +58,7 @@ class Rejudge:
                 seed=self.seed,
                 limits=self.limits,
                 evidence=self.full_evidence,
+                as_found=self.job,
             )
         return self.confirmed[key]
 

@@ -37,7 +37,7 @@ def judge_file(
     from engine.job.loading import job_from_mapping
     from intake.report.content import content_of
 
-    job: Job = job_from_mapping(_mapping(_bytes(source), source))
+    job: Job = job_from_mapping(_mapping(_bytes(source), source), whole_lists=True)
     used = turned_by(limits)
     verdict = judge(job, limits=used, collectable=() if nothing_more else None)
     content = content_of(job, verdict, limits=used)

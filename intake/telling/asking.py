@@ -69,9 +69,10 @@ def settles_words(worth: "Worth") -> str:
     """
     for settling in worth.would_settle[:1]:
         tenths = round(10.0 * settling.chance)
+        if tenths >= 10:  # what can be said of the airflow is sure; what to change isn't
+            return "that helps to settle what must change"
         if tenths >= _WORTH_NAMING:
-            often = "almost surely" if tenths >= 10 else f"{_times(tenths)} in 10"
-            return f"{often} that settles {mode_words(settling.mode)}"
+            return f"{_times(tenths)} in 10 that settles {mode_words(settling.mode)}"
     if worth.tenths >= _WORTH_NAMING:
         unit = "a tenth" if worth.tenths == 1 else f"{worth.tenths} tenths"
         return f"that clears up about {unit} of what is open"

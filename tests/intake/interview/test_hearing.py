@@ -198,7 +198,7 @@ def test_an_impossible_value_is_refused_with_its_bounds():
         d_safety="no", d_change="same", d_trouble="never", d_area="1800", d_year="1980",
         d_tons="3 tons", d_filter="16x25x1", d_openings="20x20",
     )  # fmt: skip
-    told.play("2", "yes")
+    told.play("60", "yes")
     assert told.key == "d_registers"
     assert told.talk.job.stated("house.supply_registers_count") is None
 

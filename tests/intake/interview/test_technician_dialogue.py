@@ -41,6 +41,7 @@ HEAT_PUMP = {
     "step_down": "no",
     "branches": "12 six inch round metal",
     "elevation": "650 ft",
+    "zoned": "no",
     "year_built": "1978",
 }
 
