@@ -8,7 +8,8 @@ from typing import Final
 
 from engine.arrays import Array
 from engine.job.evidence_fit import Fit, best_fit, chi_square_share_above
-from engine.job.evidence_model import Model, Observation
+from engine.job.evidence_model import Model
+from engine.job.evidence_observed import Observation
 from engine.job.evidence_readings import Tap
 from engine.job.evidence_slips import (
     are_turned_around,

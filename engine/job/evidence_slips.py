@@ -6,7 +6,8 @@ from math import log
 from types import MappingProxyType
 from typing import Final, NamedTuple
 
-from engine.job.evidence_model import Model, Observation, observations_of
+from engine.job.evidence_model import Model
+from engine.job.evidence_observed import Observation, observations_of
 from engine.job.evidence_readings import (
     RETURN_TAPS,
     SUPPLY_TAPS,
