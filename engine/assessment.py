@@ -33,11 +33,12 @@ from engine.job.sample import House, Mask, draw
 from engine.job.sections import ROLES, ducts_of
 from engine.job.system import System, system_of
 from engine.job.targets import Target, air_ratio, modes_of, target_of
+from engine.job.unseen import unseen_of
 from engine.trade.limits import LIMITS, Limits, Role, velocity_limits
 from engine.trade.materials import Material
 from engine.verdict import Doubt
 
-__all__ = ["SAMPLES", "Assessment", "ModeAssessment", "assess"]
+__all__ = ["SAMPLES", "Assessment", "ModeAssessment", "assess", "assess_house"]
 
 SAMPLES: Final = 4096
 
@@ -116,6 +117,25 @@ def assess(
             has found it already.
     """
     house = draw(job, samples, seed)
+    return assess_house(house, limits=limits, evidence=evidence, posterior=posterior)
+
+
+def assess_house(
+    house: House,
+    *,
+    limits: Limits = LIMITS,
+    evidence: Evidence | None = None,
+    posterior: Posterior | None = None,
+) -> Assessment:
+    """Put a house that was drawn already to every check; see `assess`.
+
+    Args:
+        house: As drawn; what it holds already isn't drawn again.
+        limits: The office's figures.
+        evidence: As in `assess`.
+        posterior: As in `assess`.
+    """
+    job = house.job
     targets = {mode: target_of(house, mode, limits) for mode in modes_of(job)}
     known = [target for target in targets.values() if target.known]
     reference = max(target.likely_cfm for target in known or targets.values())
@@ -123,7 +143,7 @@ def assess(
     if evidence is None and has_readings(job):
         evidence = evidence_of(house, system, posterior)
     doubts: tuple[Doubt, ...] = ()
-    effective = float(samples)
+    effective = float(house.draws.samples)
     if evidence is not None:
         system = with_evidence(house, system, evidence)
         doubts = evidence.posterior.doubts
@@ -160,6 +180,7 @@ def _common(
             lengths,
             system,
             ratio,
+            unseen=unseen_of(house),
         )
         for mode, target in targets.items()
     }
@@ -255,11 +276,14 @@ def _any_over(context: Context, raws: list[Raw]) -> Mask:
 def _quiet_cfm(context: Context) -> Array:
     """The most air that stays within every largest speed, (n + 1,)."""
     most = context.house.full(np.inf)
-    for duct in context.ducts:
+    everywhere = np.ones(context.house.members, dtype=bool)
+    ducts = [(duct, everywhere) for duct in context.ducts]
+    for duct, present in (*ducts, *((one.duct, one.present) for one in context.unseen)):
         rigid = velocity_limits(duct.role, Material.GALVANIZED, context.limits).maximum_fpm
         flex = velocity_limits(duct.role, Material.FLEX, context.limits).maximum_fpm
         speed = np.where(duct.flexible, flex, rigid)
-        most = np.minimum(most, speed * duct.total_area_ft2 / np.maximum(duct.share, 1e-3))
+        carried = speed * duct.total_area_ft2 / np.maximum(duct.share, 1e-3)
+        most = np.where(present, np.minimum(most, carried), most)
     openings = context.openings
     if openings is not None:
         plain = velocity_limits(Role.RETURN_GRILLE, limits=context.limits).maximum_fpm

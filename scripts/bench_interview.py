@@ -1,221 +1,215 @@
 """What each order of asking costs and finds out, side by side, under one stopping rule.
 
-Houses are drawn from the prior, a simulated technician answers from the true house: exactly, or
-honestly (he misreads, and doesn't know one thing in five). Every order stops where every mode is
-settled, or nothing left is worth asking. The full-information result is the verdict when everything
-was answered exactly. Not a measure of real houses: the truth is drawn from the same prior that the
-judge believes.
+Houses are drawn from the prior. A simulated technician answers from the true house: exactly;
+honestly (he misreads, and doesn't know one thing in five); or exactly, in stock whose flex is
+slacker and whose ways are longer than the prior's. The full-information result is the verdict when
+everything was answered exactly. Then the same of calls, and what a step takes beside one `judge`.
+Not a measure of real houses: the truth is drawn from the same prior that the judge believes.
 
-    python scripts/bench_interview.py [--houses 200] [--samples 1024] [--seed 0]
-        [--leave-out BUNDLE ...]
+    python scripts/bench_interview.py [--houses 200] [--samples 512] [--seed 0] [--workers 2]
+        [--keep FILE] [--leave-out BUNDLE ...]
 
-Both tables of 200 houses take about three quarters of an hour on one core.
+With --keep, houses that are done are kept in FILE and not asked again.
 """
 
 from __future__ import annotations
 
 import argparse
+import json
+import multiprocessing
 import os
 import sys
 import time
-from collections.abc import Callable, Sequence
-from dataclasses import dataclass, field
+from collections import Counter
+from collections.abc import Iterable, Iterator, Sequence
+from functools import partial
 from pathlib import Path
 from statistics import median
-from typing import Final
+from typing import Any, Final
 
 sys.path.insert(0, str(Path(__file__).resolve().parents[1]))
-os.environ.setdefault(
-    "OPENBLAS_NUM_THREADS", "1"
-)  # small matrices; threads only wait for each other
 
 import numpy as np
 
-from engine.assessment import assess
-from engine.job.job import Job
-from engine.job.modes import Mode
-from engine.judge import judge
-from engine.verdict import ModeStatus
-from engine.worth import BUNDLES, TECHNICIAN, Worth, stop_reason, worth_of
-from scripts.simulated_technician import TrueHouse, bases_assessed
+from scripts import simulated_interviews as simulated
+from scripts.simulated_steps import step_rows
 
 __all__ = ["main"]
 
-_TARGETS: Final = tuple(f"target_{mode}" for mode in Mode)
-BANK: Final = (
-    *_TARGETS, "blower_table", "filter_rating", "blower_kind", "coil_drop", "trunks", "drop",
-    "filter", "openings", "pressure_parts", "lengths", "fittings", "return_trunk", "branches",
-    "flex_slack", "elevation", "filter_drop", "loads", "blower_rating",
-)  # fmt: skip
-"""The order of the technician's bank of questions."""
+_TITLES: Final = {
+    "exact": "exact technician",
+    "honest": "honest technician: misreads, doesn't know one thing in five",
+    "shifted": "exact technician, stock shifted from the prior",
+}
+_BINS: Final = ((0.90, 0.95), (0.95, 0.99), (0.99, 1.001))
+_WITHIN: Final = {"exact": 3.0, "honest": 8.0, "shifted": 8.0}
 
-DOZEN: Final = (
-    *_TARGETS, "pressure_parts", "blower_table", "blower_kind", "openings", "filter", "trunks",
-    "drop", "return_trunk", "coil_drop", "branches", "flex_slack", "lengths", "fittings",
-)  # fmt: skip
-"""An expert's dozen, in the order that he says moves a verdict most."""
-
-_BY_KEY: Final = {bundle.key: bundle for bundle in BUNDLES}
-_SURE: Final = 0.90
-_MOST_QUESTIONS: Final = 30
-
-Choose = Callable[[Sequence[str], tuple[Worth, ...]], str | None]
-
-
-@dataclass
-class Tally:
-    """What one order came to."""
-
-    questions: list[int] = field(default_factory=list)
-    minutes: list[float] = field(default_factory=list)
-    agrees: list[bool] = field(default_factory=list)
-    sides: list[tuple[float, bool]] = field(default_factory=list)
-    first: dict[str, int] = field(default_factory=dict)
-
-    def row(self, name: str) -> str:
-        sure = [(max(p, 1.0 - p), (p > 0.5) == over) for p, over in self.sides
-                if max(p, 1.0 - p) >= _SURE]  # fmt: skip
-        said = float(np.mean([p for p, _ in sure])) if sure else float("nan")
-        right = float(np.mean([ok for _, ok in sure])) if sure else float("nan")
-        brier = float(np.mean([(p - over) ** 2 for p, over in self.sides]))
-        return (
-            f"{name:16} {median(self.questions):9.1f} {median(self.minutes):8.1f} "
-            f"{np.mean(self.minutes):7.1f} {100.0 * np.mean(self.agrees):9.1f} "
-            f"{100.0 * len(sure) / len(self.sides):6.1f} {100.0 * said:6.1f} {100.0 * right:6.1f} "
-            f"{brier:7.3f}"
-        )
-
-
-def pool_of(modes: Sequence[Mode], left_out: Sequence[str] = ()) -> list[str]:
-    """Bundles that may be asked of a job with these modes."""
-    targets = {f"target_{mode}" for mode in modes}
-    open_ = (key for key in BANK if key not in _TARGETS or key in targets)
-    return [key for key in open_ if key not in left_out]
-
-
-def interview(
-    house: TrueHouse, choose: Choose, samples: int, keep: Sequence[str]
-) -> tuple[Job, float, list[str], dict[Mode, float]]:
-    """Ask until every mode is settled, nothing is worth it, or the order ends."""
-    job, person, minutes = house.prior.job, TECHNICIAN, 0.0
-    left = list(keep)
-    asked: list[str] = []
-    while True:
-        at = assess(job, samples=samples, seed=1)
-        worths = worth_of(at, [_BY_KEY[key] for key in left], person)
-        key = None if stop_reason(at, worths) else choose(left, worths)
-        if key is None or len(asked) >= _MOST_QUESTIONS:
-            return job, minutes, asked, {mode: it.over_share for mode, it in at.modes.items()}
-        minutes += next((one.minutes for one in worths if one.bundle.key == key), 0.0)
-        asked.append(key)
-        left.remove(key)
-        told = house.answer(job, _BY_KEY[key])
-        if told is not None:
-            job = told
-        if key == "pressure_parts" and "pressures" in left:
-            left.remove("pressures")
-        person = person.at(_BY_KEY[key].place)
-
-
-def by_worth(left: Sequence[str], worths: tuple[Worth, ...]) -> str | None:
-    """The worthiest."""
-    return worths[0].bundle.key if worths else None
-
-
-def in_order(order: Sequence[str]) -> Choose:
-    """The first of an order that is left."""
-
-    def choose(left: Sequence[str], worths: tuple[Worth, ...]) -> str | None:
-        return next((key for key in order if key in left and _applies(key, worths)), None)
-
-    return choose
-
-
-def _applies(key: str, worths: tuple[Worth, ...]) -> bool:
-    return any(one.bundle.key == key for one in worths)
-
-
-def full_information(house: TrueHouse, samples: int, keep: Sequence[str]) -> Job:
-    """Everything answered exactly."""
-    job = house.prior.job
-    for key in keep:
-        told = TrueHouse(house.prior, house.at, house.seed, exact=True).answer(job, _BY_KEY[key])
-        job = job if told is None else told
-    return job
-
-
-def statuses(job: Job, samples: int) -> dict[Mode, ModeStatus]:
-    """By mode, when nothing more can be had; what can't be said is treated as it is told to be."""
-    verdict = judge(job, samples=samples, seed=1, collectable=())
-    return {mode: it.treat_as or it.status for mode, it in verdict.modes.items()}
-
-
-def run(
-    houses: int, samples: int, seed: int, *, exact: bool, left_out: Sequence[str] = ()
-) -> dict[str, Tally]:
-    """Every order on every house."""
-    priors = bases_assessed(max(houses, 256), seed)
-    rng = np.random.default_rng(seed)
-    tallies: dict[str, Tally] = {}
-    for number in range(houses):
-        prior = priors[number % len(priors)]
-        house = TrueHouse(prior, 1 + number, seed, exact=exact)
-        open_modes = [mode for mode, it in prior.modes.items() if it.target.least_cfm is None]
-        keep = pool_of(open_modes, left_out)
-        truth = full_information(house, samples, keep)
-        wanted = statuses(truth, samples)
-        over = {mode: it.over_share > 0.5 for mode, it in
-                assess(truth, samples=samples, seed=1).modes.items()}  # fmt: skip
-        shuffled = [str(key) for key in rng.permutation(keep)]
-        for name, choose in (
-            ("worth of asking", by_worth),
-            ("the bank's order", in_order(BANK)),
-            ("expert's dozen", in_order(DOZEN)),
-            ("random order", in_order(shuffled)),
-        ):
-            tally = tallies.setdefault(name, Tally())
-            job, minutes, asked, shares = interview(house, choose, samples, keep)
-            said = statuses(job, samples)
-            tally.questions.append(len(asked))
-            tally.minutes.append(minutes)
-            tally.agrees += [said[mode] is wanted[mode] for mode in wanted]
-            tally.sides += [(shares[mode], over[mode]) for mode in wanted]
-            for key in asked[:2]:
-                tally.first[key] = tally.first.get(key, 0) + 1
-    return tallies
+Record = dict[str, Any]
 
 
 def main(arguments: Sequence[str] | None = None) -> int:
-    """Print the table for both kinds of technician."""
+    """Print every table."""
+    chosen = _parsed(arguments)
+    start = time.perf_counter()
+    found = list(_interviews(chosen))
+    for person in simulated.PEOPLE:
+        _print_visits(person, [one for one in found if one["person"] == person], chosen)
+    _print_calls([one for one in found if one["person"] == "caller"])
+    if not chosen.without_steps:
+        print("\n".join(step_rows()))
+    print(f"\n{time.perf_counter() - start:.0f} s")
+    return 0
+
+
+def _parsed(arguments: Sequence[str] | None) -> argparse.Namespace:
+    assert __doc__ is not None
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
     parser.add_argument("--houses", type=int, default=200)
-    parser.add_argument("--samples", type=int, default=1024)
+    parser.add_argument("--samples", type=int, default=512)
     parser.add_argument("--seed", type=int, default=0)
+    parser.add_argument("--workers", type=int, default=min(2, os.cpu_count() or 1))
+    parser.add_argument("--keep", type=Path, help="where houses that are done are kept")
+    parser.add_argument("--without-steps", action="store_true", help="time no steps")
     parser.add_argument(
         "--leave-out", nargs="*", default=[], metavar="BUNDLE",
         help="bundles that neither the orders nor the full information ask for",
     )  # fmt: skip
-    chosen = parser.parse_args(arguments)
-    start = time.perf_counter()
-    for name, exact in (("exact answers", True), ("honest answers", False)):
-        tallies = run(
-            chosen.houses,
-            chosen.samples,
-            chosen.seed,
-            exact=exact,
-            left_out=chosen.leave_out,
-        )
-        print(f"{name}, {chosen.houses} houses of the prior, {chosen.samples} samples")
+    return parser.parse_args(arguments)
+
+
+def _interviews(chosen: argparse.Namespace) -> Iterator[Record]:
+    """Records of every house, kept ones first; tells on standard error how far it is."""
+    stamp = [chosen.samples, chosen.seed, sorted(chosen.leave_out), max(chosen.houses, 256)]
+    done: dict[int, list[Record]] = {}
+    if chosen.keep is not None and chosen.keep.exists():
+        for line in chosen.keep.read_text().splitlines():
+            kept = json.loads(line)
+            if kept["stamp"] == stamp and kept["house"] < chosen.houses:
+                done[kept["house"]] = kept["records"]
+    open_ = [number for number in range(chosen.houses) if number not in done]
+    ask = partial(
+        simulated.of_house, houses=chosen.houses, samples=chosen.samples, seed=chosen.seed,
+        left_out=tuple(chosen.leave_out),
+    )  # fmt: skip
+    for records in _asked(ask, open_, chosen.workers):
+        number = records[0]["house"]
+        done[number] = records
+        if chosen.keep is not None:
+            with chosen.keep.open("a") as file:
+                file.write(json.dumps({"stamp": stamp, "house": number, "records": records}) + "\n")
+        if len(done) % max(chosen.houses // 10, 1) == 0 and chosen.houses >= 10:
+            print(f"{len(done)} of {chosen.houses} houses", file=sys.stderr, flush=True)
+    for number in sorted(done):
+        yield from done[number]
+
+
+def _asked(ask: Any, numbers: Sequence[int], workers: int) -> Iterator[list[Record]]:
+    if workers <= 1 or len(numbers) < 2:
+        yield from map(ask, numbers)
+        return
+    with multiprocessing.get_context("spawn").Pool(workers) as pool:
+        yield from pool.imap_unordered(ask, numbers)
+
+
+def _print_visits(person: str, found: list[Record], chosen: argparse.Namespace) -> None:
+    print(f"{_TITLES[person]}: {chosen.houses} houses of the prior, {chosen.samples} samples")
+    print(
+        f"{'order':18} {'questions':>9} {'minutes':>8} {'(mean)':>7} {'modes as full %':>16} "
+        f"{'houses %':>9} {'side as full %':>15} {'sure %':>7} {'carries on assumed':>19}"
+    )
+    by_order = {order: [one for one in found if one["order"] == order]
+                for order in simulated.ORDERS}  # fmt: skip
+    for order, records in by_order.items():
+        print(_visit_row(order, records))
+    minutes = {order: median(one["minutes"] for one in records)
+               for order, records in by_order.items()}  # fmt: skip
+    ours = minutes["worth of asking"]
+    for other, most in (("the bank's order", 50.0), ("expert's dozen", 75.0)):
+        share = 100.0 * ours / minutes[other]
         print(
-            f"{'order':16} {'questions':>9} {'minutes':>8} {'(mean)':>7} {'as full %':>9} "
-            f"{'sure %':>6} {'said %':>6} {'right%':>6} {'Brier':>7}"
+            f"minutes / {other}: {share:.0f} % (wanted: at most {most:.0f}) {_met(share <= most)}"
         )
-        for order, tally in tallies.items():
-            print(tally.row(order))
-        first = sorted(tallies["worth of asking"].first.items(), key=lambda pair: -pair[1])
-        print("asked first by worth:", ", ".join(f"{key} {n}" for key, n in first[:5]), "\n")
-    print(f"{time.perf_counter() - start:.0f} s")
-    return 0
+    if person == "exact":
+        share = _per_cent(m["said"] == m["full"] for m in _modes(by_order["worth of asking"]))
+        print(f"modes as full, worth: {share:.1f} % (wanted: at least 97) {_met(share >= 97.0)}")
+    _print_bins(person, by_order)
+    first = Counter(key for one in by_order["worth of asking"] for key in one["asked"][:2])
+    print("asked first by worth:", ", ".join(f"{k} {n}" for k, n in first.most_common(5)), "\n")
+
+
+def _visit_row(order: str, records: list[Record]) -> str:
+    modes = list(_modes(records))
+    houses = (all(m["said"] == m["full"] for m in one["modes"]) for one in records)
+    assumed = sum(
+        m["said"] == "carries" and not one["knows_house"] for one in records for m in one["modes"]
+    )
+    return (
+        f"{order:18} {median(one['questions'] for one in records):9.1f} "
+        f"{median(one['minutes'] for one in records):8.1f} "
+        f"{np.mean([one['minutes'] for one in records]):7.1f} "
+        f"{_per_cent(m['said'] == m['full'] for m in modes):16.1f} {_per_cent(houses):9.1f} "
+        f"{_per_cent((m['over_share'] > 0.5) == m['full_is_over'] for m in modes):15.1f} "
+        f"{_per_cent(_confidence(m) >= 0.9 for m in modes):7.1f} {assumed:19d}"
+    )
+
+
+def _print_bins(person: str, by_order: dict[str, list[Record]]) -> None:
+    """What was said against how often it was so, in the house and by full information."""
+    print(f"{'calibration':18} {'bin':>8} {'modes':>6} {'said %':>7} {'so %':>6} {'as full %':>10}")
+    everything = [one for records in by_order.values() for one in records]
+    for name, records in (("worth of asking", by_order["worth of asking"]),
+                          ("all orders", everything)):  # fmt: skip
+        for low, high in _BINS:
+            inside = [m for m in _modes(records) if low <= _confidence(m) < high]
+            if not inside:
+                print(f"{name:18} {100 * low:3.0f}-{min(100 * high, 100):3.0f}  {0:6d}")
+                continue
+            said = 100.0 * float(np.mean([_confidence(m) for m in inside]))
+            so = _per_cent((m["over_share"] > 0.5) == m["is_over"] for m in inside)
+            full = _per_cent((m["over_share"] > 0.5) == m["full_is_over"] for m in inside)
+            met = "" if high > 1.0 else f" (within {_WITHIN[person]:.0f}) "
+            met += "" if high > 1.0 else _met(abs(said - so) <= _WITHIN[person])
+            scatter = 100.0 * float(np.sqrt(said * (100.0 - said)) / 100.0 / np.sqrt(len(inside)))
+            print(f"{name:18} {100 * low:3.0f}-{min(100 * high, 100):3.0f}  {len(inside):6d} "
+                  f"{said:7.1f} {so:6.1f} {full:10.1f}  +/-{scatter:.1f}{met}")  # fmt: skip
+
+
+def _print_calls(found: list[Record]) -> None:
+    print("dispatcher: honest callers, at most seven minutes")
+    print(
+        f"{'order':18} {'questions':>9} {'minutes':>8} {'(mean)':>7} {'booked as full %':>17} "
+        f"{'lost, half days':>16}  booked"
+    )
+    for order in simulated.PHONE_ORDERS:
+        records = [one for one in found if one["order"] == order]
+        visits = Counter(one["visit"] for one in records)
+        print(
+            f"{order:18} {median(one['questions'] for one in records):9.1f} "
+            f"{median(one['minutes'] for one in records):8.1f} "
+            f"{np.mean([one['minutes'] for one in records]):7.1f} "
+            f"{_per_cent(one['as_full'] for one in records):17.1f} "
+            f"{np.mean([one['lost'] for one in records]):16.2f}  "
+            + ", ".join(f"{visit} {n}" for visit, n in visits.most_common())
+        )
+    print()
+
+
+def _modes(records: Iterable[Record]) -> Iterator[dict[str, Any]]:
+    for one in records:
+        yield from one["modes"]
+
+
+def _confidence(mode: dict[str, Any]) -> float:
+    return float(max(mode["over_share"], 1.0 - mode["over_share"]))
+
+
+def _per_cent(found: Iterable[bool]) -> float:
+    told = list(found)
+    return 100.0 * sum(told) / len(told) if told else float("nan")
+
+
+def _met(good: bool) -> str:
+    return "met" if good else "NOT MET"
 
 
 if __name__ == "__main__":

@@ -12,21 +12,24 @@ from typing import Any, Final
 
 import numpy as np
 
-from engine.assessment import Assessment, assess
+from engine.assessment import Assessment, assess, assess_house
 from engine.job.belief import Belief, How, Known
 from engine.job.job import BlowerSetting, Job
 from engine.job.lengths import lengths_of
 from engine.job.loading import job_from_mapping
 from engine.job.modes import Mode
 from engine.job.openings import filters_of, openings_of
+from engine.job.sample import draw
 from engine.job.sections import Duct, ducts_of, usual_return_trunk
+from engine.job.system import usual_branches
+from engine.job.unseen import STEP_DOWN, unseen_of
 from engine.physics.blower_table import BlowerTable, MotorKind
 from engine.physics.operating import GENERIC_CURVES
 from engine.trade.exponents import PressurePart
 from engine.worth import Bundle
-from engine.worth.losses import load_ratio
+from engine.worth.reliefs import load_ratio
 
-__all__ = ["BASES", "TrueHouse", "bases_assessed"]
+__all__ = ["BASES", "TrueHouse", "bases_assessed", "bases_shifted"]
 
 DONT_KNOW: Final = 0.20
 BASES: Final[tuple[dict[str, Any], ...]] = (
@@ -64,6 +67,28 @@ def bases_assessed(samples: int, seed: int) -> tuple[Assessment, ...]:
     return tuple(assess(job_from_mapping(base), samples=samples, seed=seed) for base in BASES)
 
 
+SLACK_SHIFT: Final = 1.8
+LENGTH_SHIFT: Final = 1.25
+"""How much slacker flex is, and how much longer effective lengths are, in the shifted stock."""
+
+
+def bases_shifted(samples: int, seed: int) -> tuple[Assessment, ...]:
+    """The same bases where real stock differs from the prior: slacker flex, longer ways."""
+    found = []
+    for base in BASES:
+        house = draw(job_from_mapping(base), samples, seed)
+        usual_branches(house)
+        house.number("path.total_effective_length_ft")
+        for key, times, most in (
+            ("supply.branches slack", SLACK_SHIFT, 0.45),
+            ("path.total_effective_length_ft", LENGTH_SHIFT, 1500.0),
+        ):
+            drawn = house.drawn[key]
+            house.drawn[key] = replace(drawn, values=np.minimum(drawn.values * times, most))
+        found.append(assess_house(house))
+    return tuple(found)
+
+
 class TrueHouse:
     """One member of a prior house, and somebody in it."""
 
@@ -76,6 +101,7 @@ class TrueHouse:
         self.rng = np.random.default_rng([self.seed, self.at, *bundle.key.encode()])
         if not self.exact and self.rng.random() < DONT_KNOW:
             return None
+        self.job = job
         told = self._told(bundle)
         return None if told is None else told.into(job)
 
@@ -147,7 +173,33 @@ class TrueHouse:
         there = house.drawn["return trunk"]
         if there.words[int(there.values[self.at])] == "no":
             return _Told({}, (("return.trunks", 0),))
-        return self._duct(usual_return_trunk(house), ["return.trunks.0"], (48.0, 36.0))
+        duct = usual_return_trunk(house)
+        two = float(duct.share[self.at]) < 0.75
+        return self._duct(duct, [f"return.trunks.{i}" for i in range(1 + two)], (48.0, 36.0))
+
+    def _step_down(self) -> _Told:
+        """Whether the trunk gets smaller; if so, the smaller part as a section of its own."""
+        house = self.prior.house
+        there = house.drawn[STEP_DOWN]
+        if there.words[int(there.values[self.at])] == "no":
+            return _Told(_known({STEP_DOWN: "no"}, How.MEASURED))
+        trunks = self.job.length("supply.trunks")
+        if not trunks:  # nobody told what it is the smaller part of
+            return _Told(_known({STEP_DOWN: "yes"}, How.MEASURED))
+        small = next(one.duct for one in unseen_of(house) if one.duct.list_name == "supply.trunks")
+        assert small.width_in is not None
+        assert small.height_in is not None
+        key = f"supply.trunks.{trunks}"
+        width = self._scattered(float(small.width_in[self.at]), 0.25)
+        facts: dict[str, float | str] = {
+            STEP_DOWN: "yes",
+            f"{key}.width_in": min(max(width, 2.5), 48.0),
+            f"{key}.height_in": min(float(small.height_in[self.at]), 36.0),
+            f"{key}.share_fraction": float(small.share[self.at]),
+            f"{key}.measured_where": "inside",
+            f"{key}.from": "supply.trunks.0",
+        }
+        return _Told(_known(facts, How.MEASURED))
 
     def _openings(self) -> _Told:
         openings = openings_of(self.prior.house)

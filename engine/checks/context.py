@@ -12,6 +12,7 @@ from engine.job.sample import House
 from engine.job.sections import Duct
 from engine.job.system import System
 from engine.job.targets import Target
+from engine.job.unseen import UnseenDuct
 from engine.trade.limits import Limits
 
 __all__ = ["Context"]
@@ -34,6 +35,7 @@ class Context:
         system: What the blower pushes against.
         ratio: Density of the air here over standard, (n + 1,).
         delivered: What the blower gives at the setting being judged; None before one is.
+        unseen: Ducts nobody spoke of that may be too fast all the same.
     """
 
     house: House
@@ -48,6 +50,7 @@ class Context:
     system: System
     ratio: Array
     delivered: Delivered | None = None
+    unseen: tuple[UnseenDuct, ...] = ()
 
     @property
     def job(self) -> Job:

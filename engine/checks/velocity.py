@@ -11,6 +11,7 @@ import numpy as np
 from engine.arrays import Array
 from engine.checks.context import Context
 from engine.checks.raw import Raw, against
+from engine.job.sample import Mask
 from engine.job.sections import Duct
 from engine.physics.duct import Shape, round_duct_velocity_fpm
 from engine.trade.limits import Role, velocity_limits
@@ -38,17 +39,18 @@ _CHECKS: Final = {
 
 
 def velocities(context: Context) -> list[Raw]:
-    """One finding for every section of duct."""
-    return [_velocity(context, duct) for duct in context.ducts]
+    """One finding for every section of duct, and for those that may be there unseen."""
+    found = [_velocity(context, duct) for duct in context.ducts]
+    return found + [_velocity(context, one.duct, one.present) for one in context.unseen]
 
 
-def _velocity(context: Context, duct: Duct) -> Raw:
+def _velocity(context: Context, duct: Duct, present: Mask | None = None) -> Raw:
     figure = context.target_cfm * duct.share / (duct.area_ft2 * duct.count)
     rigid = velocity_limits(duct.role, Material.GALVANIZED, context.limits)
     flex = velocity_limits(duct.role, Material.FLEX, context.limits)
     recommended = np.where(duct.flexible, flex.recommended_fpm, rigid.recommended_fpm)
     maximum = np.where(duct.flexible, flex.maximum_fpm, rigid.maximum_fpm)
-    judged = against(figure, recommended, maximum)
+    judged = against(figure, recommended, maximum, present=present)
     raw = Raw(
         check=_CHECKS[duct.role],
         part=_PARTS[duct.role],

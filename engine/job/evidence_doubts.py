@@ -107,8 +107,10 @@ def doubts_of(model: Model, fit: Fit) -> tuple[tuple[Doubt, ...], tuple[str, ...
     doubts: list[Doubt] = []
     left_out: tuple[str, ...] = ()
     while model.observations and len(doubts) < _MOST_DOUBTS:
-        odd = _without_one(model, fit)
         contradicts = fit.share_above < MISFIT_SHARE
+        if not contradicts and fit.chi_square < 0.5 * _UNASKED:
+            break  # no reading's removal can gain what a slip nobody asked about must
+        odd = _without_one(model, fit)
         guesses = list(_slips(model, odd, fit, are_asked=contradicts))
         if contradicts:
             guesses.append(min(odd, key=lambda guess: guess.score))

@@ -54,12 +54,18 @@ class Evidence:
         drop_inwc: Clean drops at the system's reference airflow, (n + 1,), by part.
         exponent: Their exponents, (n + 1,), by part.
         by_sizes_inwc: What sizes alone said of the same parts, (n + 1,).
+        coil_dirt: What dirt multiplies the present coil's drop by, (n,).
+        wheel: Share of its air that the present wheel still moves, (n,).
+        airflow_cfm: Airflow while each reading was taken, by the reading's key, (n,).
     """
 
     posterior: Posterior
     drop_inwc: dict[PressurePart, Array]
     exponent: dict[PressurePart, Array]
     by_sizes_inwc: dict[PressurePart, Array]
+    coil_dirt: Array
+    wheel: Array
+    airflow_cfm: dict[str, Array]
 
 
 def has_readings(job: Job) -> bool:
@@ -162,7 +168,9 @@ def _coupled(system: System, prior: PressurePrior, after: Posterior) -> Evidence
         drops[part] = np.concatenate([[likely], after.drop_inwc[part][place]])
         exponents[part] = np.concatenate([[power], after.exponent[part][place]])
         by_sizes[part] = system.parts[part].drop_inwc if part in system.parts else drops[part]
-    return Evidence(after, drops, exponents, by_sizes)
+    airflow = {key: values[place] for key, values in after.airflow_cfm.items()}
+    dirt, wheel = after.coil_dirt[place], after.wheel[place]
+    return Evidence(after, drops, exponents, by_sizes, dirt, wheel, airflow)
 
 
 def with_evidence(house: House, system: System, evidence: Evidence) -> System:

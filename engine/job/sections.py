@@ -18,6 +18,7 @@ from engine.job.priors import (
     DROP_IN2_PER_TON,
     RETURN_TRUNK_IN2_PER_TON,
     TRUNK_IN2_PER_TON,
+    TWO_TRUNKS,
     TWO_TRUNKS_AREA_RATIO,
     Range,
     believed_tons,
@@ -145,9 +146,12 @@ def usual_trunk(house: House) -> Duct:
 
 
 def usual_return_trunk(house: House) -> Duct:
-    """The return trunk that is believed to be there where nobody spoke of one."""
-    one = house.full(1.0)
-    return _usual(house, "return.trunks", RETURN_TRUNK_IN2_PER_TON, one, one)
+    """One of the one or two return trunks believed to be there; one for each stated drop."""
+    drops = house.job.length("return.drops") or 1
+    two = house.is_word("return.trunks count", "two", prior=TWO_TRUNKS, fact="return.trunks")
+    each = 1.0 / drops if drops > 1 else np.where(two, 0.5, 1.0)
+    size = np.where(each < 1.0, each * TWO_TRUNKS_AREA_RATIO, 1.0)
+    return _usual(house, "return.trunks", RETURN_TRUNK_IN2_PER_TON, house.full(1.0) * each, size)
 
 
 def believed_round(
@@ -182,9 +186,10 @@ def _usual(house: House, name: str, per_ton: Range, share: Array, size: Array) -
     key = f"{name}.0"
     tons = believed_tons(house) * size
     height = house.assumed(f"{key} usual height", 8.0, 8.0, 10.0, fact=name)
-    area_in2 = tons * house.assumed(
+    each_ton = house.assumed(
         f"{key} in2 per ton", per_ton.low, per_ton.likely, per_ton.high, fact=name
     )
+    area_in2 = tons * np.maximum(each_ton, per_ton.least)
     width = np.maximum(area_in2 / height, 5.0)
     return _duct(
         house,

@@ -16,7 +16,12 @@ from engine.job.lengths import Lengths, lengths_of
 from engine.job.modes import Mode
 from engine.job.openings import FilterBank, Openings, filters_of, openings_of
 from engine.job.path import PartDrop, System
-from engine.job.priors import BRANCH_DIAMETER_IN, FILTER_DROP_AT_300_FPM, believed_tons
+from engine.job.priors import (
+    BRANCH_DIAMETER_IN,
+    FILTER_DROP_AT_300_FPM,
+    RETURN_TRUNK_THERE,
+    believed_tons,
+)
 from engine.job.sample import House, Mask
 from engine.job.sections import Duct, believed_round, ducts_of, usual_return_trunk
 from engine.job.supply_tree import SupplyTree, supply_tree
@@ -31,11 +36,13 @@ __all__ = [
     "PartDrop",
     "System",
     "exponent_of",
+    "has_return_trunk",
     "is_coil_inside",
     "is_filter_inside",
     "present_filter_inwc",
     "system_of",
     "tree_of",
+    "usual_branches",
 ]
 
 _DOUBT: Final = (0.70, 1.0, 1.45)
@@ -253,7 +260,7 @@ def _supply_duct(house: House, lengths: Lengths, reference_cfm: float, ratio: Ar
     trunks = ducts_of(house, "supply.trunks")
     branches = ducts_of(house, "supply.branches")
     if house.job.length("supply.branches") is None:
-        branches = (_usual_branches(house),)
+        branches = (usual_branches(house),)
     first = tuple(t for t in trunks if not t.parent)
     whole = sum((t.share for t in first), start=house.full(0.0))
     first = tuple(_as_all_the_trunks(house, t) for t in first) if whole[0] < 0.99 else first
@@ -309,7 +316,7 @@ def tree_of(
         branches,
         lengths,
         {key: feet for key, feet in told.items() if feet is not None},
-        usual=_usual_branches(house),
+        usual=usual_branches(house),
         register_inwc=_register_inwc(house),
         reference_cfm=reference_cfm,
         takeoff_share=_TAKEOFF_SHARE,
@@ -327,7 +334,7 @@ def _as_all_the_trunks(house: House, trunk: Duct) -> Duct:
     )
 
 
-def _usual_branches(house: House) -> Duct:
+def usual_branches(house: House) -> Duct:
     """Branches nobody spoke of: round, as many as the registers, some of them flex."""
     key = "supply.branches"
     tons = believed_tons(house)
@@ -353,13 +360,10 @@ def _return_duct(
     loss = _weighted(house, drops, reference_cfm, house.full(5.0), lengths.drop_fittings_ft, ratio)
     if house.job.length("return.trunks") is None:
         usual = _weighted(
-            house, (usual_return_trunk(house),), reference_cfm, lengths.return_ft,
-            lengths.return_fittings_ft, ratio,
+            house, (_as_all_the_trunks(house, usual_return_trunk(house)),), reference_cfm,
+            lengths.return_ft, lengths.return_fittings_ft, ratio,
         )  # fmt: skip
-        there = house.is_word(
-            "return trunk", "yes", prior={"yes": 0.7, "no": 0.3}, fact="return.trunks"
-        )
-        loss = loss + np.where(there, usual, 0.0)
+        loss = loss + np.where(has_return_trunk(house), usual, 0.0)
     else:
         loss = loss + _weighted(
             house, trunks, reference_cfm, lengths.return_ft, lengths.return_fittings_ft, ratio
@@ -375,6 +379,11 @@ def _return_duct(
     keys += lengths.return_keys
     exponent = exponent_of(house, PressurePart.RETURN_DUCT)
     return PartDrop(loss, exponent, _never(house), tuple(dict.fromkeys(keys)))
+
+
+def has_return_trunk(house: House) -> Mask:
+    """Where a return trunk is believed to stand before the drop, if nobody spoke of one."""
+    return house.is_word("return trunk", "yes", prior=RETURN_TRUNK_THERE, fact="return.trunks")
 
 
 def _grille_drop(house: House, openings: Openings, reference_cfm: float) -> Array:

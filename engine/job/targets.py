@@ -257,7 +257,7 @@ def _from_other_mode(house: House, mode: Mode, limits: Limits) -> Target | None:
         return Target(mode, high.airflow_cfm * share, False, high.rests_on, formula)
     if mode in (Mode.HEAT_PUMP_HEATING, Mode.STRIP_HEAT):
         like = Mode.COOLING_HIGH
-        if f"target.{like}_cfm" in house.job.beliefs or house.job.cooling_rows:
+        if like in modes_of(house.job):
             high = target_of(house, like, limits)
             more = house.assumed(
                 f"{mode} over cooling airflow", 0.95, 1.0, 1.06, fact=f"target.{mode}_cfm"

@@ -1,5 +1,11 @@
 """Which question is worth asking: how far each bundle of facts would lower the expected loss."""
 
+from engine.worth.booking import (
+    BookingStand,
+    Visit,
+    booking_stand_of,
+    booking_worth_of,
+)
 from engine.worth.bundles import BUNDLES, Bundle, Shows
 from engine.worth.person import CALLER, TECHNICIAN, Giving, Person
 from engine.worth.ranking import Settling, StopReason, Worth, stop_reason, worth_of
@@ -8,13 +14,17 @@ __all__ = [
     "BUNDLES",
     "CALLER",
     "TECHNICIAN",
+    "BookingStand",
     "Bundle",
     "Giving",
     "Person",
     "Settling",
     "Shows",
     "StopReason",
+    "Visit",
     "Worth",
+    "booking_stand_of",
+    "booking_worth_of",
     "stop_reason",
     "worth_of",
 ]

@@ -31,6 +31,9 @@ class Shows(StrEnum):
     PRESSURES = "pressures"  # push and pull on both sides of the blower
     PRESSURE_PARTS = "pressure parts"  # each of the four parts by itself
     LOADS = "loads"  # whether less air would do
+    AIRFLOW_READ = "airflow read"  # the airflow that pressures were read at
+    DIRT = "dirt"  # how much of what was read is dirt
+    WAYS = "ways"  # whether one trunk or two leave the plenum
 
 
 @dataclass(frozen=True, slots=True)
@@ -122,7 +125,21 @@ BUNDLES: Final[tuple[Bundle, ...]] = (
            (*_READING, "readings[].before_filter_inwc", "readings[].after_filter_inwc",
             "readings[].before_coil_inwc", "readings[].after_coil_inwc"),
            Shows.PRESSURE_PARTS, 15.6, _EQUIPMENT, _GAUGE, also=("equipment.blower_tables",)),
+    Bundle("old_rise",
+           ("readings[].mode", "readings[].return_degf", "readings[].supply_degf",
+            "old.heating_input_btuh", "old.heating_efficiency_fraction"),
+           Shows.AIRFLOW_READ, 8.0, _EQUIPMENT, (Giver.THERMOMETER,)),
+    Bundle("coil_dirt", ("condition.coil",), Shows.DIRT, 3.0, _EQUIPMENT, (Giver.TAPE,)),
+    Bundle("wheel_dirt", ("condition.blower_wheel",), Shows.DIRT, 3.0, _EQUIPMENT, (Giver.TAPE,)),
+    Bundle("filter_dirt", ("condition.filter", "readings[].filter_state"), Shows.DIRT, 0.5,
+           _EQUIPMENT, _TAPE),
+    Bundle("zones", ("house.zoned",), Shows.DRAWN, 0.5, _LIVING, _TAPE),
     Bundle("return_trunk", ("return.trunks",), Shows.DUCTS, 2.5, _TRUNKS, (Giver.TAPE,)),
+    Bundle("step_down", ("house.trunk_steps_down",), Shows.DRAWN, 1.5, _TRUNKS, (Giver.TAPE,)),
+    Bundle("trunk_ways", ("phone.trunk_directions",), Shows.WAYS, 0.5, _EQUIPMENT,
+           (Giver.HOMEOWNER,)),
+    Bundle("old_size", ("old.cooling_tons",), Shows.DRAWN, 1.0, _DESK,
+           (Giver.PLATE, Giver.HOMEOWNER), also=("equipment.cooling_tons",)),
     Bundle("lengths", ("path.supply_length_ft", "path.return_length_ft"), Shows.DRAWN, 3.0,
            _TRUNKS, _TAPE),
     Bundle("fittings", ("path.fittings", "path.total_effective_length_ft"), Shows.DRAWN, 2.5,

@@ -83,6 +83,11 @@ class Learner:
                 columns.append(stakes.parts[:, place])
         self._columns = np.stack(columns, axis=1) if columns else np.zeros((draws.samples, 0))
         self._columns -= self._columns.mean(axis=0)
+        self._squares = np.square(self._columns).sum(axis=0)
+        self._truths = tuple(
+            _Blocks(self._columns if order is None else self._columns[order])
+            for order in (None, *self._orders)
+        )
 
     def fall(self, signals: Sequence[Signal]) -> Fall:
         """What learning these signals together would save."""
@@ -91,7 +96,7 @@ class Learner:
         features, codes = self._observed(signals)
         if not features.shape[1]:
             return self._nothing()
-        answer = _Answer(features, codes, self._columns, self._orders)
+        answer = _Answer(features, codes, self._truths, self._squares)
         modes = {mode.mode: self._mode_fall(mode, answer) for mode in self.stakes.modes}
         parts = 0.0
         tells = {}
@@ -200,16 +205,16 @@ class _Answer:
     """
 
     def __init__(
-        self, features: Array, codes: Codes | None, columns: Array, orders: Sequence[Codes]
+        self, features: Array, codes: Codes | None, truths: tuple["_Blocks", ...], squares: Array
     ) -> None:
         self._features = _Blocks(features - features.mean(axis=0))
-        self._groups, self._columns, self._orders = codes, columns, orders
+        self._groups, self._truths = codes, truths
         self._gram = self._features.against(self._features)
         self._gram[np.diag_indices_from(self._gram)] += _RIDGE * features.shape[0]
-        products = self._features.against(_Blocks(columns))
+        products = self._features.against(truths[0])
         weights = np.asarray(np.linalg.solve(self._gram, products), dtype=np.float64)
-        self.explained = (weights * products).sum(axis=0) / np.square(columns).sum(axis=0)
-        self.tells = self.explained * columns.shape[0] > _chi_square_by_chance(features.shape[1])
+        self.explained = (weights * products).sum(axis=0) / squares
+        self.tells = self.explained * features.shape[0] > _chi_square_by_chance(features.shape[1])
         self._telling = {
             int(column): place for place, column in enumerate(np.flatnonzero(self.tells))
         }
@@ -221,8 +226,7 @@ class _Answer:
         if self._groups is not None:
             return self._groups
         if shuffle not in self._predicted:
-            shuffled = self._columns[self._orders[shuffle]][:, self.tells]
-            products = self._features.against(_Blocks(shuffled))
+            products = self._features.against(self._truths[shuffle + 1])[:, self.tells]
             weights = np.asarray(np.linalg.solve(self._gram, products), dtype=np.float64)
             self._predicted[shuffle] = self._features.times(weights)
         if (column, shuffle) not in self._made:

@@ -15,12 +15,13 @@ from engine.arrays import Array
 from engine.assessment import Assessment, ModeAssessment
 from engine.checks.raw import Raw, is_known_key
 from engine.floor import decider_is_known, unmet_floor
-from engine.job.draws import skewed
+from engine.job.job import Job
 from engine.job.modes import Mode
 from engine.job.sample import Mask
 from engine.verdict import ModeStatus, Part
+from engine.worth.reliefs import needs_trunk
 
-__all__ = ["LOSSES", "REMEDY_LOSS", "SETTLED", "STATUSES", "ModeStake", "Stakes", "load_ratio"]
+__all__ = ["LOSSES", "REMEDY_LOSS", "SETTLED", "STATUSES", "ModeStake", "Stakes"]
 
 STATUSES: Final = (
     ModeStatus.CARRIES,
@@ -46,25 +47,14 @@ SETTLED: Final = 0.95
 """Share of samples from which nothing more need be asked about a mode."""
 
 _SAID: Final = 0.90
+_HIDES: Final = 0.05
+"""Share of samples over in what nobody can change yet: half of what a set of changes may leave."""
+
 _UNSUPPORTED_LOSS: Final = LOSSES[ModeStatus.WONT_CARRY][1]
 """Loss of not being able to say what the samples say, for want of one known fact."""
 
 _NEAR_WORST: Final = 0.5
 """A finding over in more than this part of the worst one's share may come to decide (judgement)."""
-
-_TRUNKS: Final = (Part.SUPPLY_TRUNK, Part.RETURN_TRUNK)
-_LESS_AIR: Final = 350.0 / 400.0
-"""Least cooling airflow a load may allow, over the usual one."""
-
-_LOAD_RATIO: Final = (0.60, 0.93, 1.47)
-"""Sensible gain over what the equipment takes out at full air, where nobody stated loads.
-
-9, 14 and 22 Btu/h per ft2 over 9,000 Btu/h per ton and 600 ft2 per ton (computed; both common
-practice, no published source)."""
-
-_SENSIBLE_BTUH_PER_TON: Final = 9000.0
-_LESS_AIR_TAKES_OUT: Final = 0.95
-"""Sensible capacity at the least air over that at the usual one (common practice)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,8 +69,8 @@ class ModeStake:
         supported: Whether something known of the house stands behind "doesn't carry".
         deciding: Facts that the findings which are over most often rest on, with the share of
             samples in which these are.
-        hidden: Facts of findings whose first fact nobody stated, so that no change may be made to
-            it, with the share of samples in which these are over.
+        hidden: Facts nobody stated without which no change may be made to a finding, with the
+            share of samples in which it is over.
         hidden_share: Share of samples in which any of them is.
         findings: Its voting findings.
     """
@@ -119,7 +109,7 @@ class ModeStake:
     @property
     def hides_changes(self) -> bool:
         """Whether too much is unknown for a set of changes to be shown to suffice."""
-        return self.hidden_share > 1.0 - _SAID
+        return self.hidden_share > _HIDES
 
     @property
     def hidden_loss(self) -> float:
@@ -150,8 +140,7 @@ class Stakes:
     @classmethod
     def of(cls, assessment: Assessment) -> "Stakes":
         """What stands to be lost on an assessed job."""
-        allowed = load_ratio(assessment) <= _LESS_AIR_TAKES_OUT
-        modes = tuple(_stake(assessment, it, allowed) for it in assessment.modes.values())
+        modes = tuple(_stake(assessment, it) for it in assessment.modes.values())
         found: dict[Part, Mask] = {}
         for it in assessment.modes.values():
             for raw in it.raws:
@@ -188,15 +177,6 @@ def remedy_loss(shares: Array) -> Array:
     return np.asarray(REMEDY_LOSS * shares.min(axis=-1))
 
 
-def load_ratio(assessment: Assessment) -> Array:
-    """Sensible gain over what the equipment takes out at full air, (n,): stated or believed."""
-    job, draws = assessment.job, assessment.house.draws
-    gain, tons = job.number("loads.sensible_gain_btuh"), job.number("equipment.cooling_tons")
-    if gain is not None and tons is not None:
-        return np.full(draws.samples, gain / (tons * _SENSIBLE_BTUH_PER_TON))
-    return skewed(draws.normals("load over capacity"), *_LOAD_RATIO)
-
-
 @dataclass(frozen=True, slots=True)
 class OpenFinding:
     """A voting finding as far as it is looked at here.
@@ -229,24 +209,33 @@ def _voting(assessment: Assessment, it: ModeAssessment) -> tuple[OpenFinding, ..
     )
 
 
-def _stake(assessment: Assessment, it: ModeAssessment, allowed: Mask) -> ModeStake:
+_SIZES: Final = ("supply.trunks", "return.drops", "return.trunks", "return.grilles", "filters")
+"""Lists without which no change is found for what rests on them."""
+
+_FOR_A_SECOND_RETURN: Final = ("return.drops", "return.grilles")
+
+
+def _unknown_behind(job: Job, raw: Raw) -> tuple[str, ...]:
+    """What nobody stated of a finding, and would have to before a change could clear it."""
+    keys = [raw.rests_on[0], *(key for key in raw.rests_on if key in _SIZES)]
+    if raw.check == "return_trunk_velocity":
+        keys += _FOR_A_SECOND_RETURN
+    return tuple(key for key in dict.fromkeys(keys) if not is_known_key(job, key))
+
+
+def _stake(assessment: Assessment, it: ModeAssessment) -> ModeStake:
     over = np.asarray(it.over)
     voting = _voting(assessment, it)
-    trunks, hides = np.zeros_like(over), np.zeros_like(over)
-    hidden = []
+    trunks = needs_trunk(assessment, it)
+    hides = np.zeros_like(over)
+    hidden: dict[str, float] = {}
     for finding in voting:
         raw = finding.raw
-        here = raw.judged.over[1:]
-        if not finding.over_share:
-            continue
-        if not is_known_key(assessment.job, raw.rests_on[0]):
-            hidden.append((raw.rests_on[0], finding.over_share))
-            hides |= here
-        if raw.part in _TRUNKS and raw.maximum is not None:
-            if it.mode.is_cooling:
-                most = np.broadcast_to(np.asarray(raw.maximum), raw.figure.shape)[1:]
-                here = here & ~(allowed & (raw.figure[1:] * _LESS_AIR <= most))
-            trunks |= here
+        unknown = _unknown_behind(assessment.job, raw) if finding.over_share else ()
+        if unknown:
+            hides |= raw.judged.over[1:]
+        for key in unknown:
+            hidden[key] = hidden.get(key, 0.0) + finding.over_share
     doubted = tuple(doubt.reading for doubt in assessment.doubts if doubt.reading)
     least = _NEAR_WORST * max((finding.over_share for finding in voting), default=0.0)
     truth = np.stack([~over, over & ~trunks, over & trunks], axis=1).astype(np.float64)
@@ -262,7 +251,7 @@ def _stake(assessment: Assessment, it: ModeAssessment, allowed: Mask) -> ModeSta
             if finding.over_share > least
             for key in finding.raw.rests_on
         ),
-        hidden=tuple(hidden),
+        hidden=tuple(hidden.items()),
         hidden_share=float(hides.mean()),
         findings=voting,
     )

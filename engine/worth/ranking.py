@@ -8,6 +8,7 @@ a time.
 from collections.abc import Collection, Sequence
 from dataclasses import dataclass, replace
 from enum import StrEnum
+from functools import lru_cache
 from itertools import combinations
 from typing import Final
 
@@ -22,7 +23,15 @@ from engine.worth.losses import ModeStake, Stakes
 from engine.worth.person import TECHNICIAN, Giving, Person, moving_minutes
 from engine.worth.signals import Signal, signals_of
 
-__all__ = ["LOSS_PER_MINUTE", "Settling", "StopReason", "Worth", "stop_reason", "worth_of"]
+__all__ = [
+    "LOSS_PER_MINUTE",
+    "Settling",
+    "StopReason",
+    "Worth",
+    "ranked",
+    "stop_reason",
+    "worth_of",
+]
 
 LOSS_PER_MINUTE: Final = 0.004
 """What a minute of asking costs, in the unit of the table of losses: four hours are a neighbour.
@@ -104,7 +113,17 @@ class _Option:
 
     @property
     def facts(self) -> tuple[str, ...]:
-        return tuple(fact for one in self.bundles for fact in (*one.facts, *one.also))
+        return _facts_of(self.bundles)
+
+
+@lru_cache(maxsize=1024)
+def _facts_of(bundles: tuple[Bundle, ...]) -> tuple[str, ...]:
+    return tuple(fact for one in bundles for fact in (*one.facts, *one.also))
+
+
+@lru_cache(maxsize=8192)
+def _covers(facts: tuple[str, ...], key: str) -> bool:
+    return covers(facts, pattern_of(key))
 
 
 def worth_of(
@@ -132,6 +151,28 @@ def worth_of(
         one that is.
     """
     stakes = Stakes.of(assessment)
+    return ranked(assessment, stakes, bundles, person, loss_per_minute, settled=stakes.settled)
+
+
+def ranked(
+    assessment: Assessment,
+    stakes: Stakes,
+    bundles: Collection[Bundle],
+    person: Person,
+    loss_per_minute: float,
+    *,
+    settled: bool,
+) -> tuple[Worth, ...]:
+    """Bundles by what they would save of what is at stake; see `worth_of`.
+
+    Args:
+        assessment: The job put to every check.
+        stakes: What stands to be lost.
+        bundles: What may be asked.
+        person: Who is asked.
+        loss_per_minute: Price of a minute.
+        settled: Whether nothing more need be asked, so that no pair is looked for.
+    """
     learner = Learner(stakes, assessment.house.draws)
     total = stakes.loss
     found: list[Worth] = []
@@ -155,7 +196,7 @@ def worth_of(
             )
         )
     found.sort(key=lambda one: (-_here_first(one, person), one.bundle.key))
-    if found and all(one.worth <= 0.0 for one in found) and not stakes.settled:
+    if found and all(one.worth <= 0.0 for one in found) and not settled:
         found = _with_pairs(found, options, stakes, learner, loss_per_minute)
     return tuple(found)
 
@@ -199,7 +240,7 @@ def _saved(stakes: Stakes, option: _Option, fall: Fall) -> float:
 
 
 def _gives(option: _Option, key: str) -> bool:
-    return covers(option.facts, pattern_of(key))
+    return _covers(option.facts, key)
 
 
 def _supports(option: _Option, mode: ModeStake) -> float:

@@ -23,7 +23,7 @@ from engine.job.sample import Drawn
 from engine.job.sections import Duct, ducts_of
 from engine.trade.exponents import PressurePart
 from engine.worth.bundles import Bundle, Shows, covers
-from engine.worth.losses import load_ratio
+from engine.worth.reliefs import load_ratio
 
 __all__ = ["Signal", "is_known_to", "signals_of"]
 
@@ -48,6 +48,15 @@ _SAME_FILTER: Final = 0.25
 _PRESENT_COIL_INWC: Final = (0.20, 0.45)
 """Present coil's drop with its dirt: middle, and standard deviation of its logarithm. Both common
 practice, no published source."""
+
+
+_COIL_WORDS: Final = (1.15, 1.5)
+_WHEEL_WORDS: Final = (0.85, 0.93)
+"""Factors at which one word for dirt ends and the next begins, by the words' own ranges."""
+
+_DIRT_SEEN: Final = 0.30
+"""Scatter of the logarithm of a filter's drop over a clean one's as dirt is judged by eye (common
+practice, no published source)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -294,6 +303,41 @@ def _loads(assessment: Assessment, bundle: Bundle, how: How) -> Iterator[Signal]
         yield Signal("load ratio", ratio, scatter_of(Quantity.LOAD, how).sigma(1.0))
 
 
+def _airflow_read(assessment: Assessment, bundle: Bundle, how: How) -> Iterator[Signal]:
+    """The airflow of readings whose airflow nobody found yet."""
+    evidence, job = assessment.evidence, assessment.job
+    for key, airflow in {} if evidence is None else evidence.airflow_cfm.items():
+        found = f"{key}.airflow_cfm", f"{key}.supply_degf"
+        if not any(job.is_known(one) for one in found):
+            noise = AIRFLOW_TOLERANCES[AirflowSource.TEMPERATURE_RISE].share
+            yield Signal(f"{key} airflow", np.asarray(np.log(airflow)), noise)
+
+
+def _dirt(assessment: Assessment, bundle: Bundle, how: How) -> Iterator[Signal]:
+    """What dirt did to the readings; without any, dirt goes with the old equipment."""
+    evidence, key = assessment.evidence, bundle.facts[0]
+    if evidence is None or assessment.job.is_known(key):
+        return
+    if key == "condition.filter":
+        read = evidence.drop_inwc.get(PressurePart.FILTER)
+        if read is not None:
+            by_size = evidence.by_sizes_inwc[PressurePart.FILTER]
+            yield Signal(key, _log(read / np.maximum(by_size, _LEAST)), _DIRT_SEEN)
+        return
+    dirt, edges = (
+        (evidence.coil_dirt, _COIL_WORDS)
+        if key == "condition.coil"
+        else (evidence.wheel, _WHEEL_WORDS)
+    )
+    yield Signal(key, np.digitize(dirt, edges).astype(np.float64), _misread(how), is_word=True)
+
+
+def _ways(assessment: Assessment, bundle: Bundle, how: How) -> Iterator[Signal]:
+    drawn = assessment.house.drawn.get("supply.trunks count")
+    if drawn is not None and drawn.ranks is not None:
+        yield Signal(drawn.key, drawn.values[1:], _misread(how), is_word=True)
+
+
 _MAKERS: Final[Mapping[Shows, Callable[[Assessment, Bundle, How], Iterator[Signal]]]] = (
     MappingProxyType(
         {
@@ -305,6 +349,9 @@ _MAKERS: Final[Mapping[Shows, Callable[[Assessment, Bundle, How], Iterator[Signa
             Shows.PRESSURES: _pressures,
             Shows.PRESSURE_PARTS: _pressure_parts,
             Shows.LOADS: _loads,
+            Shows.AIRFLOW_READ: _airflow_read,
+            Shows.DIRT: _dirt,
+            Shows.WAYS: _ways,
         }
     )
 )

@@ -46,6 +46,7 @@ SOUND: Mapping[str, Any] = {
     "new.filter_drop_inwc": 0.08,
     "new.filter_drop_at_cfm": 1000,
     "supply.trunks": [{"width_in": 24, "height_in": 10}],
+    "house.trunk_steps_down": "no",
     "supply.branches": [{"diameter_in": 7, "count": 11, "length_ft": 12}],
     "return.drops": [{"width_in": 24, "height_in": 14}],
     "return.trunks": [],

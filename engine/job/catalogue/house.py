@@ -73,6 +73,8 @@ ROWS: Final[tuple[Fact, ...]] = (
     number("house.leakage_return_fraction", "Share of the air that leaks into return ducts.",
            Q.SHARE, "", (0, 0.5), ATTIC, (TT, C), ranged(0.04, 0.11, 0.2),
            source="10 to 13 % in Florida field studies"),
+    word("house.trunk_steps_down", "Whether the supply trunk gets smaller along the way.", YES_NO,
+           TRUNKS, (TT,), mixed(yes=0.5, no=0.5)),
     word("house.clearance_for_return", "Room beside the cabinet for a bigger filter or drop.",
            YES_NO, EQUIPMENT, (TT,)),
     number("loads.sensible_gain_btuh", "Sensible heat gain at design.", Q.LOAD, "Btu/h",
