@@ -108,7 +108,8 @@ def doubts_of(model: Model, fit: Fit) -> tuple[tuple[Doubt, ...], tuple[str, ...
     left_out: tuple[str, ...] = ()
     while model.observations and len(doubts) < _MOST_DOUBTS:
         contradicts = fit.share_above < MISFIT_SHARE
-        if not contradicts and fit.chi_square < 0.5 * _UNASKED:
+        odd_digits = any(typed_oddly(model, seen.key) > 0 for seen in model.observations)
+        if not contradicts and not odd_digits and fit.chi_square < 0.5 * _UNASKED:
             break  # no reading's removal can gain what a slip nobody asked about must
         odd = _without_one(model, fit)
         guesses = list(_slips(model, odd, fit, are_asked=contradicts))
