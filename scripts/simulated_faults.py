@@ -14,10 +14,10 @@ from typing import Any, Final
 
 import numpy as np
 
+from engine.assessment import assess
 from engine.errors import FactError
 from engine.job.loading import job_from_mapping
-from engine.judge import judge
-from engine.verdict import Verdict
+from engine.verdict import Doubt
 
 __all__ = ["FAULTS", "Found", "SimulatedHouse", "found_in", "planted", "share_accused"]
 
@@ -124,7 +124,7 @@ class SimulatedHouse:
 
     def drop_inwc(self, part: str, airflow_cfm: float) -> float:
         """What a part really takes."""
-        return self.coefficient[part] * airflow_cfm ** _POWERS[part]
+        return float(self.coefficient[part] * airflow_cfm ** _POWERS[part])
 
     def reading(self, *, heating: bool = False) -> dict[str, Any]:
         """Four pressures and the airflow as typed by somebody who makes no slip."""
@@ -274,13 +274,13 @@ def planted(fault: str, seed: int) -> Planted:
 def found_in(case: Planted, *, samples: int = 1024) -> Found:
     """What is said first when the job is loaded and judged."""
     try:
-        verdict = _judged(case.facts, samples)
+        doubts = _doubts(case.facts, samples)
     except FactError as refusal:
         wanted = tuple(f"readings.0.{name}" for name in case.touched)
         return Found.NAMED if refusal.key in wanted else Found.ELSEWHERE
-    if not verdict.doubts:
+    if not doubts:
         return Found.SILENT
-    first = verdict.doubts[0]
+    first = doubts[0]
     if first.reading.removeprefix("readings.0.") not in case.touched:
         return Found.ELSEWHERE
     return Found.NAMED if first.slip == case.slip else Found.READING
@@ -288,9 +288,9 @@ def found_in(case: Planted, *, samples: int = 1024) -> Found:
 
 def share_accused(seeds: range, *, samples: int = 1024) -> float:
     """Share of sound houses of which something is said to be wrong."""
-    accused = sum(bool(_judged(planted("", seed).facts, samples).doubts) for seed in seeds)
+    accused = sum(bool(_doubts(planted("", seed).facts, samples)) for seed in seeds)
     return accused / len(seeds)
 
 
-def _judged(facts: dict[str, Any], samples: int) -> Verdict:
-    return judge(job_from_mapping(facts), samples=samples)
+def _doubts(facts: dict[str, Any], samples: int) -> tuple[Doubt, ...]:
+    return assess(job_from_mapping(facts), samples=samples).doubts

@@ -29,13 +29,8 @@ from engine.job.evidence_airflow import (
 from engine.job.evidence_dirt import Dirt
 from engine.job.evidence_doubts import doubts_of, without_quarrel
 from engine.job.evidence_fit import Draws, Fit, best_fit, posterior_draws
-from engine.job.evidence_model import (
-    DUCT_PARTS,
-    PARTS,
-    Model,
-    PartPrior,
-    PressurePrior,
-)
+from engine.job.evidence_model import Model
+from engine.job.evidence_prior import DUCT_PARTS, PARTS, PartPrior, PressurePrior
 from engine.job.evidence_readings import (
     FilterState,
     Reading,

@@ -8,9 +8,15 @@ from typing import Final
 
 from engine.arrays import Array
 from engine.job.evidence_fit import Fit, best_fit, chi_square_share_above
-from engine.job.evidence_model import Model, Observation
+from engine.job.evidence_model import Model
+from engine.job.evidence_observed import Observation
 from engine.job.evidence_readings import Tap
-from engine.job.evidence_slips import repaired, typed_oddly
+from engine.job.evidence_slips import (
+    are_turned_around,
+    is_on_the_wrong_side,
+    repaired,
+    typed_oddly,
+)
 from engine.job.evidence_words import PLACES, SLIP_WORDS, look_for
 from engine.trade.exponents import PressurePart
 from engine.verdict import Doubt
@@ -39,15 +45,23 @@ _UNASKED: Final = 2.5
 Source: this project's choice, so that about one sound house in a hundred is accused.
 """
 
-_MORE_PLACES: Final = 6.0
+_MORE_PLACES: Final = 8.0
 """Twice the logarithm of the odds for a slipped point where a figure has more decimal places than
-all others beside it (judgement)."""
+all others beside it: a gauge that shows three places ends all others in 0 about once in a thousand
+times, and few people guess between the marks for one reading alone (judgement)."""
 
 _FEWER_PLACES: Final = 1.5
 """The same where it has fewer: zeros at the end are left out (judgement)."""
 
+_ORDER: Final = 3.0
+"""Twice the logarithm of the odds for swapped ports or a wrong sign where the pressure rises across
+a piece that can only take from it, or pushes where it can only pull: tolerances alone seldom turn
+two taps around (judgement)."""
+
 _LOOSE: Final = 4.0
 _MOST_DOUBTS: Final = 3
+_MOST_SUSPECTS: Final = 6
+"""Readings in which a slip is looked for, those first whose removal lowers the misfit most."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,7 +108,8 @@ def doubts_of(model: Model, fit: Fit) -> tuple[tuple[Doubt, ...], tuple[str, ...
     left_out: tuple[str, ...] = ()
     while model.observations and len(doubts) < _MOST_DOUBTS:
         contradicts = fit.share_above < MISFIT_SHARE
-        if not contradicts and fit.chi_square < 0.5 * _UNASKED:
+        odd_digits = any(typed_oddly(model, seen.key) > 0 for seen in model.observations)
+        if not contradicts and not odd_digits and fit.chi_square < 0.5 * _UNASKED:
             break  # no reading's removal can gain what a slip nobody asked about must
         odd = _without_one(model, fit)
         guesses = list(_slips(model, odd, fit, are_asked=contradicts))
@@ -215,11 +230,19 @@ def _slips(model: Model, odd: Sequence[_Guess], whole: Fit, *, are_asked: bool) 
     without = {guess.keys[0]: guess for guess in odd}
     gains = {key: whole.chi_square - guess.chi_square for key, guess in without.items()}
     least = 0.0 if are_asked else 0.5 * _UNASKED
-    for slip, keys, observations in repaired(model, lambda key: gains[key] >= least):
+    ranked = sorted(gains, key=lambda key: gains[key], reverse=True)[:_MOST_SUSPECTS]
+    suspects = {key for key in ranked if gains[key] >= least or typed_oddly(model, key) > 0}
+    for slip, keys, observations in repaired(model, lambda key: key in suspects):
         # of two ports, the one whose removal lowers the misfit more comes first
         ordered = tuple(sorted(keys, key=lambda key: without[key].chi_square))
         fit = best_fit(model.with_observations(observations), without[ordered[0]].u)
-        shown = _shown_by_digits(model, ordered[0]) if slip == "decimal_point" else 0.0
+        shown = 0.0
+        if slip == "decimal_point":
+            shown = _shown_by_digits(model, ordered[0])
+        elif (slip == "ports_swapped" and are_turned_around(model, keys)) or (
+            slip == "sign" and is_on_the_wrong_side(model, keys[0])
+        ):
+            shown = _ORDER
         guess = _Guess(ordered, slip, fit.chi_square, fit.degrees, fit.u, shown=shown)
         gain = whole.chi_square - fit.chi_square
         if guess.repairs and (are_asked or gain >= guess.cost + _UNASKED):

@@ -21,6 +21,8 @@ NOTHING_LOOSE: Final[Mapping[str, float]] = MappingProxyType({})
 
 _STEP: Final = 0.05
 _MOST_STEPS: Final = 25
+_SETTLED_SHARE: Final = 1e-4
+_MOST_TRIES: Final = 8
 _SETTLED: Final = 1e-3
 _FURTHEST: Final = 6.5
 
@@ -107,7 +109,7 @@ def best_fit(
         normal = np.diag(hold) + slope.T @ slope
         downhill = -(hold * u + slope.T @ residual)
         moved = False
-        for _ in range(12):
+        for _ in range(_MOST_TRIES):
             step = np.linalg.solve(normal + damping * np.eye(size), downhill)
             step *= min(1.0, 2.5 / max(float(np.abs(step).max()), 1e-12))
             tried = np.clip(u + step, -_FURTHEST, _FURTHEST)
@@ -120,7 +122,7 @@ def best_fit(
             break
         gained = cost - tried_cost
         u, cost, damping = tried, tried_cost, damping / 6.0 if damping > 0.05 else 0.0
-        if gained < _SETTLED:
+        if gained < max(_SETTLED, _SETTLED_SHARE * cost):
             break
     _, slope = _slopes(model, u)
     normal = np.diag(hold) + slope.T @ slope

@@ -6,7 +6,8 @@ from math import log
 from types import MappingProxyType
 from typing import Final, NamedTuple
 
-from engine.job.evidence_model import Model, Observation, observations_of
+from engine.job.evidence_model import Model
+from engine.job.evidence_observed import Observation, observations_of
 from engine.job.evidence_readings import (
     RETURN_TAPS,
     SUPPLY_TAPS,
@@ -17,7 +18,7 @@ from engine.job.evidence_readings import (
     with_plain_signs,
 )
 
-__all__ = ["Repaired", "repaired", "typed_oddly"]
+__all__ = ["Repaired", "are_turned_around", "is_on_the_wrong_side", "repaired", "typed_oddly"]
 
 _PASCALS_PER_INWC: Final = 249.089
 """Pa in 1 in wc of water at 4 C (definition, memory high)."""
@@ -125,6 +126,37 @@ def typed_oddly(model: Model, key: str) -> int:
             return places[key] - max(others)
     return 0
 
+
+def are_turned_around(model: Model, keys: tuple[str, ...]) -> bool:
+    """Whether a piece seems to add pressure: more pull before a filter, or more push after a coil.
+
+    Args:
+        model: The house and its readings.
+        keys: Of two pressures of one reading.
+    """
+    for reading in model.readings:
+        plain = with_plain_signs(reading.taps)
+        for less, more in _ACROSS:
+            pair = {f"{reading.key}.{less}_inwc", f"{reading.key}.{more}_inwc"}
+            if pair == set(keys):
+                gap = plain[less].value_inwc - plain[more].value_inwc
+                return gap > _TURNED_INWC
+    return False
+
+
+def is_on_the_wrong_side(model: Model, key: str) -> bool:
+    """Whether one pressure pushes on the return side or pulls on the supply side, by its sign."""
+    for reading in model.readings:
+        plain = with_plain_signs(reading.taps)
+        for tap in (*RETURN_TAPS, *SUPPLY_TAPS):
+            if tap in plain and key == f"{reading.key}.{tap}_inwc":
+                return plain[tap].value_inwc < -_TURNED_INWC
+    return False
+
+
+_ACROSS: Final = ((Tap.BEFORE_FILTER, Tap.AFTER_FILTER), (Tap.AFTER_COIL, Tap.BEFORE_COIL))
+_TURNED_INWC: Final = 0.015
+"""A smaller difference is within what one gauge reads twice (judgement)."""
 
 _MOST_PLACES: Final = 3
 

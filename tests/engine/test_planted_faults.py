@@ -24,8 +24,8 @@ def counted(fault):
     ("fault", "least"),
     [
         ("sign", 0.70),
-        ("ports swapped", 0.65),
-        ("decimal point", 0.55),
+        ("ports swapped", 0.85),
+        ("decimal point", 0.75),
         ("pascals typed as in. w.c.", 0.90),
         ("airflow's decimal point", 0.95),
     ],

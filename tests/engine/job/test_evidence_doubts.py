@@ -1,3 +1,5 @@
+from typing import Any
+
 import numpy as np
 import pytest
 from support.simulated_house import (
@@ -10,10 +12,13 @@ from support.simulated_house import (
     reading_of,
 )
 
+from engine.assessment import assess
+from engine.job import evidence_doubts
 from engine.job.evidence import Dirt, FilterState, Reading, Tap, posterior, tapped
 from engine.job.evidence_doubts import doubts_of
-from engine.job.evidence_fit import best_fit
+from engine.job.evidence_fit import Fit, best_fit
 from engine.job.evidence_model import Model
+from engine.job.loading import job_from_mapping
 from engine.physics.blower_table import BlowerTable
 
 HOUSES = 50
@@ -181,3 +186,27 @@ def test_readings_that_can_not_all_be_true_leave_a_vague_house_not_a_handful_of_
     found = posterior(PRIOR, [reading_of(taps, 400.0, n=1024)], samples=1024)
     assert found.doubts
     assert found.effective_samples > 250.0
+
+
+def test_wild_readings_are_searched_with_a_bounded_number_of_fits(monkeypatch) -> None:
+    fits = 0
+
+    def counted(*told: Any, **how: Any) -> Fit:
+        nonlocal fits
+        fits += 1
+        return best_fit(*told, **how)
+
+    monkeypatch.setattr(evidence_doubts, "best_fit", counted)
+    taps = ("before_filter", "after_filter", "before_coil", "after_coil", "return", "supply")
+    wild = [
+        {f"{tap}_inwc": value for tap, value in zip(taps, values, strict=True)}
+        | {"mode": "cooling_high", "airflow_cfm": airflow, "airflow_source": "flow_plate"}
+        for values, airflow in (
+            ((-2.0, 0.9, 0.5, 2.0, 2.0, 0.6), 160),
+            ((0.9, -2.0, -0.5, 0.9, 0.1, -2.0), 2500),
+        )
+    ]
+    found = assess(job_from_mapping({"readings": wild}), samples=64)
+    assert found.doubts
+    # three doubts; each: every one of 14 readings left out, three or so slips in six suspects
+    assert fits <= 3 * (14 + 4 * 6) + 20
