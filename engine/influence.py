@@ -119,7 +119,7 @@ def _described(assessment: Assessment, fact: str) -> str:
         duct = ducts_of(house, fact)[0]
         assert duct.width_in is not None  # what is believed of these is rectangular
         assert duct.height_in is not None
-        size = f"{duct.width_in[0]:.0f} x {duct.height_in[0]:.0f} in."
+        size = f"{duct.width_in[0]:,.0f} x {duct.height_in[0]:,.0f} in."
         return f"one, about {size}"
     if fact == "equipment.blower_tables":
         kinds = house.word("equipment.blower_kind")
@@ -150,7 +150,7 @@ def wanted_of(
         if is_known_key(assessment.job, fact) and fact != "readings":
             continue
         points = 100.0 * weights[fact]
-        why = f"Knowing it moves the odds by about {points:.0f} points either way."
+        why = f"Knowing it moves the odds by about {points:,.0f} points either way."
         found.append(Wanted(fact, meaning_of(fact), why))
     return tuple(found)
 

@@ -15,12 +15,14 @@ __all__ = [
     "ModeStatus",
     "ModeVerdict",
     "Part",
+    "PressureShare",
     "Remedy",
     "RemedySet",
     "Spread",
     "TurnsAt",
     "Verdict",
     "Wanted",
+    "ZoneVerdict",
 ]
 
 
@@ -89,6 +91,23 @@ class TurnsAt:
 
 
 @dataclass(frozen=True, slots=True)
+class PressureShare:
+    """What one part takes of total external static.
+
+    Attributes:
+        part: "return", "filter", "coil", "strips" or "supply".
+        inwc: What it takes, in wc.
+        share: That over the total.
+        usual_share: What it may take of the rating, as a share of one.
+    """
+
+    part: str
+    inwc: float
+    share: float
+    usual_share: float
+
+
+@dataclass(frozen=True, slots=True)
 class Finding:
     """One question put to the ducts, with its arithmetic.
 
@@ -115,9 +134,11 @@ class Finding:
         formula: The arithmetic with its numbers put in.
         source: Where the limit is from.
         setting: The blower setting it was judged at, where that matters.
-        because: For a blower that is over: the parts that cause it, worst first.
+        because: For a blower that is over, or a reading above the rating: the parts that cause
+            it, worst first.
         note: A further true sentence for a person; may be empty.
         votes: False for a finding that only explains.
+        shares: For a finding about external static: what each part takes of it, as far as known.
     """
 
     check: str
@@ -143,6 +164,7 @@ class Finding:
     because: tuple[str, ...] = ()
     note: str = ""
     votes: bool = True
+    shares: tuple[PressureShare, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -217,6 +239,23 @@ class ModeVerdict:
 
 
 @dataclass(frozen=True, slots=True)
+class ZoneVerdict:
+    """A zoned system with its smallest zone alone.
+
+    Attributes:
+        ducts: What the zone's ducts are called.
+        open_fraction: Its supply registers over all of the house.
+        modes: Of the lowest stage of cooling and that of heating; without remedies.
+        words: What is said of it, for a person.
+    """
+
+    ducts: tuple[str, ...]
+    open_fraction: float
+    modes: Mapping[Mode, ModeVerdict]
+    words: str
+
+
+@dataclass(frozen=True, slots=True)
 class Assumption:
     """A fact nobody stated that the verdict rests on; the heavier `weight`, the more it moves."""
 
@@ -273,6 +312,7 @@ class Verdict:
         refused: Questions refused by name, with the reason.
         effective_samples: Effective number of samples behind the shares.
         samples: Samples drawn.
+        smallest_zone: A zoned system's smallest zone alone, where its ducts are known.
     """
 
     modes: Mapping[Mode, ModeVerdict]
@@ -284,3 +324,4 @@ class Verdict:
     refused: tuple[str, ...] = ()
     effective_samples: float = 0.0
     samples: int = 0
+    smallest_zone: ZoneVerdict | None = None

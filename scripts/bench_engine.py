@@ -140,19 +140,20 @@ def rows() -> list[tuple[str, float, str, str]]:
         friction_factor(reynolds, roughness)
 
     whole()  # makes its parabolas once
-    looped, passes, ours = [], [], []
+    passes, over_loop, over_passes = [], [], []
     for part in np.split(np.arange(CASES), ROUNDS):  # side by side: other work falls on all
 
         def loop(part: np.ndarray = part) -> None:
             for speed, rough in zip(reynolds[part], roughness[part], strict=True):
                 one_friction_factor(Re=speed, eD=rough)
 
-        ours.append(_seconds(whole, 5))
-        looped.append(_seconds(loop, 1))
+        before = _seconds(whole, 5)
+        looped = ROUNDS * _seconds(loop, 1)
         passes.append(_seconds(three_passes, 5))
-        ours.append(_seconds(whole, 5))
-    against_loop = sum(looped) / (sum(ours) / len(ours))
-    against_passes = sum(ours) / len(ours) / (sum(passes) / len(passes))
+        ours = 0.5 * (before + _seconds(whole, 5))
+        over_loop.append(looped / ours)
+        over_passes.append(ours / passes[-1])
+    against_loop, against_passes = median(over_loop), median(over_passes)
 
     airflow = rng.uniform(50.0, 2000.0, CASES)
     diameter = rng.uniform(5.0, 20.0, CASES)

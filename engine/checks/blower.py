@@ -1,11 +1,12 @@
 """What the new blower really gives into this house, and at what pressure, per setting."""
 
 from dataclasses import replace
-from typing import Final
 
 import numpy as np
 
+from engine.checks.budget import PART_WORDS, shares_of_path, usual_shares
 from engine.checks.context import Context
+from engine.checks.duct_board import duct_board_note
 from engine.checks.raw import Judged, Raw, against
 from engine.job.delivered import Delivered
 from engine.physics.blower_table import BlowerTable
@@ -13,13 +14,6 @@ from engine.trade.exponents import PressurePart
 from engine.verdict import FindingStatus, Harm, Part, TurnsAt
 
 __all__ = ["blower"]
-
-_NAMES: Final = {
-    PressurePart.RETURN_DUCT: "return",
-    PressurePart.FILTER: "filter",
-    PressurePart.COIL: "coil",
-    PressurePart.SUPPLY_DUCT: "supply",
-}
 
 
 def blower(context: Context, table: BlowerTable | None) -> list[Raw]:
@@ -63,8 +57,8 @@ def _delivered(context: Context, delivered: Delivered, table: BlowerTable | None
         harm=Harm.AIR,
         rests_on=rests,
         formula=(
-            f"{figure[0]:.0f} CFM at {delivered.static_inwc[0]:.2f} in. of external static = "
-            f"{share:.0f} % of {context.target.likely_cfm:.0f} CFM"
+            f"{figure[0]:,.0f} CFM at {delivered.static_inwc[0]:.2f} in. of external static = "
+            f"{share:.0f} % of {context.target.likely_cfm:,.0f} CFM"
         ),
         source=floor.source,
         is_floor=True,
@@ -89,12 +83,12 @@ def _delivered_note(context: Context, delivered: Delivered) -> str:
     airflow, target = float(delivered.airflow_cfm[0]), context.target.likely_cfm
     if delivered.is_at_least[0]:
         return (
-            f"At least {airflow:.0f} CFM: these ducts take less pressure than the table starts "
+            f"At least {airflow:,.0f} CFM: these ducts take less pressure than the table starts "
             "with; a lower setting exists if that is too much."
         )
     if delivered.is_beyond[0]:
         return (
-            f"At most {airflow:.0f} CFM: these ducts take more pressure than the table ends with."
+            f"At most {airflow:,.0f} CFM: these ducts take more pressure than the table ends with."
         )
     if airflow > context.limits.delivered_much_share.value * target:
         fastest = _fastest(context, airflow)
@@ -102,7 +96,7 @@ def _delivered_note(context: Context, delivered: Delivered) -> str:
     if not delivered.by_table:
         return "No blower table was given: this is a belief by the kind of motor."
     leak = float(context.house.number("house.leakage_supply_fraction")[0])
-    return f"About {airflow * (1.0 - leak):.0f} CFM of it reaches rooms if {leak:.0%} leaks."
+    return f"About {airflow * (1.0 - leak):,.0f} CFM of it reaches rooms if {leak:.0%} leaks."
 
 
 def _fastest(context: Context, airflow_cfm: float) -> str:
@@ -111,7 +105,7 @@ def _fastest(context: Context, airflow_cfm: float) -> str:
         return ""
     speeds = [airflow_cfm * float(d.share[0] / d.total_area_ft2[0]) for d in trunks]
     at = int(np.argmax(speeds))
-    return f"it makes {speeds[at]:.0f} fpm in the {trunks[at].where}; "
+    return f"it makes {speeds[at]:,.0f} fpm in the {trunks[at].where}; "
 
 
 def _static(context: Context, delivered: Delivered) -> Raw:
@@ -135,6 +129,10 @@ def _static(context: Context, delivered: Delivered) -> Raw:
         if house.is_stated("equipment.rated_static_inwc")
         else limits.rated_static_furnace_inwc.source
     )
+    notes = (
+        "Over the rating is a note, not a failure." if tight[0] else "",
+        duct_board_note(context, float(delivered.airflow_cfm[0])),
+    )
     return Raw(
         check="external_static",
         part=Part.BLOWER,
@@ -147,10 +145,11 @@ def _static(context: Context, delivered: Delivered) -> Raw:
         judged=Judged(over, tight),
         harm=Harm.EQUIPMENT,
         rests_on=tuple(dict.fromkeys(rests)),
-        formula=f"{parts} = {figure[0]:.2f} in. at {delivered.airflow_cfm[0]:.0f} CFM",
+        formula=f"{parts} = {figure[0]:.2f} in. at {delivered.airflow_cfm[0]:,.0f} CFM",
         source=f"{source}; {told}",
         setting=delivered.setting,
-        note="Over the rating is a note, not a failure." if tight[0] else "",
+        note=" ".join(note for note in notes if note),
+        shares=shares_of_path(context, float(delivered.airflow_cfm[0])),
     )
 
 
@@ -160,7 +159,7 @@ def _parts_words(context: Context, airflow_cfm: float) -> str:
         if found.inside[0]:
             continue
         drop = context.system.central_drop_inwc(part, airflow_cfm, context.mode)
-        words.append(f"{_NAMES[part]} {drop:.2f}")
+        words.append(f"{PART_WORDS[part]} {drop:.2f}")
     return " + ".join(words)
 
 
@@ -170,12 +169,7 @@ def _because(context: Context, delivered: Delivered, table: BlowerTable | None) 
     A part clears it if the blower reached 85 % of the target with that part at its budget.
     """
     limits, system = context.limits, context.system
-    budget = {
-        PressurePart.RETURN_DUCT: limits.return_drop_share.value,
-        PressurePart.FILTER: limits.filter_drop_share.value,
-        PressurePart.COIL: limits.coil_drop_share.value,
-        PressurePart.SUPPLY_DUCT: limits.supply_drop_share.value,
-    }
+    budget = usual_shares(limits)
     rated = float(context.house.number("equipment.rated_static_inwc")[0])
     airflow = context.limits.delivered_over_share.value * context.target.likely_cfm
     total = system.central_external_inwc(airflow, context.mode)
@@ -189,8 +183,8 @@ def _because(context: Context, delivered: Delivered, table: BlowerTable | None) 
         clears = allowed is not None and total - max(excess, 0.0) <= allowed
         found.append((clears and excess > 0.0, drop / (budget[part] * rated), part))
     found.sort(key=lambda row: (not row[0], -row[1]))
-    named = [_NAMES[part] for _, ratio, part in found if ratio > 1.0]
-    return tuple(named or [_NAMES[found[0][2]]] if found else ())
+    named = [PART_WORDS[part] for _, ratio, part in found if ratio > 1.0]
+    return tuple(named or [PART_WORDS[found[0][2]]] if found else ())
 
 
 def _allowed_inwc(context: Context, table: BlowerTable | None, airflow_cfm: float) -> float | None:

@@ -62,7 +62,7 @@ def temperature_rise(context: Context) -> list[Raw]:
             *context.system.rests_on(),
         ),
         formula=(
-            f"{output[0]:.0f} Btu/h / (1.08 x {ratio:.3f} x {airflow[0]:.0f} CFM) = "
+            f"{output[0]:,.0f} Btu/h / (1.08 x {ratio:.3f} x {airflow[0]:,.0f} CFM) = "
             f"{figure[0]:.0f} F"
         ),
         source="the rise range on the furnace's plate",
@@ -94,7 +94,7 @@ def coil_window(context: Context) -> list[Raw]:
     tons, ton_keys = _stage_tons(context)
     if len(rows) > 1:
         low, high = rows[0].airflow_cfm, rows[-1].airflow_cfm
-        window = f"the maker's rows run from {low:.0f} to {high:.0f} CFM"
+        window = f"the maker's rows run from {low:,.0f} to {high:,.0f} CFM"
         bottom: Array = context.house.full(low)
         top: Array = context.house.full(high)
         keys: tuple[str, ...] = ("equipment.cooling_rows",)
@@ -129,7 +129,7 @@ def coil_window(context: Context) -> list[Raw]:
                 "equipment.blower_tables",
                 *context.system.rests_on(),
             ),
-            formula=f"{airflow[0]:.0f} CFM / {tons[0]:.3g} tons = {per_ton:.0f} CFM per ton",
+            formula=f"{airflow[0]:,.0f} CFM / {tons[0]:.3g} tons = {per_ton:,.0f} CFM per ton",
             source=f"{window}; floor: {limits.cooling_floor_cfm_per_ton.source}",
             is_floor=True,
             setting=_setting(context),
@@ -191,7 +191,7 @@ def coverage(context: Context) -> list[Raw]:
                 *context.system.rests_on(),
             ),
             formula=(
-                f"{sensible[0]:.0f} Btu/h at {airflow[0]:.0f} CFM / {gain[0]:.0f} Btu/h = "
+                f"{sensible[0]:,.0f} Btu/h at {airflow[0]:,.0f} CFM / {gain[0]:,.0f} Btu/h = "
                 f"{figure[0]:.0f} %"
             ),
             source=over.source,
@@ -254,8 +254,8 @@ def _drying(context: Context) -> list[Raw]:
                 *context.system.rests_on(),
             ),
             formula=(
-                f"{dry[0]:.0f} Btu/h of moisture at {airflow[0]:.0f} CFM / {latent[0]:.0f} Btu/h = "
-                f"{figure[0]:.0f} %"
+                f"{dry[0]:,.0f} Btu/h of moisture at {airflow[0]:,.0f} CFM / "
+                f"{latent[0]:,.0f} Btu/h = {figure[0]:.0f} %"
             ),
             source="a low stage runs most of the time and should carry half of the moisture "
             "(judgement)",
@@ -290,7 +290,7 @@ def strip_minimum(context: Context) -> list[Raw]:
                 "equipment.blower_tables",
                 *context.system.rests_on(),
             ),
-            formula=f"{airflow[0]:.0f} CFM delivered, at least {least[0]:.0f} CFM wanted",
+            formula=f"{airflow[0]:,.0f} CFM delivered, at least {least[0]:,.0f} CFM wanted",
             source="the strip heat kit's own least airflow",
             is_floor=True,
             setting=_setting(context),

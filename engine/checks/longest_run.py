@@ -75,9 +75,13 @@ def available_static(
         found = setting.table.static_at(target)
         external = np.asarray(found.static_inwc, dtype=np.float64)
         reaches = np.asarray(setting.table.reaches(target), dtype=np.float64)
-        words = [f"{external[0]:.2f} in. in the table at {target[0]:.0f} CFM"]
+        words = [f"{external[0]:.2f} in. in the table at {target[0]:,.0f} CFM"]
     left = external.copy()
-    for part, name in ((PressurePart.COIL, "coil"), (PressurePart.FILTER, "filter")):
+    for part, name in (
+        (PressurePart.COIL, "coil"),
+        (PressurePart.FILTER, "filter"),
+        (PressurePart.STRIP_HEAT, "strips"),
+    ):
         it = context.system.parts.get(part)
         if it is None:
             continue
@@ -110,12 +114,12 @@ def _friction_rate(context: Context, setting: BlowerSetting | None, *, votes: bo
     short = against(figure, low.value, None, is_floor=True).tight | (reaches < 0.5)
     nothing = np.zeros_like(short)
     if not reached:
-        note, formula = NO_REACH, f"{NO_REACH}, {context.target.likely_cfm:.0f} CFM"
+        note, formula = NO_REACH, f"{NO_REACH}, {context.target.likely_cfm:,.0f} CFM"
     elif left[0] <= 0.0:
         note, formula = NOTHING_LEFT, f"{words}: {NOTHING_LEFT}"
     else:
         note = _rate_note(float(figure[0]), low.value, high.value)
-        formula = f"{words}; x 100 / {length[0]:.0f} ft = {figure[0]:.3f} in. per 100 ft"
+        formula = f"{words}; x 100 / {length[0]:,.0f} ft = {figure[0]:.3f} in. per 100 ft"
     lengths = context.lengths
     return Raw(
         check="friction_rate",

@@ -87,7 +87,7 @@ def supply_registers(context: Context) -> list[Raw]:
         return []  # a few registers of a house say nothing without how many there are
     figure = context.target_cfm * registers.count / total / registers.area_ft2
     limit = velocity_limits(Role.REGISTER, limits=context.limits)
-    air = f"{context.target.likely_cfm:.0f} CFM x {registers.count[0]:g} of {total[0]:g} registers"
+    air = f"{context.target.likely_cfm:,.0f} CFM x {registers.count[0]:g} of {total[0]:g} registers"
     return [
         Raw(
             check="register_velocity",
@@ -105,7 +105,7 @@ def supply_registers(context: Context) -> list[Raw]:
                 "house.supply_registers_count",
                 *context.target.rests_on,
             ),
-            formula=f"{air} / ({registers.sizes} in. / 144) = {figure[0]:.0f} fpm",
+            formula=f"{air} / ({registers.sizes} in. / 144) = {figure[0]:,.0f} fpm",
             source=limit.source,
             note=_loudness(Role.REGISTER, float(figure[0])),
         )
@@ -113,10 +113,10 @@ def supply_registers(context: Context) -> list[Raw]:
 
 
 def _formula(context: Context, sizes: str, area_ft2: float, figure: float) -> str:
-    air = f"{context.target.likely_cfm:.0f} CFM"
+    air = f"{context.target.likely_cfm:,.0f} CFM"
     if sizes.startswith("a believed"):
-        return f"{air} / ({sizes} / 144) = {figure:.0f} fpm"
-    return f"{air} / ({sizes} in. / 144 = {area_ft2:.2f} sq ft) = {figure:.0f} fpm"
+        return f"{air} / ({sizes} / 144) = {figure:,.0f} fpm"
+    return f"{air} / ({sizes} in. / 144 = {area_ft2:.2f} sq ft) = {figure:,.0f} fpm"
 
 
 def _loudness(role: Role, gross_fpm: float) -> str:
@@ -124,4 +124,4 @@ def _loudness(role: Role, gross_fpm: float) -> str:
     if is_beyond_nc_table(role, free):
         return "Expect a loud rush of air there, above NC 45 (a rough guide)."
     nc = float(noise_criterion_nc(role, free))
-    return f"About NC {nc:.0f} there, a rough guide; living rooms want 35 or less."
+    return f"About NC {nc:,.0f} there, a rough guide; living rooms want 35 or less."

@@ -71,7 +71,7 @@ def _scaled_words(context: Context, name: PressurePart, words: str, figure: Arra
     target = context.target.likely_cfm
     wet = name is PressurePart.COIL and not context.mode.is_cooling
     dry = ", dry" if wet else ""
-    scaled = f"scaled by (CFM ratio)^{exponent:.1f} to {target:.0f} CFM{dry}"
+    scaled = f"scaled by (CFM ratio)^{exponent:.1f} to {target:,.0f} CFM{dry}"
     return f"{words}, {scaled} = {figure[0]:.2f} in."
 
 
@@ -111,9 +111,9 @@ def filter_face(context: Context) -> list[Raw]:
                 harm=Harm.AIR,
                 rests_on=(*bank.rests_on, *context.target.rests_on),
                 formula=(
-                    f"{context.target.likely_cfm:.0f} CFM / ({bank.sizes}"
+                    f"{context.target.likely_cfm:,.0f} CFM / ({bank.sizes}"
                     f"{'' if bank.sizes.startswith('a believed') else ' in.'} / 144) = "
-                    f"{figure[0]:.0f} fpm"
+                    f"{figure[0]:,.0f} fpm"
                 ),
                 source=note.source,
                 note="A note: a filter in a cabinet is judged by its drop.",

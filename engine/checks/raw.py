@@ -8,7 +8,7 @@ from engine.arrays import Array, Floats
 from engine.job.job import LISTS, Job
 from engine.job.modes import Mode
 from engine.job.sample import Mask
-from engine.verdict import Finding, FindingStatus, Harm, Part, Spread, TurnsAt
+from engine.verdict import Finding, FindingStatus, Harm, Part, PressureShare, Spread, TurnsAt
 
 __all__ = ["Judged", "Raw", "against", "finding_of", "is_known_key", "spread_of"]
 
@@ -55,6 +55,7 @@ class Raw:
     because: tuple[str, ...] = ()
     note: str = ""
     votes: bool = True
+    shares: tuple[PressureShare, ...] = ()
 
     @property
     def status(self) -> FindingStatus:
@@ -159,6 +160,7 @@ def finding_of(raw: Raw, job: Job) -> Finding:
         because=raw.because,
         note=raw.note,
         votes=raw.votes,
+        shares=raw.shares,
     )
 
 

@@ -54,7 +54,7 @@ def starved_branch(context: Context) -> list[Raw]:
             judged=judged,
             harm=Harm.AIR,
             rests_on=tuple(dict.fromkeys(k for d in (*trunks, *branches) for k in d.rests_on)),
-            formula=f"{given:.0f} of {wanted:.0f} CFM: {worst.short_cfm:.0f} CFM short",
+            formula=f"{given:,.0f} of {wanted:,.0f} CFM: {worst.short_cfm:,.0f} CFM short",
             source="how air splits among branches that share one plenum; "
             f"{context.limits.delivered_over_share.source}",
             is_floor=True,

@@ -72,12 +72,12 @@ def _velocity(context: Context, duct: Duct, present: Mask | None = None) -> Raw:
 
 
 def _formula(context: Context, duct: Duct, figure: Array) -> str:
-    air = f"{context.target.likely_cfm:.0f} CFM"
+    air = f"{context.target.likely_cfm:,.0f} CFM"
     if duct.share[0] < 0.9995:
         air += f" x {duct.share[0]:.2f}"
     count = float(duct.count[0])
     many = "" if count == 1.0 else f"{count:g} x "
-    return f"{air} / ({many}{_area_words(duct)}) = {figure[0]:.0f} fpm"
+    return f"{air} / ({many}{_area_words(duct)}) = {figure[0]:,.0f} fpm"
 
 
 def _area_words(duct: Duct) -> str:
@@ -100,7 +100,7 @@ def _note(context: Context, duct: Duct, figure: Array) -> str:
     if charted < 1.02 * figure[0]:
         return ""
     return (
-        f"A friction chart shows {charted:.0f} fpm: that is the speed in the "
+        f"A friction chart shows {charted:,.0f} fpm: that is the speed in the "
         f"{duct.equivalent_in[0]:.1f} in. round duct of equal friction, whose area is smaller."
     )
 

@@ -265,6 +265,6 @@ def _is_high(seen: Observation, model: Model) -> bool:
 
 def _shown(seen: Observation, model: Model) -> str:
     if seen.tap is None:
-        return f"{exp(seen.value):.0f} CFM"
+        return f"{exp(seen.value):,.0f} CFM"
     typed = model.readings[seen.reading].taps[seen.tap].value_inwc
     return f"{typed:g} in wc"

@@ -186,9 +186,15 @@ def _check_value(key: str, fact: Fact, value: Scalar) -> None:
     if (low is not None and not value >= low) or (high is not None and not value <= high):
         raise FactError(
             key,
-            f"{value:g} is outside what is believable, {low:g} to {high:g} {fact.unit}".rstrip()
+            f"{_figure(fact, value)} is outside what is believable, {_figure(fact, low)} to "
+            f"{_figure(fact, high)} {fact.unit}".rstrip()
             + _as_pascals(fact, value),
         )
+
+
+def _figure(fact: Fact, value: float | None) -> str:
+    """A figure as people write it; a year has no comma."""
+    return f"{value:,g}" if fact.unit else f"{value:g}"
 
 
 def _as_pascals(fact: Fact, value: float) -> str:

@@ -70,7 +70,7 @@ def _lengths_of(house: House) -> Lengths:
     total = house.number(total_key) if stated is None else stated
     total = np.maximum(total, straight + 40.0) if stated is None else total
     fittings = np.maximum(total - straight, 40.0)
-    formula = f"{total[0]:.0f} ft"
+    formula = f"{total[0]:,.0f} ft"
     return _made(
         supply,
         back,
@@ -108,10 +108,10 @@ def _from_fittings(house: House, entries: tuple[str, ...], supply: Array, back: 
             each = house.assumed(f"{key}.equivalent_ft", 15.0, 35.0, 70.0)
         at = SizeClass.BRANCH if row is not None and row.at is SizeClass.BRANCH else SizeClass.TRUNK
         feet[side, at] = feet[side, at] + many * each
-        words.append(f"{many[0]:g} x {each[0]:.0f}")
+        words.append(f"{many[0]:g} x {each[0]:,.0f}")
     total = supply + back + sum(feet.values(), start=house.full(0.0))
-    formula = f"{supply[0]:.0f} + {back[0]:.0f} ft straight + fittings {' + '.join(words)} = "
-    formula += f"{total[0]:.0f} ft"
+    formula = f"{supply[0]:,.0f} + {back[0]:,.0f} ft straight + fittings {' + '.join(words)} = "
+    formula += f"{total[0]:,.0f} ft"
     back_fittings = feet["return", SizeClass.TRUNK] + feet["return", SizeClass.BRANCH]
     known = house.is_stated("path.supply_length_ft") and house.is_stated("path.return_length_ft")
     return _made(

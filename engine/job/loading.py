@@ -292,13 +292,13 @@ def _cooling_rows(value: Any) -> tuple[CoolingRow, ...]:
             _cell(here, row, name) for name in ("airflow_cfm", "total_btuh", "sensible_btuh")
         )
         if not 100.0 <= airflow <= 4000.0:
-            raise FactError(f"{here}.airflow_cfm", f"{airflow:g} is outside 100 to 4000 CFM")
+            raise FactError(f"{here}.airflow_cfm", f"{airflow:,g} is outside 100 to 4,000 CFM")
         if not 3000.0 <= total <= 150000.0:
-            raise FactError(f"{here}.total_btuh", f"{total:g} is outside 3000 to 150000 Btu/h")
+            raise FactError(f"{here}.total_btuh", f"{total:,g} is outside 3,000 to 150,000 Btu/h")
         if not 0.0 < sensible <= total:
             raise FactError(
                 f"{here}.sensible_btuh",
-                f"{sensible:g} is not above 0 and at most the total, {total:g} Btu/h",
+                f"{sensible:,g} is not above 0 and at most the total, {total:,g} Btu/h",
             )
         found.append(CoolingRow(stage, airflow, total, sensible))
     return tuple(found)

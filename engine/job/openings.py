@@ -127,9 +127,10 @@ def _unsaid_place(house: House, fact: str) -> Mask:
 def _usual_filter(house: House, place: str, present: Mask) -> FilterBank:
     r = FILTER_IN2_PER_TON
     per_ton = house.assumed("filters in2 per ton", r.low, r.likely, r.high, fact="filters")
-    area = believed_tons(house) * np.maximum(per_ton, r.least) / 144.0
+    per_ton = np.maximum(per_ton, r.least)
+    area = believed_tons(house) * per_ton / 144.0
     depth = house.assumed("filters depth", 1.0, 1.0, 4.0, fact="filters").clip(0.5, 5.0)
-    sizes = f"a believed {area[0] * 144.0:.0f} sq in."
+    sizes = f"a believed {area[0] * 144.0:,.0f} sq in."
     return FilterBank(place, False, area, depth, present, sizes, ("filters",))
 
 
@@ -208,12 +209,13 @@ def _usual_openings(house: House, banks: tuple[FilterBank, ...]) -> Openings:
     per_ton = house.assumed(
         "return.grilles in2 per ton", r.low, r.likely, r.high, fact="return.grilles"
     )
-    area = believed_tons(house) * np.maximum(per_ton, r.least) / 144.0
+    per_ton = np.maximum(per_ton, r.least)
+    area = believed_tons(house) * per_ton / 144.0
     filtered = np.zeros(house.members, dtype=bool)
     for bank in banks:
         if bank.place == "grille":
             filtered = filtered | bank.present
-    sizes = f"a believed {area[0] * 144.0:.0f} sq in."
+    sizes = f"a believed {area[0] * 144.0:,.0f} sq in."
     return Openings(
         False, area, filtered, sizes, ("return.grilles",), ("return.grilles", "filters")
     )

@@ -1,7 +1,6 @@
 """The path of the air as numbers: parts in series, each growing with a power of airflow."""
 
 from dataclasses import dataclass
-from typing import Final
 
 import numpy as np
 
@@ -10,16 +9,7 @@ from engine.job.modes import Mode
 from engine.job.sample import Mask
 from engine.trade.exponents import PressurePart
 
-__all__ = ["PARTS", "PartDrop", "System"]
-
-PARTS: Final = (
-    PressurePart.RETURN_DUCT,
-    PressurePart.FILTER,
-    PressurePart.COIL,
-    PressurePart.SUPPLY_DUCT,
-)
-"""Parts in the order the air meets them; grilles belong to the return duct, registers to the
-supply duct."""
+__all__ = ["PartDrop", "System"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,7 +37,7 @@ class System:
 
     Attributes:
         reference_cfm: Airflow at which drops are stated.
-        parts: By name; a house without a filter or coil has none.
+        parts: By name; a house without a filter, coil or strips has none.
         wet_over_dry: A wet coil's drop over its dry one, (n + 1,).
     """
 

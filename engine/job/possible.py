@@ -36,7 +36,7 @@ def require_possible(job: Job) -> None:
     for lower, upper in _ORDERED:
         low, high = job.number(lower), job.number(upper)
         if low is not None and high is not None and low > high * (1.0 + _ROUNDING):
-            raise FactError(lower, f"{low:g} is above {upper}, {high:g}")
+            raise FactError(lower, f"{low:,g} is above {upper}, {high:,g}")
     _require_cooling(job)
     for name in ROLES:
         for key in job.entries(name):
@@ -57,7 +57,7 @@ def _require_cooling(job: Job) -> None:
     high = job.number("target.cooling_high_cfm")
     if low is not None and high is not None and low > high * (1.0 + _ROUNDING):
         raise FactError(
-            "target.cooling_low_cfm", f"{low:g} is above the high stage's airflow, {high:g} CFM"
+            "target.cooling_low_cfm", f"{low:,g} is above the high stage's airflow, {high:,g} CFM"
         )
 
 

@@ -1,4 +1,4 @@
-"""What the blower pushes against: return duct, filter, coil and supply duct, in series.
+"""What the blower pushes against: return duct, filter, coil, strips and supply duct, in series.
 
 Each part is a drop at a reference airflow that grows with a power of it. Ducts come from their
 sizes and lengths as far as these are known: every section's friction counts by the share of the
@@ -13,8 +13,9 @@ import numpy as np
 
 from engine.arrays import Array, Floats
 from engine.job.lengths import Lengths, lengths_of
+from engine.job.modes import Mode
 from engine.job.openings import FilterBank, Openings, filters_of, openings_of
-from engine.job.path import PARTS, PartDrop, System
+from engine.job.path import PartDrop, System
 from engine.job.priors import (
     BRANCH_DIAMETER_IN,
     FILTER_DROP_AT_300_FPM,
@@ -24,7 +25,7 @@ from engine.job.priors import (
 from engine.job.sample import House, Mask
 from engine.job.sections import Duct, believed_round, ducts_of, usual_return_trunk
 from engine.job.supply_tree import SupplyTree, supply_tree
-from engine.job.targets import air_ratio
+from engine.job.targets import air_ratio, modes_of
 from engine.physics.air import STANDARD_DENSITY_LB_FT3
 from engine.physics.flex import slack_factor
 from engine.physics.friction import friction_inwc_per_100ft
@@ -32,7 +33,6 @@ from engine.trade.allowances import WET_OVER_DRY_COIL
 from engine.trade.exponents import EXPONENTS, PressurePart
 
 __all__ = [
-    "PARTS",
     "PartDrop",
     "System",
     "exponent_of",
@@ -48,6 +48,10 @@ __all__ = [
 _DOUBT: Final = (0.70, 1.0, 1.45)
 """What a duct's pressure may be over what its sizes give, one in ten outside at either end:
 dampers, dents, leaks and pieces nobody saw. Source: common practice, no published source."""
+
+_STRIPS_INSIDE: Final = {"no": 0.6, "yes": 0.4}
+"""Whether a blower's table was taken with its electric heat kit; makers do either. Source: common
+practice, no published source."""
 
 _TAKEOFF_SHARE: Final = 0.40
 """Straight trunk that counts at full airflow, because air leaves along the way. Between 0.26 for
@@ -74,6 +78,8 @@ def system_of(house: House, reference_cfm: float, cooling_cfm: Array | None) -> 
         parts[PressurePart.FILTER] = filters
     if cooling_cfm is not None:
         parts[PressurePart.COIL] = _coil(house, reference_cfm, cooling_cfm, ratio)
+    if Mode.STRIP_HEAT in modes_of(house.job):
+        parts[PressurePart.STRIP_HEAT] = _strips(house, ratio)
     parts[PressurePart.SUPPLY_DUCT] = _supply_duct(house, lengths, reference_cfm, ratio)
     wet = WET_OVER_DRY_COIL
     return System(
@@ -136,7 +142,7 @@ def _listed(
     at = house.stated_number(at_key)
     listed = np.broadcast_to(np.asarray(default_cfm if at is None else at), drop.shape)
     keys = (key,) if at is None else (key, at_key)
-    words = f"{drop[0]:.2f} in. at {listed[0]:.0f} CFM"
+    words = f"{drop[0]:.2f} in. at {listed[0]:,.0f} CFM"
     return drop * (reference_cfm / listed) ** exponent, keys, words
 
 
@@ -145,6 +151,21 @@ def _coil(house: House, reference_cfm: float, cooling_cfm: Array, ratio: Array) 
     drop, keys, words = _listed(house, "coil", reference_cfm, cooling_cfm, exponent)
     inside = is_coil_inside(house)
     return PartDrop(drop * ratio, exponent, inside, (*keys, "equipment.coil_outside_rating"), words)
+
+
+def _strips(house: House, ratio: Array) -> PartDrop:
+    """The electric heat kit: in the way of the air in every mode, on or off."""
+    key, inside_key = "new.strip_drop_inwc", "equipment.strip_outside_rating"
+    drop = house.number(key)
+    told = house.job.word(inside_key)
+    inside = (
+        house.is_word("strips inside the rating", "yes", prior=_STRIPS_INSIDE, fact=inside_key)
+        if told is None
+        else np.full(house.members, told == "no")
+    )
+    exponent = house.full(EXPONENTS[PressurePart.STRIP_HEAT].likely)
+    words = f"{drop[0]:.2f} in. at the full airflow"
+    return PartDrop(drop * ratio, exponent, inside, (key, inside_key), words)
 
 
 def _filter(house: House, reference_cfm: float, ratio: Array) -> PartDrop | None:
@@ -257,7 +278,7 @@ def _supply_duct(house: House, lengths: Lengths, reference_cfm: float, ratio: Ar
         house, branches, reference_cfm, lengths.branch_ft, lengths.branch_fittings_ft, ratio
     )
     loss = loss + run / np.maximum(whole, 0.05)  # branches nobody stated do as the stated ones
-    register = house.number("new.register_drop_inwc")
+    register = _register_inwc(house)
     keys = ["new.register_drop_inwc", *lengths.supply_keys]
     if "new.damper_drop_inwc" in house.job.beliefs:
         register = register + house.number("new.damper_drop_inwc")
@@ -270,6 +291,13 @@ def _supply_duct(house: House, lengths: Lengths, reference_cfm: float, ratio: Ar
     drop = loss * _doubted(house, "supply duct") + register * ratio
     exponent = exponent_of(house, PressurePart.SUPPLY_DUCT)
     return PartDrop(drop, exponent, _never(house), tuple(dict.fromkeys(keys)))
+
+
+def _register_inwc(house: House) -> Array:
+    """A register's drop at the full airflow; with zones shut each open one takes more of it."""
+    opened = house.stated_number("zones.open_fraction")
+    drop = house.number("new.register_drop_inwc")
+    return drop if opened is None else drop / np.square(opened)
 
 
 def tree_of(
@@ -289,7 +317,7 @@ def tree_of(
         lengths,
         {key: feet for key, feet in told.items() if feet is not None},
         usual=usual_branches(house),
-        register_inwc=house.number("new.register_drop_inwc"),
+        register_inwc=_register_inwc(house),
         reference_cfm=reference_cfm,
         takeoff_share=_TAKEOFF_SHARE,
         ratio=air_ratio(house),

@@ -172,7 +172,7 @@ def _stated(house: House, mode: Mode) -> Target | None:
     if house.job.word(f"target.{mode}_is_standard_air") == "yes":
         ratio = air_ratio(house)
         formula = (
-            f"{airflow[0]:.0f} standard CFM / {ratio[0]:.3f} = {airflow[0] / ratio[0]:.0f} CFM"
+            f"{airflow[0]:,.0f} standard CFM / {ratio[0]:.3f} = {airflow[0] / ratio[0]:,.0f} CFM"
         )
         return Target(mode, airflow / ratio, True, (key, "site.elevation_ft"), formula)
     return Target(mode, airflow, house.is_stated(key), (key,))
@@ -198,8 +198,8 @@ def _by_heat(
     ratio = air_ratio(house)
     airflow = heat / (sensible_factor(ratio) * difference)
     formula = (
-        f"{heat[0]:.0f} Btu/h / (1.08 x {ratio[0]:.3f} x {difference[0]:.0f} F) = "
-        f"{airflow[0]:.0f} CFM"
+        f"{heat[0]:,.0f} Btu/h / (1.08 x {ratio[0]:.3f} x {difference[0]:.0f} F) = "
+        f"{airflow[0]:,.0f} CFM"
     )
     known = all(house.is_stated(key) for key in rests_on)
     return Target(mode, airflow, known, (*rests_on, "site.elevation_ft"), formula)
@@ -215,7 +215,7 @@ def _from_rows(house: House, mode: Mode, limits: Limits) -> Target | None:
     meets = [row for row in rows if _meets_loads(house.job, row, mode)]
     tons = max(row.total_btuh for row in rows) / 12000.0
     best = min(meets or rows, key=lambda row: abs(row.airflow_cfm - per_ton * tons))
-    formula = f"the maker's row at {best.airflow_cfm:.0f} CFM"
+    formula = f"the maker's row at {best.airflow_cfm:,.0f} CFM"
     return Target(mode, house.full(best.airflow_cfm), True, ("equipment.cooling_rows",), formula)
 
 
@@ -253,7 +253,7 @@ def _from_other_mode(house: House, mode: Mode, limits: Limits) -> Target | None:
         share = house.assumed(
             "low over high cooling airflow", 0.55, 0.68, 0.80, fact=f"target.{mode}_cfm"
         )
-        formula = f"{share[0]:.2f} x {high.likely_cfm:.0f} CFM of the high stage"
+        formula = f"{share[0]:.2f} x {high.likely_cfm:,.0f} CFM of the high stage"
         return Target(mode, high.airflow_cfm * share, False, high.rests_on, formula)
     if mode in (Mode.HEAT_PUMP_HEATING, Mode.STRIP_HEAT):
         like = Mode.COOLING_HIGH
@@ -262,7 +262,7 @@ def _from_other_mode(house: House, mode: Mode, limits: Limits) -> Target | None:
             more = house.assumed(
                 f"{mode} over cooling airflow", 0.95, 1.0, 1.06, fact=f"target.{mode}_cfm"
             )
-            formula = f"taken as the {high.likely_cfm:.0f} CFM of cooling"
+            formula = f"taken as the {high.likely_cfm:,.0f} CFM of cooling"
             return Target(mode, high.airflow_cfm * more, False, high.rests_on, formula)
     return None
 
@@ -278,7 +278,7 @@ def _from_tons(house: House, mode: Mode, limits: Limits) -> Target:
         limits.cooling_high_cfm_per_ton.value,
         fact=f"target.{mode}_cfm",
     )
-    formula = f"{per_ton[0]:.0f} CFM per ton x {tons[0]:g} tons = {per_ton[0] * tons[0]:.0f} CFM"
+    formula = f"{per_ton[0]:,.0f} CFM per ton x {tons[0]:g} tons = {per_ton[0] * tons[0]:,.0f} CFM"
     rests = ("equipment.cooling_tons", f"target.{mode}_cfm")
     return Target(mode, tons * per_ton, False, rests, formula)
 

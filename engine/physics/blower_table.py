@@ -112,7 +112,7 @@ class BlowerTable:
             if known != airflow:
                 raise FactError(
                     key,
-                    f"setting {setting!r} has both {known:g} and {airflow:g} CFM at {static:g} "
+                    f"setting {setting!r} has both {known:,g} and {airflow:,g} CFM at {static:g} "
                     "in wc; each static takes one airflow",
                 )
         if not seen:
@@ -125,8 +125,8 @@ class BlowerTable:
             if airflow > lowest * (1.0 + _FLAT_SHARE):
                 raise FactError(
                     key,
-                    f"setting {setting!r} moves {airflow:g} CFM at {static:g} in wc but only "
-                    f"{lowest:g} at {lowest_at:g}; airflow falls as static rises, so check these "
+                    f"setting {setting!r} moves {airflow:,g} CFM at {static:g} in wc but only "
+                    f"{lowest:,g} at {lowest_at:g}; airflow falls as static rises, so check these "
                     "two rows",
                 )
             if airflow < lowest:
@@ -244,8 +244,8 @@ def _require_row(key: str, setting: str, static: float, airflow: float) -> None:
     if not 0.0 < airflow <= _MOST_AIRFLOW_CFM:
         raise FactError(
             key,
-            f"setting {setting!r} has airflow {airflow:g} at {static:g} in wc; airflow is above 0 "
-            f"and at most {_MOST_AIRFLOW_CFM:g} CFM",
+            f"setting {setting!r} has airflow {airflow:,g} at {static:g} in wc; airflow is above 0 "
+            f"and at most {_MOST_AIRFLOW_CFM:,g} CFM",
         )
 
 

@@ -1,6 +1,7 @@
 """Changes on the return side and in the cabinet: openings, filter, drop, second return, coil."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 from functools import partial
 from math import ceil
 from typing import Final
@@ -32,7 +33,7 @@ from engine.remedies.openings import (
 )
 from engine.verdict import Part
 
-__all__ = ["air_side_candidates", "drop_fits", "larger_rect_in"]
+__all__ = ["air_side_candidates", "conditional_candidates", "drop_fits", "larger_rect_in"]
 
 _BACKDRAFT: Final = ("backdraft",)
 
@@ -40,8 +41,12 @@ _CABINET_DEPTH_IN: Final = 28.0
 _USUAL_CABINET_WIDTH_IN: Final = 24.5
 # Depth and largest usual width of furnaces and air handlers (common practice, no published source).
 
-_GROWTH_UNSEEN: Final = 2.0
-"""How much larger a piece at the cabinet may become where nobody looked at the room beside it."""
+_ROOM_KEY: Final = "house.clearance_for_return"
+
+_FILTER_GROWTH_UNSEEN: Final = 2.0
+_DROP_GROWTH_UNSEEN: Final = 2.5
+# How much larger a piece at the cabinet may become where nobody looked at the room beside it
+# (judgement): a drop stands where one stood, and only its own size grows.
 
 
 def air_side_candidates(at: Situation) -> Iterator[Candidate]:
@@ -60,7 +65,7 @@ def air_side_candidates(at: Situation) -> Iterator[Candidate]:
 
 
 def _has_room(at: Situation) -> bool | None:
-    word = at.job.word("house.clearance_for_return")
+    word = at.job.word(_ROOM_KEY)
     return None if word is None else word == "yes"
 
 
@@ -97,7 +102,7 @@ def _filters(at: Situation) -> Iterator[Candidate]:
         )
     have = width * height
     grown = [s for s in _CABINET_FACES_IN if s[0] * s[1] > 1.1 * have and max(s) >= max(width, 20)]
-    most = 3.0 if _has_room(at) else _GROWTH_UNSEEN
+    most = 3.0 if _has_room(at) else _FILTER_GROWTH_UNSEEN
     grown = [s for s in grown if s[0] * s[1] <= most * have]
     if grown:
         size = grown[0]
@@ -130,11 +135,11 @@ def drop_fits(at: Situation, width_in: float, height_in: float, growth: float) -
     """Whether a drop of this size finds its place at the cabinet.
 
     Its shorter side meets the cabinet's width, its longer one the cabinet's depth. Where nobody
-    looked at the room beside the cabinet, it may at most double its area.
+    looked at the room beside the cabinet, it may grow to two and a half times its area.
     """
     room = _has_room(at)
     cabinet = at.job.number("new.cabinet_width_in") or _USUAL_CABINET_WIDTH_IN
-    if room is False or (room is None and growth > _GROWTH_UNSEEN):
+    if room is False or (room is None and growth > _DROP_GROWTH_UNSEEN):
         return False
     return min(width_in, height_in) <= cabinet and max(width_in, height_in) <= _CABINET_DEPTH_IN
 
@@ -165,12 +170,27 @@ def larger_rect_in(
 
 
 def _drops(at: Situation) -> Iterator[Candidate]:
+    found = _new_drop(at)
+    if found is not None:
+        yield found
+
+
+def conditional_candidates(at: Situation) -> Iterator[Candidate]:
+    """A drop grown by much, where nobody looked whether there is room for it."""
+    narrow = at.lacks_pressure or at.is_over(Part.RETURN_DROP)
+    if narrow and _has_room(at) is None and _new_drop(at) is None:
+        found = _new_drop(at, has_room=True)
+        if found is not None:
+            yield replace(found, needs=(_ROOM_KEY,))
+
+
+def _new_drop(at: Situation, *, has_room: bool = False) -> Candidate | None:
     drops = [d for d in ducts_of(at.assessment.house, "return.drops") if d.stated]
     if not drops or not all(at.is_size_known(duct) for duct in drops):
-        return
+        return None
     limits = at.limits.return_drop_rigid
     for speed in (limits.recommended_fpm, limits.maximum_fpm):
-        sizes = [_larger_drop(at, duct, speed) for duct in drops]
+        sizes = [_larger_drop(at, duct, speed, has_room=has_room) for duct in drops]
         if any(size is None for size in sizes):
             continue
         chosen = [size for size in sizes if size is not None]
@@ -178,7 +198,7 @@ def _drops(at: Situation) -> Iterator[Candidate]:
             f"{_new_words(size)} instead of {_words(duct)}"
             for duct, size in zip(drops, chosen, strict=True)
         )
-        yield Candidate(
+        return Candidate(
             key="larger_return_drop",
             words=f"Build a new return drop, {words}, bare inside, with a curved or vaned turn.",
             effort_hours=hours_each(3.0, 6.0, len(drops)),
@@ -187,10 +207,12 @@ def _drops(at: Situation) -> Iterator[Candidate]:
             edit=partial(_with_drops, drops=tuple(zip(drops, chosen, strict=True))),
             cautions=_BACKDRAFT,
         )
-        return
+    return None
 
 
-def _larger_drop(at: Situation, duct: Duct, speed_fpm: float) -> tuple[float, ...] | None:
+def _larger_drop(
+    at: Situation, duct: Duct, speed_fpm: float, *, has_room: bool
+) -> tuple[float, ...] | None:
     """New sides, or a new diameter; None where none fits the cabinet."""
     have = float(duct.area_ft2[0]) * 144.0
     need = max(at.needed_ft2(duct, speed_fpm) * 144.0, 1.15 * have)
@@ -199,16 +221,18 @@ def _larger_drop(at: Situation, duct: Duct, speed_fpm: float) -> tuple[float, ..
         diameter = 2.0 * round(float(duct.diameter_in[0]) / 2.0)
         while 0.7854 * diameter**2 < need:
             diameter += 2.0
-        fits = drop_fits(at, diameter, diameter, 0.7854 * diameter**2 / have)
+        growth = 1.0 if has_room else 0.7854 * diameter**2 / have
+        fits = drop_fits(at, diameter, diameter, growth)
         return (diameter,) if fits else None
     assert duct.width_in is not None  # what isn't round has two sides
     assert duct.height_in is not None
     size = larger_rect_in(
         float(duct.width_in[0]), float(duct.height_in[0]), need, _CABINET_DEPTH_IN
     )
-    if size is None or not drop_fits(at, *size, size[0] * size[1] / have):
+    if size is None:
         return None
-    return size
+    growth = 1.0 if has_room else size[0] * size[1] / have
+    return size if drop_fits(at, *size, growth) else None
 
 
 def _words(duct: Duct) -> str:

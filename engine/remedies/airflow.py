@@ -85,7 +85,7 @@ def _less_air(at: Situation, mode: Mode) -> Candidate | None:
     return Candidate(
         key=f"less_air_{mode}",
         words=(
-            f"Run {_MODE_WORDS[mode]} at {least:.0f} CFM instead of {target.likely_cfm:.0f}, by "
+            f"Run {_MODE_WORDS[mode]} at {least:,.0f} CFM instead of {target.likely_cfm:,.0f}, by "
             f"the lower blower setting: {why}."
         ),
         effort_hours=(0.3, 0.5),
@@ -129,7 +129,7 @@ def _least_cooling(at: Situation, mode: Mode) -> tuple[float, str] | None:
         return None
     least = float(airflow[int(np.argmax(meets))])
     share = 100.0 * float(np.interp(least, points, [r.sensible_btuh for r in rows])) / gain
-    return least, f"{least / tons:.0f} CFM per ton, and still {share:.0f} % of the sensible load"
+    return least, f"{least / tons:,.0f} CFM per ton, and still {share:.0f} % of the sensible load"
 
 
 def _least_heating(at: Situation, mode: Mode) -> tuple[float, str] | None:
@@ -150,7 +150,7 @@ def _least_heating(at: Situation, mode: Mode) -> tuple[float, str] | None:
     airflow = output / (float(sensible_factor(ratio)) * top * _RISE_SHARE)
     least = float(np.ceil(airflow / _STEP_CFM) * _STEP_CFM)
     rise = output / (float(sensible_factor(ratio)) * least)
-    return least, f"the rise is then {rise:.0f} F, inside the plate's {top:.0f}"
+    return least, f"the rise is then {rise:.0f} F, inside the plate's {top:,.0f}"
 
 
 def _smaller_equipment(at: Situation) -> Candidate | None:

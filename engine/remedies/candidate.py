@@ -66,6 +66,7 @@ class Candidate:
         edit: The job with the change made; None for what is only told: never in a set.
         edits_trunk: Whether it widens, doubles or replaces a trunk.
         cautions: Slugs of cautions it switches on.
+        needs: Facts that must turn out well first; such a change is in no set.
     """
 
     key: str
@@ -76,6 +77,7 @@ class Candidate:
     edit: Callable[[Job], Job] | None
     edits_trunk: bool = False
     cautions: tuple[str, ...] = ()
+    needs: tuple[str, ...] = ()
 
     @property
     def cost_hours(self) -> float:

@@ -3,8 +3,7 @@
 Few samples while searching, all of them for what is told. Every set that is told was re-judged.
 """
 
-from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass, field
+from collections.abc import Iterator, Sequence
 from itertools import combinations, islice
 from types import MappingProxyType
 from typing import Final
@@ -13,17 +12,17 @@ import numpy as np
 
 from engine.assessment import Assessment, assess
 from engine.changes import NO_CHANGES, Changes
-from engine.checks.raw import Raw
-from engine.errors import EngineError, FactError
+from engine.errors import EngineError
 from engine.floor import unmet_floor
-from engine.job.found import Evidence
-from engine.job.job import Job
 from engine.job.modes import Mode
-from engine.remedies.air_side import air_side_candidates
+from engine.remedies.air_side import air_side_candidates, conditional_candidates
 from engine.remedies.airflow import airflow_candidates
 from engine.remedies.candidate import CARRIED_SHARE, Candidate, Situation
 from engine.remedies.ducts import duct_candidates, trunk_candidates
 from engine.remedies.effects import Effects, guessed_over_share
+from engine.remedies.gains import buys, lowers_a_figure
+from engine.remedies.measuring import to_measure_first
+from engine.remedies.rejudging import Rejudge, is_possible
 from engine.remedies.told import told_candidates
 from engine.trade.limits import LIMITS, Limits
 from engine.verdict import ModeStatus, Remedy, RemedySet
@@ -34,11 +33,9 @@ _SEARCH_SAMPLES: Final = 400
 _MOST_IN_A_SET: Final = 5
 _MOST_GUESSED_SETS: Final = 1500
 _MOST_TRIES_A_GOAL: Final = 4
-_MOST_REJUDGED: Final = 44
 _GUESS_SLACK: Final = 0.08
 """How much worse than carrying a guessed set may look and still be re-judged."""
 _HELPS_SHARE: Final = 0.01
-_HELPS_FIGURE: Final = 0.03
 
 
 def candidates_of(assessment: Assessment, limits: Limits = LIMITS) -> tuple[Candidate, ...]:
@@ -53,56 +50,6 @@ def candidates_of(assessment: Assessment, limits: Limits = LIMITS) -> tuple[Cand
         *trunk_candidates(at),
         *told_candidates(at),
     )
-
-
-@dataclass
-class _Rejudge:
-    """Judges edits of one house, each set once, and counts."""
-
-    job: Job
-    seed: int
-    limits: Limits
-    full_samples: int
-    full_evidence: Evidence | None
-    few: Assessment
-    few_samples: int
-    known: dict[tuple[str, ...], Assessment] = field(default_factory=dict)
-    confirmed: dict[tuple[str, ...], Assessment] = field(default_factory=dict)
-
-    def has_budget(self) -> bool:
-        return len(self.known) < _MOST_REJUDGED
-
-    def quickly(self, chosen: Sequence[Candidate]) -> Assessment:
-        key = tuple(sorted(one.key for one in chosen))
-        if key not in self.known:
-            self.known[key] = assess(
-                edited(self.job, chosen),
-                samples=self.few_samples,
-                seed=self.seed,
-                limits=self.limits,
-                evidence=self.few.evidence,
-            )
-        return self.known[key]
-
-    def fully(self, chosen: Sequence[Candidate]) -> Assessment:
-        key = tuple(sorted(one.key for one in chosen))
-        if key not in self.confirmed:
-            self.confirmed[key] = assess(
-                edited(self.job, chosen),
-                samples=self.full_samples,
-                seed=self.seed,
-                limits=self.limits,
-                evidence=self.full_evidence,
-            )
-        return self.confirmed[key]
-
-
-def edited(job: Job, chosen: Iterable[Candidate]) -> Job:
-    """The job with every change of a set made, in the order given."""
-    for one in chosen:
-        if one.edit is not None:
-            job = one.edit(job)
-    return job
 
 
 def find_changes(
@@ -132,7 +79,8 @@ def find_changes(
             f"the house was drawn with {assessment.house.draws.samples} samples, not {samples}"
         )
     offered = candidates_of(assessment, limits)
-    if not offered:
+    conditional = tuple(conditional_candidates(Situation(assessment, limits)))
+    if not offered and not conditional:
         return NO_CHANGES
     few_samples = min(_SEARCH_SAMPLES, samples)
     few = assess(
@@ -142,8 +90,8 @@ def find_changes(
         limits=limits,
         posterior=None if assessment.evidence is None else assessment.evidence.posterior,
     )
-    judge = _Rejudge(assessment.job, seed, limits, samples, assessment.evidence, few, few_samples)
-    search = _Search(assessment, judge, offered)
+    judge = Rejudge(assessment.job, seed, limits, samples, assessment.evidence, few, few_samples)
+    search = _Search(assessment, judge, offered, conditional)
     return search.changes()
 
 
@@ -151,12 +99,18 @@ class _Search:
     """One house's search."""
 
     def __init__(
-        self, assessment: Assessment, judge: _Rejudge, offered: tuple[Candidate, ...]
+        self,
+        assessment: Assessment,
+        judge: Rejudge,
+        offered: tuple[Candidate, ...],
+        conditional: tuple[Candidate, ...] = (),
     ) -> None:
         self.assessment, self.judge = assessment, judge
         self.told = tuple(one for one in offered if one.edit is None)
-        possible = [one for one in offered if _is_possible(judge.job, one)]
+        possible = [one for one in offered if is_possible(judge.job, one)]
         self.alone = {one.key: judge.quickly([one]) for one in possible}
+        self.conditional = [one for one in conditional if is_possible(judge.job, one)]
+        self.alone |= {one.key: judge.quickly([one]) for one in self.conditional}
         self.helping = tuple(one for one in possible if self._helps(one))
         self.effects = Effects.of(judge.few, [self.alone[one.key] for one in self.helping])
         self.failing = tuple(
@@ -166,11 +120,13 @@ class _Search:
     def changes(self) -> Changes:
         by_mode: dict[Mode, RemedySet] = {}
         with_trunks: dict[Mode, RemedySet] = {}
+        measure_first: dict[Mode, tuple[str, ...]] = {}
         for mode in self.failing:
             found = self._cheapest((mode,), trunks=False)
             if found is not None:
                 by_mode[mode] = found
                 continue
+            measure_first[mode] = self._measure_first(mode)
             found = self._cheapest((mode,), trunks=True)
             if found is not None:
                 with_trunks[mode] = found
@@ -184,8 +140,16 @@ class _Search:
         remedies += [Remedy(t.key, _sentence(t.words), t.effort_hours, False, {}, "", t.cautions)
                      for t in self.told]  # fmt: skip
         return Changes(
-            tuple(remedies), MappingProxyType(by_mode), MappingProxyType(with_trunks), together
+            tuple(remedies),
+            MappingProxyType(by_mode),
+            MappingProxyType(with_trunks),
+            together,
+            MappingProxyType({mode: keys for mode, keys in measure_first.items() if keys}),
         )
+
+    def _measure_first(self, mode: Mode) -> tuple[str, ...]:
+        offered = [one for one in self.helping if not one.edits_trunk]
+        return to_measure_first(self.judge, mode, self.alone, [*offered, *self.conditional])
 
     def _together(self, sets: dict[Mode, RemedySet], *, trunks: bool) -> RemedySet | None:
         """One set for every mode: a mode's own set if it does, else a search over all."""
@@ -210,7 +174,7 @@ class _Search:
             then = after.modes[mode]
             if then.over_share < it.over_share - _HELPS_SHARE:
                 return True
-            if it.over_share > CARRIED_SHARE and _lowers_a_figure(it.raws, then.raws):
+            if it.over_share > CARRIED_SHARE and lowers_a_figure(it.raws, then.raws):
                 return True
         return False
 
@@ -223,7 +187,7 @@ class _Search:
             one.effort_hours,
             one.edits_trunk,
             MappingProxyType(clears),
-            _buys(self.judge.few, after, self.failing),
+            buys(self.judge.few, after, self.failing),
             one.cautions,
         )
 
@@ -332,17 +296,6 @@ class _Search:
         )
 
 
-def _is_possible(job: Job, one: Candidate) -> bool:
-    """Whether a change can be made: what it comes to is within what is believable."""
-    if one.edit is None:
-        return False
-    try:
-        one.edit(job)
-    except FactError:
-        return False
-    return True
-
-
 def _sentence(words: str) -> str:
     """Words with one full stop at their end: sizes end in "in."."""
     return words.rstrip(".") + "."
@@ -351,67 +304,3 @@ def _sentence(words: str) -> str:
 def _compatible(chosen: Sequence[Candidate]) -> bool:
     groups = [one.group for one in chosen]
     return len(set(groups)) == len(groups)
-
-
-def _worst_by_check(raws: tuple[Raw, ...]) -> dict[str, tuple[float, Raw]]:
-    """By check the central figure over its limit, and the finding it is of."""
-    found: dict[str, tuple[float, Raw]] = {}
-    for raw in raws:
-        if not raw.votes or raw.maximum is None:
-            continue
-        limit = float(np.asarray(raw.maximum).reshape(-1)[0])
-        figure = float(raw.figure[0])
-        if limit <= 0.0 or figure <= 0.0:
-            continue
-        ratio = limit / figure if raw.is_floor else figure / limit
-        if raw.check not in found or ratio > found[raw.check][0]:
-            found[raw.check] = (ratio, raw)
-    return found
-
-
-def _lowers_a_figure(before: tuple[Raw, ...], after: tuple[Raw, ...]) -> bool:
-    then = _worst_by_check(after)
-    return any(
-        check in then
-        and then[check][1].setting == raw.setting
-        and then[check][0] < (1.0 - _HELPS_FIGURE) * ratio
-        for check, (ratio, raw) in _worst_by_check(before).items()
-        if raw.over_share > 0.02
-    )
-
-
-def _buys(before: Assessment, after: Assessment, failing: tuple[Mode, ...]) -> str:
-    """One sentence: the figure that gains most alone, in the mode that it gains most in."""
-    best: tuple[float, str] = (0.0, "")
-    for mode in failing:
-        now, then = (_worst_by_check(it.modes[mode].raws) for it in (before, after))
-        for check, (ratio, raw) in now.items():
-            if check not in then or raw.over_share <= 0.02:
-                continue
-            if then[check][1].setting != raw.setting:  # another setting, not the same figure
-                continue
-            gain = (ratio - then[check][0]) / ratio
-            if gain > best[0] + 1e-3:
-                best = (gain, _gain_words(raw, then[check][1]))
-    return best[1]
-
-
-def _gain_words(now: Raw, then: Raw) -> str:
-    digits = 2 if abs(float(now.figure[0])) < 10.0 else 0
-    limit = float(np.asarray(now.maximum).reshape(-1)[0])
-    word = "at least" if now.is_floor else "at most"
-    return (
-        f"Alone it takes {_CHECK_WORDS.get(now.check, now.where)} from "
-        f"{float(now.figure[0]):.{digits}f} to {float(then.figure[0]):.{digits}f} {now.unit}; "
-        f"{word} {limit:.{digits}f} is wanted."
-    )
-
-
-_CHECK_WORDS: Final = {
-    "delivered_airflow": "the air the blower gives",
-    "external_static": "total external static",
-    "temperature_rise": "the temperature rise",
-    "coil_window": "the air over the coil",
-    "sensible_coverage": "sensible cooling",
-    "strip_minimum": "the air over the strips",
-}

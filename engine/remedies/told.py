@@ -5,10 +5,11 @@ from typing import Final
 
 from engine.job.job import Job
 from engine.job.sections import ducts_of
+from engine.remedies.air_side import conditional_candidates
 from engine.remedies.candidate import Candidate, Situation
 from engine.verdict import Part
 
-__all__ = ["told_candidates"]
+__all__ = ["openings_known", "told_candidates"]
 
 _LAST: Final = 100.0
 _LEAK_WORTH_SEALING: Final = 0.10
@@ -37,7 +38,7 @@ def _measure_first(at: Situation) -> Iterator[Candidate]:
         ducts = [d for d in ducts_of(at.assessment.house, name) if d.stated]
         if spoken is None or not all(at.is_size_known(d) for d in ducts):
             yield _told(key, f"Measure first: {words}", (0.1, 0.3))
-    if (starved or at.is_over(Part.RETURN_OPENINGS)) and not _openings_known(at.job):
+    if (starved or at.is_over(Part.RETURN_OPENINGS)) and not openings_known(at.job):
         yield _told(
             "measure_first_openings",
             "Measure first: every return grille, width x height of the hole, and which of them "
@@ -48,6 +49,13 @@ def _measure_first(at: Situation) -> Iterator[Candidate]:
         yield _told(
             "measure_first_filter",
             "Look first: size and depth printed on the filter, and where it sits.",
+            (0.1, 0.2),
+        )
+    for one in conditional_candidates(at):
+        wanted = one.words.partition(", bare inside")[0].removeprefix("Build a new return drop, ")
+        yield _told(
+            "measure_first_room",
+            f"Look first: is there room beside the cabinet for a return drop of {wanted}?",
             (0.1, 0.2),
         )
     loads = at.job.number("loads.sensible_gain_btuh")
@@ -78,7 +86,8 @@ _SECTIONS: Final = (
 )
 
 
-def _openings_known(job: Job) -> bool:
+def openings_known(job: Job) -> bool:
+    """Whether the sides of every return opening were stated, or that there is none."""
     for name in ("return.grilles", "filters"):
         entries = tuple(job.entries(name))
         if name == "filters":

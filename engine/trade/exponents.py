@@ -15,6 +15,7 @@ class PressurePart(StrEnum):
     RETURN_DUCT = "return_duct"
     FILTER = "filter"
     COIL = "coil"
+    STRIP_HEAT = "strip_heat"
     SUPPLY_DUCT = "supply_duct"
     REGISTER = "register"
     GRILLE = "grille"
@@ -56,6 +57,7 @@ EXPONENTS: Final[Mapping[PressurePart, Exponent]] = MappingProxyType(
             "mean of tested filters 1.18 (Li 2022, read); 2 when dirty or too small, common "
             "practice",
         ),
+        PressurePart.STRIP_HEAT: _OPENING,
         PressurePart.REGISTER: _OPENING,
         PressurePart.GRILLE: _OPENING,
     }

@@ -136,6 +136,9 @@ class Limits:
     filter_drop_share: Limit = Limit(0.20, "of the rated static", _CP)
     coil_drop_share: Limit = Limit(0.40, "of the rated static", _CP)
     supply_drop_share: Limit = Limit(0.20, "of the rated static", _CP)
+    strip_drop_share: Limit = Limit(
+        0.15, "of the rated static", f"0.07 of 0.50 in. w.c. (memory); {_CP}"
+    )
     return_drop_share: Limit = Limit(0.20, "of the rated static", _CP)
     filter_drop_most_inwc: Limit = Limit(0.38, "in wc", f"one house in ten is above: {_CP}")
 
@@ -251,8 +254,8 @@ def turned(limits: Limits, name: str, value: float, source: str) -> Limits:
         if new.recommended_fpm > new.maximum_fpm:
             raise FactError(
                 key,
-                f"recommended {new.recommended_fpm:g} fpm would be above the largest, "
-                f"{new.maximum_fpm:g}; turn both",
+                f"recommended {new.recommended_fpm:,g} fpm would be above the largest, "
+                f"{new.maximum_fpm:,g}; turn both",
             )
     change: dict[str, Any] = {field_name: new}
     return replace(limits, **change)

@@ -103,4 +103,11 @@ ROWS: Final[tuple[Fact, ...]] = (
         (DP, HP, TT),
         mixed(psc=0.55, ecm_constant_torque=0.25, ecm_variable=0.20),
     ),
+    word(
+        "equipment.strip_outside_rating",
+        "Whether the electric heat kit is outside what the blower table was taken with.",
+        YES_NO,
+        DESK,
+        (MD, DP, DR),
+    ),
 )

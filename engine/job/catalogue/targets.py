@@ -55,6 +55,9 @@ _NEW: Final = (
     number("new.damper_drop_inwc", "Pressure drop of a balancing damper.", Q.STATIC, "in. w.c.",
            (0, 0.15), DESK, (MD,), ranged(0, 0.02, 0.04),
            source="0.03 is the allowance of the residential duct standard (memory)"),
+    number("new.strip_drop_inwc", "Pressure drop of the electric heat kit.", Q.STATIC, "in. w.c.",
+           (0, 0.3), DESK, (MD,), ranged(0.05, 0.07, 0.1),
+           source="0.05 to 0.10, usual allowance (memory)"),
     word("new.drop_remade", "Whether the crew will build a new return drop.", YES_NO, EQUIPMENT,
            (TT,)),
 )  # fmt: skip

@@ -41,7 +41,7 @@ def test_over_the_rating_is_tight_and_beyond_the_last_row_over() -> None:
     beyond = finding(ended, "external_static")
     assert beyond.status is OVER
     assert beyond.maximum == pytest.approx(0.3)
-    assert "At most 1000 CFM" in finding(ended, "delivered_airflow").note
+    assert "At most 1,000 CFM" in finding(ended, "delivered_airflow").note
 
 
 def test_a_stated_maximum_is_an_end_too() -> None:
@@ -66,7 +66,7 @@ def test_below_the_first_row_is_good_news() -> None:
         "delivered_airflow",
     )
     assert found.status is FINE
-    assert "At least 1050 CFM" in found.note
+    assert "At least 1,050 CFM" in found.note
     assert "lower setting" in found.note
 
 

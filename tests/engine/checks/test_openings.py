@@ -36,7 +36,7 @@ def test_the_formula_shows_every_opening() -> None:
         {"width_in": 20, "height_in": 10},
     ]
     found = finding(cooling(facts(return__grilles=grilles)), "return_grille_velocity")
-    assert found.formula == "1000 CFM / (20 x 20 + 20 x 10 in. / 144 = 4.17 sq ft) = 240 fpm"
+    assert found.formula == "1,000 CFM / (20 x 20 + 20 x 10 in. / 144 = 4.17 sq ft) = 240 fpm"
 
 
 def test_the_width_at_which_an_opening_turns() -> None:

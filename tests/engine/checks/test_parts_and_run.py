@@ -87,7 +87,7 @@ def test_with_a_table_it_starts_from_the_table_and_does_not_vote() -> None:
     table = {**FURNACE, "equipment.blower_tables": SOUND["equipment.blower_tables"]}
     found = finding(cooling(table), "friction_rate")
     assert not found.votes
-    assert found.formula.startswith("0.70 in. in the table at 1000 CFM")
+    assert found.formula.startswith("0.70 in. in the table at 1,000 CFM")
     # 0.70 - 0.22 - 0.15 - 0.06 = 0.27; x 100 / 400
     assert found.figure == pytest.approx(0.0675, abs=1e-4)
 

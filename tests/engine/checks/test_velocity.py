@@ -46,13 +46,13 @@ def test_a_trunks_speed_and_status(size, fpm, recommended, maximum, status) -> N
 
 
 def test_the_formula_shows_its_numbers() -> None:
-    assert trunk(width_in=20, height_in=8).formula == "1000 CFM / (20 x 8 in. / 144) = 900 fpm"
+    assert trunk(width_in=20, height_in=8).formula == "1,000 CFM / (20 x 8 in. / 144) = 900 fpm"
     two = finding(
         cooling(facts(supply__trunks=[{"width_in": 18, "height_in": 8}] * 2)),
         "trunk_velocity",
         "trunk 2",
     )
-    assert two.formula == "1000 CFM x 0.50 / (18 x 8 in. / 144) = 500 fpm"
+    assert two.formula == "1,000 CFM x 0.50 / (18 x 8 in. / 144) = 500 fpm"
 
 
 def test_one_trunk_or_two_is_the_difference_between_over_and_fine() -> None:
@@ -110,7 +110,7 @@ def test_just_past_where_it_turns_the_status_is_another(size) -> None:
 
 def test_the_speed_a_friction_chart_shows_is_told_beside_the_real_one() -> None:
     # 1.30 x 160^0.625 / 28^0.25 = 13.48 in., 0.9914 sq ft: 1,000 / 0.9914 = 1,009 fpm
-    assert "1009 fpm" in trunk(width_in=20, height_in=8).note
+    assert "1,009 fpm" in trunk(width_in=20, height_in=8).note
 
 
 ROLES = [

@@ -88,7 +88,7 @@ REFUSED = [
     ({"target.cooling_high_cfm": True}, "target.cooling_high_cfm", "yes or no"),
     ({"target.cooling_high_cfm": None}, "target.cooling_high_cfm", "leave the key out"),
     ({"target.cooling_high_cfm": [900]}, "target.cooling_high_cfm", "one value"),
-    ({"target.cooling_high_cfm": 9}, "target.cooling_high_cfm", "150 to 3000"),
+    ({"target.cooling_high_cfm": 9}, "target.cooling_high_cfm", "150 to 3,000"),
     ({"equipment.kind": 3}, "equipment.kind", "word"),
     ({"equipment.kind": "boiler"}, "equipment.kind", "furnace"),
     ({"equipment.kind": {"low": 1, "likely": 2, "high": 3}}, "equipment.kind", "word"),

@@ -123,3 +123,11 @@ def test_registers_are_known_only_where_stated() -> None:
     )
     assert found is not None
     assert found.area_ft2[0] == pytest.approx(9 * 48 / 144)
+
+
+def test_no_house_is_believed_to_have_less_than_an_opening():
+    there = house({"equipment.cooling_tons": 3}, samples=40_000)
+    openings = openings_of(there)
+    assert openings is not None
+    assert openings.area_ft2.min() > 0.3  # a 6 x 8 in. grille
+    assert all(bank.area_ft2.min() > 0.3 for bank in filters_of(there))

@@ -74,7 +74,7 @@ def test_heating_follows_from_output_and_the_middle_of_the_rise_range() -> None:
     found = target(HEAT, **facts)
     assert found.likely_cfm == pytest.approx(1185, abs=1)
     assert found.known
-    assert "64000 Btu/h" in found.formula
+    assert "64,000 Btu/h" in found.formula
     # a wanted rise of 55 F: 64,000 / (1.08 x 55) = 1,077 CFM
     wanted = target(HEAT, **facts, target__heating_high_rise_degf=55)
     assert wanted.likely_cfm == pytest.approx(1077, abs=1)

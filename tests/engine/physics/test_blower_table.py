@@ -30,7 +30,7 @@ def test_rows_come_in_any_order_and_once() -> None:
     ("rows", "words"),
     [
         ([], "no rows"),
-        ([(0.1, 1400.0), (0.1, 1300.0)], "both 1400 and 1300 CFM at 0.1"),
+        ([(0.1, 1400.0), (0.1, 1300.0)], "both 1,400 and 1,300 CFM at 0.1"),
         ([(0.1, 1000.0), (0.5, 1200.0)], "airflow falls as static rises"),
         ([(0.1, 1000.0), (0.3, 1020.0), (0.5, 1045.0)], "airflow falls as static rises"),
         ([(-0.1, 1000.0)], "static is 0 to 5"),

@@ -1,0 +1,104 @@
+"""What must be measured before a mode may be given up: sizes nobody stated, room nobody looked for.
+
+A mode that no set clears is not lost while what holds it back, besides what the changes cure, is
+only believed of a usual house.
+"""
+
+from collections.abc import Sequence
+from typing import Final
+
+import numpy as np
+
+from engine.assessment import Assessment, ModeAssessment
+from engine.checks.raw import Raw
+from engine.job.job import Job
+from engine.job.modes import Mode
+from engine.remedies.candidate import CARRIED_SHARE, Candidate
+from engine.remedies.rejudging import Rejudge
+from engine.remedies.told import openings_known
+from engine.verdict import Part
+
+__all__ = ["to_measure_first"]
+
+_LISTS: Final = {
+    Part.SUPPLY_TRUNK: "supply.trunks",
+    Part.SUPPLY_BRANCHES: "supply.branches",
+    Part.RETURN_DROP: "return.drops",
+    Part.RETURN_TRUNK: "return.trunks",
+    Part.RETURN_OPENINGS: "return.grilles",
+}
+"""What to collect where findings of a part are only believed of a usual house."""
+
+_SEEN_SHARE: Final = 0.02
+
+
+def to_measure_first(
+    judge: Rejudge, mode: Mode, alone: dict[str, Assessment], offered: Sequence[Candidate]
+) -> tuple[str, ...]:
+    """Facts and lists to collect before a mode may be given up.
+
+    Args:
+        judge: Of the house.
+        mode: A mode that no set without trunks clears.
+        alone: What each change does alone, by its key.
+        offered: Changes that leave the trunks alone, those that need something first among them.
+
+    Returns:
+        What to collect; empty where the mode fails whatever is found.
+    """
+    unmeasured = _unmeasured(judge.few.modes[mode], judge.job)
+    chosen = _best_of_each_group(mode, alone, offered)
+    needs = [key for one in chosen for key in one.needs]
+    if not (unmeasured or needs) or not judge.has_budget():
+        return ()
+    after = judge.quickly(chosen) if chosen else judge.few
+    if _known_over_share(after.modes[mode], after.job) > CARRIED_SHARE:
+        return ()
+    return tuple(dict.fromkeys((*unmeasured, *needs)))
+
+
+def _best_of_each_group(
+    mode: Mode, alone: dict[str, Assessment], offered: Sequence[Candidate]
+) -> list[Candidate]:
+    """Of each kind of change the one that leaves least over, where that is less than now."""
+    best: dict[str, tuple[float, float, Candidate]] = {}
+    for one in offered:
+        after = alone[one.key]
+        left = _over_margin(after.modes[mode], after.job)
+        rank = (left, one.cost_hours)
+        if one.group not in best or rank < best[one.group][:2]:
+            best[one.group] = (*rank, one)
+    return [one for *_, one in best.values()]
+
+
+def _is_unmeasured(raw: Raw, job: Job) -> bool:
+    """Whether a finding is about the size of something nobody has described."""
+    name = _LISTS.get(raw.part)
+    if name is None:
+        return False
+    if raw.part is Part.RETURN_OPENINGS:
+        return not openings_known(job)
+    return job.length(name) is None
+
+
+def _unmeasured(it: ModeAssessment, job: Job) -> tuple[str, ...]:
+    found = (
+        _LISTS[raw.part]
+        for raw in it.raws
+        if raw.votes and raw.over_share > _SEEN_SHARE and _is_unmeasured(raw, job)
+    )
+    return tuple(dict.fromkeys(found))
+
+
+def _known_over_share(it: ModeAssessment, job: Job) -> float:
+    """Share of the samples in which something is over that isn't only believed."""
+    over = np.zeros(it.over.shape, dtype=bool)
+    for raw in it.raws:
+        if raw.votes and not _is_unmeasured(raw, job):
+            over |= raw.judged.over[1:]
+    return float(np.mean(over))
+
+
+def _over_margin(it: ModeAssessment, job: Job) -> float:
+    """How many findings are over on the average, of those that aren't only believed."""
+    return sum(raw.over_share for raw in it.raws if raw.votes and not _is_unmeasured(raw, job))
