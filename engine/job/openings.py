@@ -20,6 +20,7 @@ __all__ = ["FilterBank", "Openings", "Registers", "filters_of", "openings_of", "
 _FRAME_CHANCE: Final = {How.MEASURED: 0.25, How.PHOTO: 0.5, How.PHONE: 0.7, How.GUESSED: 0.7}
 """How often a grille whose place wasn't told was read at its frame (common practice)."""
 
+
 _FILTER_AT_GRILLE: Final = 0.30
 _SMALLEST_IN: Final = 2.0
 
@@ -127,8 +128,7 @@ def _unsaid_place(house: House, fact: str) -> Mask:
 def _usual_filter(house: House, place: str, present: Mask) -> FilterBank:
     r = FILTER_IN2_PER_TON
     per_ton = house.assumed("filters in2 per ton", r.low, r.likely, r.high, fact="filters")
-    per_ton = np.maximum(per_ton, r.least)
-    area = believed_tons(house) * per_ton / 144.0
+    area = believed_tons(house) * np.maximum(per_ton, r.least) / 144.0
     depth = house.assumed("filters depth", 1.0, 1.0, 4.0, fact="filters").clip(0.5, 5.0)
     sizes = f"a believed {area[0] * 144.0:,.0f} sq in."
     return FilterBank(place, False, area, depth, present, sizes, ("filters",))
@@ -209,8 +209,7 @@ def _usual_openings(house: House, banks: tuple[FilterBank, ...]) -> Openings:
     per_ton = house.assumed(
         "return.grilles in2 per ton", r.low, r.likely, r.high, fact="return.grilles"
     )
-    per_ton = np.maximum(per_ton, r.least)
-    area = believed_tons(house) * per_ton / 144.0
+    area = believed_tons(house) * np.maximum(per_ton, r.least) / 144.0
     filtered = np.zeros(house.members, dtype=bool)
     for bank in banks:
         if bank.place == "grille":

@@ -20,6 +20,7 @@ from intake.interview.taking import named_by, take
 from intake.interview.talk import Talk, say
 from intake.interview.told import sentence, told
 from intake.interview.turns import Manner, Say
+from intake.reading.corrections import in_place
 from intake.reading.result import Accepted, AskBack, Command, CommandName
 
 __all__ = ["COMMANDS", "correct", "known_lines", "obey"]
@@ -55,6 +56,23 @@ def _about(
         return [say(Manner.HELP, part(question))]
 
     return tell
+
+
+def _why(talk: Talk, question: Question | None, text: str) -> list[Say]:
+    if question is None:
+        return _help(talk, question, text)
+    weighing = talk.weighing if question.bundle else None
+    for worth in weighing.worths if weighing is not None else ():
+        if worth.bundle.key == question.bundle:
+            # Imported here: telling is needed only once something is to be told.
+            from intake.telling.asking import settles_words
+
+            settles = settles_words(worth)
+            words = (
+                f"{question.why} {settles[0].upper()}{settles[1:]}." if settles else question.why
+            )
+            return [say(Manner.HELP, words)]
+    return [say(Manner.HELP, question.why)]
 
 
 def _help(talk: Talk, question: Question | None, text: str) -> list[Say]:
@@ -152,7 +170,7 @@ _DEEDS: Final[Mapping[CommandName, Callable[[Talk, Question | None, str], list[S
     CommandName.SKIP: _skip,
     CommandName.BACK: _back,
     CommandName.UNDO: _undo,
-    CommandName.WHY: _about(lambda q: q.why),
+    CommandName.WHY: _why,
     CommandName.WHERE: _about(lambda q: q.where),
     CommandName.HOW: _about(lambda q: f"{q.how} Where: {q.where}"),
     CommandName.TYPICAL: _about(lambda q: f"Usual: {q.typical} Yours may differ; measure it."),
@@ -230,7 +248,8 @@ def _rewritten(command: Command, earlier: Answered | None, text: str) -> list[st
         old = re.compile(rf"(?<![\d.]){re.escape(swap['old'])}(?![\d.])")
         if old.search(earlier.text) and earlier.text.strip() != swap["old"]:
             found.insert(0, old.sub(swap["new"], earlier.text, count=1))
-    return found
+    whole = in_place(earlier.text, value) if earlier is not None else None
+    return [*found, whole] if whole else found
 
 
 def _retake(talk: Talk, target: Question, found: Accepted, text: str) -> list[Say]:

@@ -11,6 +11,7 @@ from intake.interview.commands import known_lines
 from intake.interview.events import Event, Finished, Started
 from intake.interview.hearing import heard, open_phone_keys
 from intake.interview.listening import plain_choices
+from intake.interview.planner import place_of
 from intake.interview.question import Question
 from intake.interview.talk import Judge, Talk, say
 from intake.interview.told import sentence, told
@@ -129,14 +130,14 @@ class Conversation:
             lines = known_lines(self._talk)
             last = sentence("; ".join(lines[-3:]))
             recap = f"Back to this job: {len(lines)} answers so far. {last}"
-            return [say(Manner.NOTE, recap), *self._next()]
+            return [say(Manner.NOTE, recap), *self._next(fresh=True)]
         return [
             say(
                 Manner.NOTE,
                 "Can these ducts carry the new equipment's air? Answer as you'd talk; don't know"
                 ' is fine; "help" tells what you can type.',
             ),
-            *self._next(),
+            *self._next(fresh=True),
         ]
 
     def hear(self, text: str) -> list[Say]:
@@ -154,6 +155,7 @@ class Conversation:
         events_before = len(self._talk.events)
         stopped_before = self._talk.state.stopped
         decided_before = self._decided()
+        open_before = self._talk.question
         says = heard(self._talk, line)
         if self._talk.left:
             return [typed, *says]
@@ -166,7 +168,7 @@ class Conversation:
             return [typed, *says]
         if self._decided() and not decided_before and self._talk.question is not None:
             says = [*says, say(Manner.BOOKING, _DECIDED.format(why=self._talk.booking().decided))]
-        return [typed, *says, *self._next()]
+        return [typed, *says, *self._next(fresh=self._talk.question is not open_before)]
 
     def _decided(self) -> bool:
         """Whether a hard flag of this call has decided its booking."""
@@ -197,13 +199,18 @@ class Conversation:
             name = booking.outcome.value.replace("_", " ")
             return f"If stopped now: {name}. {booking.decided}"
         # Imported here: telling is needed only once something is to be told.
+        from intake.telling.asking import bought_sentence
         from intake.telling.verdict import short_verdict
 
         verdict = self._talk.verdict()
         modes = verdict.modes.values()
         if modes and all(m.status is ModeStatus.CANT_SAY and m.treat_as is None for m in modes):
-            return "If stopped now: too early to say."
-        return f"If stopped now: {short_verdict(verdict)}."
+            now = "too early to say"
+        else:
+            now = short_verdict(verdict)
+        weighing = self._talk.weighing
+        buys = bought_sentence(weighing.worths) if weighing is not None else ""
+        return f"If stopped now: {now}. {buys}".rstrip()
 
     def _cleaned(self, text: str) -> str:
         question = self._talk.question
@@ -222,7 +229,7 @@ class Conversation:
         if len(voices) != 1:
             return [say(Manner.QUESTION, _VOICE_WORDS)]
         self.choose(voices[0])
-        return self._next()
+        return self._next(fresh=True)
 
     def _words(self, question: Question) -> str:
         """The question as asked; what was said on the phone is told before it is asked again."""
@@ -232,24 +239,48 @@ class Conversation:
         said = told({key: self.job.beliefs[key] for key in keys})
         return f"By phone: {said}. Confirm, or say what you find. {question.words}"
 
-    def _next(self) -> list[Say]:
-        """The next question, or the end."""
+    def _next(self, *, fresh: bool) -> list[Say]:
+        """The next question, or the end.
+
+        Args:
+            fresh: Whether the question is put for the first time; what belongs to it is told then.
+        """
         talk = self._talk
         if talk.state.voice is None:
             return [say(Manner.QUESTION, _VOICE_WORDS)]
         question = talk.question
         if question is not None:
-            lines = [say(Manner.CAUTION, question.caution)] if self._cautions(question) else []
+            lines = self._before(question) if fresh and not talk.state.reopened else []
             return [*lines, say(Manner.QUESTION, self._words(question))]
-        if not talk.state.finished:
-            talk.happened(Finished())
-        return self._end()
+        if talk.state.finished:
+            return self._end()
+        enough = self._enough()
+        talk.happened(Finished())
+        return [*enough, *self._end()]
 
-    def _cautions(self, question: Question) -> bool:
-        """A caution is told when its question is first put."""
-        state = self._talk.state
-        first = state.asked_back is None and not state.reopened
-        return bool(question.caution) and first
+    def _before(self, question: Question) -> list[Say]:
+        """What is told before a question: why now, what else could be told here, a caution."""
+        lines = [say(Manner.CAUTION, question.caution)] if question.caution else []
+        weighing = self._talk.plan.weighing
+        if weighing is None or not weighing.worths:
+            return lines
+        # Imported here: telling is needed only once something is to be told.
+        from intake.telling.asking import in_one_go, now_sentence
+
+        first = weighing.worths[0]
+        moved = first.bundle.place is not place_of(self._talk.state)
+        together = in_one_go(weighing.worths, first.bundle.place) if moved else ""
+        now = now_sentence(first) if first.bundle.key == question.bundle else ""
+        return [*lines, *(say(Manner.NOTE, words) for words in (together, now) if words)]
+
+    def _enough(self) -> list[Say]:
+        """Why no more is asked, where more could be."""
+        weighing = self._talk.plan.weighing
+        if weighing is None or weighing.stop is None or not weighing.worths:
+            return []
+        from intake.telling.asking import enough_sentence
+
+        return [say(Manner.NOTE, enough_sentence(settled=weighing.stop == "settled"))]
 
     def _end(self) -> list[Say]:
         if self._talk.state.voice is Voice.DISPATCHER:

@@ -23,6 +23,7 @@ __all__ = [
     "Started",
     "Undone",
     "Unsaid",
+    "WentOn",
     "event_from_json",
     "event_to_json",
     "kept_readings",
@@ -144,9 +145,15 @@ class FlagSettled(_Event):
 
 
 class Finished(_Event):
-    """The person asked for the verdict as it stands, or nothing was left to ask."""
+    """The person asked for the verdict as it stands, or nothing worth asking was left."""
 
     type: Literal["finished"] = "finished"
+
+
+class WentOn(_Event):
+    """The person wants to answer more after the end, worth asking or not."""
+
+    type: Literal["went_on"] = "went_on"
 
 
 Event = Annotated[
@@ -158,7 +165,8 @@ Event = Annotated[
     | Undone
     | FlagRaised
     | FlagSettled
-    | Finished,
+    | Finished
+    | WentOn,
     Field(discriminator="type"),
 ]
 

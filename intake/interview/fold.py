@@ -19,6 +19,7 @@ from intake.interview.events import (
     Started,
     Undone,
     Unsaid,
+    WentOn,
 )
 from intake.interview.turns import Voice
 
@@ -45,7 +46,8 @@ class State:
         doubt_text: The line that raised it, which may hold an answer too.
         stopped: Kind of the red flag that stopped the script.
         flags: Every red flag that was there, in order.
-        finished: Whether the verdict or the card was asked for, or nothing was left to ask.
+        finished: Whether the verdict or the card was asked for, or nothing worth asking was left.
+        beyond: Whether the person wants to be asked what isn't worth asking as well.
         sittings: How many sittings began.
     """
 
@@ -62,6 +64,7 @@ class State:
     stopped: str = ""
     flags: tuple[str, ...] = ()
     finished: bool = False
+    beyond: bool = False
     sittings: int = 0
 
     @cached_property
@@ -94,6 +97,15 @@ class State:
     def lacks(self) -> frozenset[str]:
         """Facts of tools that turned out not to be at hand."""
         return frozenset(e.lacks for e in self.standing if isinstance(e, Unsaid) and e.lacks)
+
+    @property
+    def asked(self) -> tuple[str, ...]:
+        """Keys of the questions that were put in this voice and settled, in order."""
+        return tuple(
+            event.question
+            for event, voice in zip(self.standing, self.voices, strict=True)
+            if voice is self.voice and not (isinstance(event, Answered) and event.volunteered)
+        )
 
     @property
     def last_answer(self) -> Answered | None:
@@ -157,7 +169,9 @@ def step(state: State, event: Event) -> State:
         case FlagSettled():
             return replace(state, stopped="", doubt="", doubts=0, doubt_text="")
         case Finished():
-            return replace(_calm(state), finished=True)
+            return replace(_calm(state), finished=True, beyond=False)
+        case WentOn():
+            return replace(_calm(state), finished=False, beyond=True)
 
 
 def _stood(state: State, event: Standing, job: Job) -> State:

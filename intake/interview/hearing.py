@@ -7,7 +7,7 @@ from typing import Final
 from intake.interview import danger
 from intake.interview.clauses import Clause, clauses
 from intake.interview.commands import obey
-from intake.interview.events import AskedBack, Reopened, Unsaid, kept_readings
+from intake.interview.events import AskedBack, Unsaid, WentOn, kept_readings
 from intake.interview.listening import Heard, Nothing, Same, listen, picked, plain_choices
 from intake.interview.misreading import (
     MISREADS_BEFORE_CHOICES,
@@ -17,11 +17,12 @@ from intake.interview.misreading import (
 )
 from intake.interview.own_reading import OWN_FIELDS
 from intake.interview.placing import CONFIRMS, ELSEWHERE, ask_of_size, placed, taken_elsewhere
-from intake.interview.planner import question_of, still_open
+from intake.interview.planner import left_over, question_of
 from intake.interview.question import Question
 from intake.interview.short_answers import short_answer
 from intake.interview.taking import (
     confirm,
+    denied,
     elsewhere,
     give_up,
     named_by,
@@ -148,6 +149,9 @@ def _answer(talk: Talk, line: str) -> list[Say]:
     phone_keys = open_phone_keys(talk, question)
     if phone_keys and normalise(line).strip(".! ") in CONFIRMS:
         return confirm(talk, question, line, phone_keys)
+    absent = denied(talk, question, line)
+    if absent is not None:
+        return take_nothing(talk, absent, line, volunteered=True)
     if not _own_answer(question, found) or _names_another(talk, question, line):
         other = elsewhere(talk, question, line)
         if other is not None and (said := taken_elsewhere(talk, other, line)):
@@ -163,13 +167,13 @@ _SKIPS_TOO: Final = re.compile(r"(?:skip|pass|no table|(?:i )?don'?t have)\b")
 
 
 def _in_one_breath(talk: Talk, parts: tuple[str, list[Clause]]) -> list[Say]:
-    """Answers to several questions in one line, the open one's last so that others stay aside."""
+    """Answers to several questions in one line, the open one's first while it is the open one."""
     own, others = parts
-    says: list[Say] = []
+    says = _answer(talk, own)
     for clause in others:
         said = take(talk, clause.question, clause.found, clause.text, volunteered=True)
         says += [say(Manner.ASK_BACK, said)] if isinstance(said, str) else said
-    return _answer(talk, own) + says
+    return says
 
 
 def _own_answer(question: Question, found: Heard) -> bool:
@@ -355,11 +359,9 @@ def _numbered(talk: Talk, question: Question, fresh: Heard, line: str) -> list[S
 
 def _after_the_end(talk: Talk, line: str) -> list[Say]:
     """Nothing is open: requests and corrections still work, and facts that are named."""
-    if _GO_ON.fullmatch(normalise(line)):
-        left = still_open(talk.state, talk.context)
-        if left is not None:
-            talk.happened(Reopened(question=left.key))
-            return [say(Manner.NOTE, "Going on with the questions.")]
+    if _GO_ON.fullmatch(normalise(line)) and left_over(talk.state, talk.context):
+        talk.happened(WentOn())
+        return [say(Manner.NOTE, 'Going on with what is left; "finish" ends.')]
     found = read("text", line, previous=_previous(talk))
     if isinstance(found, Command):
         said = obey(talk, found, None, line)
@@ -373,8 +375,8 @@ def _after_the_end(talk: Talk, line: str) -> list[Say]:
         return said_or_why
     named = named_by(talk, line)
     hint = f' about {named.label.lower()}, e.g. "sorry, ..."' if named is not None else ""
-    left = still_open(talk.state, talk.context)
-    first = "All is asked." if left is None else 'Say "go on" for more questions.'
+    more = left_over(talk.state, talk.context)
+    first = 'Say "go on" for more questions.' if more else "All is asked."
     words = f"{first} You can still correct an answer{hint}, undo, show, or quit."
     return [say(Manner.NOTE, words)]
 

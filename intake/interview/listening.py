@@ -291,6 +291,7 @@ _COUNT_FIRST: Final = re.compile(
     r"(?:just |only |there (?:is|are) )?(?P<count>one|two|three|four|both|single|[1-4])"
     r"(?: trunks?| of them| mains?)?[ ,:;.-]+(?P<rest>.*\d.*)"
 )
+_BOTH: Final = re.compile(r"\bboth\b(?! (?:ways?|sides?|dimensions?|inches|numbers?|ends)\b)")
 _COUNTS: Final = {"one": 1, "single": 1, "two": 2, "both": 2, "three": 3, "four": 4}
 _CHANGES: Final = re.compile(r"\b(?:reduc\w*|step\w*|then|down|to|becomes|narrow\w*|after|end)\b")
 
@@ -304,6 +305,8 @@ def _several_trunks(found: Reading, line: str, job: Job) -> Reading:
             said = counted["count"]
             count = _COUNTS.get(said) or int(said)
             return Accepted({**rest.values, "count": count}, rest.sure, rest.place, rest.others)
+    if isinstance(found, Accepted) and "count" not in found.values and _BOTH.search(line):
+        return replace(found, values={**found.values, "count": 2})
     if not isinstance(found, AskBack) or found.kind is not AskKind.TWO_VALUES:
         return found
     count_known = job.number("supply.trunks.0.count")

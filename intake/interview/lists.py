@@ -338,6 +338,7 @@ _TAKERS: Final[Mapping[str, _Taker]] = {
     "supply.branches": _duct,
     "supply.branches.slack": _slack,
     "return.drops": _duct,
+    "return.trunks": _duct,
     "filters": _filters,
     "filters.depth": _thickness,
     "liner": _thickness,

@@ -1,9 +1,10 @@
-"""Which question is put next: the bank in order, less what is settled, implied or impossible."""
+"""Which question is put next: rules first, then by what it is worth, until nothing is."""
 
-from collections.abc import Callable
-from dataclasses import replace
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
 
-from engine.job.facts import catalogue, pattern_of
+from engine.job.facts import Place, catalogue, pattern_of
 from intake.interview.booking import BOOKING_RULES, can_change
 from intake.interview.dispatcher import DISPATCHER
 from intake.interview.fold import State
@@ -11,14 +12,35 @@ from intake.interview.question import Context, Question
 from intake.interview.technician import TECHNICIAN
 from intake.interview.turns import Voice
 
+if TYPE_CHECKING:  # the engine's numbers are loaded once something is weighed
+    from engine.assessment import Assessment
+    from intake.interview.weighing import Weighing
+
 __all__ = [
+    "Plan",
     "bank_of",
     "collectable",
     "context_of",
-    "next_question",
+    "left_over",
+    "place_of",
+    "plan_of",
     "question_of",
-    "still_open",
+    "weighed",
 ]
+
+
+@dataclass(frozen=True, slots=True)
+class Plan:
+    """What is asked now.
+
+    Attributes:
+        question: The question to put; None if nothing is left that is worth it, or the script is
+            stopped.
+        weighing: What it was chosen by; None where it is asked by rule.
+    """
+
+    question: Question | None
+    weighing: "Weighing | None" = None
 
 
 def bank_of(voice: Voice | None) -> tuple[Question, ...]:
@@ -34,7 +56,11 @@ def question_of(key: str) -> Question | None:
     return None
 
 
-def context_of(state: State, wanted: Callable[[], frozenset[str]] = frozenset) -> Context:
+def context_of(
+    state: State,
+    wanted: Callable[[], frozenset[str]] = frozenset,
+    assessed: "Callable[[], Assessment] | None" = None,
+) -> Context:
     """What the questions may look at."""
     return Context(
         state.job,
@@ -44,28 +70,80 @@ def context_of(state: State, wanted: Callable[[], frozenset[str]] = frozenset) -
         state.closed,
         state.lacks,
         wanted,
+        assessed,
+        state.beyond,
     )
 
 
-def next_question(state: State, context: Context) -> Question | None:
-    """The question to put now; None if nothing is left, or the script is stopped."""
+def plan_of(state: State, context: Context) -> Plan:
+    """The question to put now, and why."""
     if state.voice is None or state.stopped or state.doubt or state.finished:
-        return None
+        return Plan(None)
     if state.reopened:
-        return question_of(state.reopened)
-    return still_open(state, context)
+        return Plan(question_of(state.reopened))
+    if state.voice is Voice.DISPATCHER:
+        return Plan(_of_the_call(state, context))
+    if context.assessed is None:
+        return Plan(next(_applying(context), None))
+    by_rule = next((q for q in TECHNICIAN if not q.bundle and q.applies(context)), None)
+    if by_rule is not None:  # before anything is judged
+        return Plan(by_rule)
+    open_questions = tuple(_applying(context))
+    begun = _begun(state, open_questions)
+    weighing = None if begun else weighed(state, context)
+    if weighing is None:
+        return Plan(begun)
+    if weighing.stop is not None and not context.beyond:
+        return Plan(next((q for q in open_questions if q.closing), None), weighing)
+    ranks = {worth.bundle.key: rank for rank, worth in enumerate(weighing.worths)}
+    first = min(open_questions, key=lambda question: ranks.get(question.bundle, len(ranks)))
+    return Plan(first, weighing)
 
 
-def still_open(state: State, context: Context) -> Question | None:
-    """The first question of the bank that is neither settled, implied nor impossible."""
-    calling = state.voice is Voice.DISPATCHER
-    late = calling and _minutes_spent(state) >= BOOKING_RULES.longest_call_minutes
-    for question in bank_of(state.voice):
-        if not question.applies(context):
-            continue
-        if calling and not can_change(question.key, state.job, late=late):
-            continue
-        return question
+def left_over(state: State, context: Context) -> bool:
+    """Whether more could be asked after the end, worth asking or not."""
+    going_on = replace(state, finished=False, beyond=True)
+    return plan_of(going_on, replace(context, beyond=True)).question is not None
+
+
+def weighed(state: State, context: Context) -> "Weighing | None":
+    """What the technician's open questions are worth; None without an engine or questions."""
+    open_questions = tuple(_applying(context))
+    if not open_questions or context.assessed is None:
+        return None
+    # Imported here: weighing loads numpy, which the first questions don't need.
+    from intake.interview.weighing import weigh
+
+    settled = [question for question in TECHNICIAN if context.settled(question.key)]
+    return weigh(context.assessed(), context, open_questions, settled, place_of(state))
+
+
+def place_of(state: State) -> Place | None:
+    """Where the person stands: where the last question that was put is answered."""
+    asked = [question_of(key) for key in state.asked]
+    return asked[-1].place if asked and asked[-1] is not None else None
+
+
+def _applying(context: Context) -> Iterator[Question]:
+    return (question for question in TECHNICIAN if question.applies(context))
+
+
+def _begun(state: State, open_questions: tuple[Question, ...]) -> Question | None:
+    """What is left of the bundle that was begun last, asked for or told by the way."""
+    for event, voice in zip(reversed(state.standing), reversed(state.voices), strict=True):
+        asked = question_of(event.question) if voice is state.voice else None
+        if asked is not None and asked.bundle:
+            for question in open_questions:
+                if question.bundle == asked.bundle:
+                    return question
+    return None
+
+
+def _of_the_call(state: State, context: Context) -> Question | None:
+    late = _minutes_spent(state) >= BOOKING_RULES.longest_call_minutes
+    for question in DISPATCHER:
+        if question.applies(context) and can_change(question.key, state.job, late=late):
+            return question
     return None
 
 

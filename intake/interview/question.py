@@ -2,11 +2,15 @@
 
 from collections.abc import Callable
 from dataclasses import dataclass, field
+from typing import TYPE_CHECKING
 
 from engine.job.belief import How
 from engine.job.facts import Place
 from engine.job.job import LISTS, Job
 from intake.interview.turns import Voice
+
+if TYPE_CHECKING:  # the engine's numbers are loaded once something is weighed
+    from engine.assessment import Assessment
 
 __all__ = ["Context", "Question", "always"]
 
@@ -23,6 +27,9 @@ class Context:
         closed: Places that can't be reached today.
         lacks: Facts of tools that turned out not to be at hand ("site.has_gauge").
         wanted: Gives the keys of facts that the verdict asks for; computed when first called.
+        assessed: Gives the job put to every check, to weigh questions by; None where nobody
+            weighs.
+        beyond: Whether the person wants to answer what isn't worth asking as well.
     """
 
     job: Job
@@ -32,6 +39,8 @@ class Context:
     closed: frozenset[str] = frozenset()
     lacks: frozenset[str] = frozenset()
     wanted: Callable[[], frozenset[str]] = field(default=frozenset)
+    assessed: "Callable[[], Assessment] | None" = None
+    beyond: bool = False
 
     def word(self, key: str) -> str:
         """A fact's word; empty if nobody stated it."""
@@ -118,11 +127,16 @@ class Question:
         when: Whether it applies.
         confirm: Answers given by phone are asked again on site.
         topics: Words that name it in a correction or a volunteered answer.
-        none: What "none" means: "zero" states that its list is empty, any other word settles
-            the question (and the question of that name); empty if "none" is no answer.
+        none: What "none" means: "zero" states that its list is empty, "FACT=WORD" states that
+            fact, any other word settles the question (and the question of that name); empty if
+            "none" is no answer.
         same: The fact that "same" copies; empty if "same" is no answer.
         caution: What is told before it is asked.
         label: What its answer is called in an echo.
+        bundle: The engine's bundle of facts that it belongs to, by whose worth it is asked; empty
+            if it is asked by rule, before anything is weighed.
+        closing: Asked before the end whatever it is worth: a caution or a verdict of its own hangs
+            on it.
     """
 
     key: str
@@ -147,6 +161,8 @@ class Question:
     same: str = ""
     caution: str = ""
     label: str = ""
+    bundle: str = ""
+    closing: bool = False
 
     def applies(self, context: Context) -> bool:
         """Whether it is worth putting: not settled, not implied, possible here."""

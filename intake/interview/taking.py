@@ -23,6 +23,7 @@ from intake.reading.result import Accepted, Sure, Volunteered
 
 __all__ = [
     "confirm",
+    "denied",
     "elsewhere",
     "give_up",
     "knowing",
@@ -129,6 +130,7 @@ _FIELD_HOMES: Final[Mapping[str, tuple[tuple[str, str], ...]]] = {
     "year": ((r"", "year_built"), (r"", "d_year")),
     "duct": (
         (r"\bdrop\b", "drop_size"),
+        (r"\breturn (?:trunk|main|duct)\b", "return_trunk"),
         (r"\bbranch\w*\b|\brun ?outs?\b", "branches"),
         (r"\btrunk\b|\bmain\b", "trunk_size"),
     ),
@@ -171,18 +173,40 @@ def _home(talk: Talk, question: Question, other: Volunteered) -> Question | None
     return None
 
 
-def take_nothing(talk: Talk, question: Question, text: str) -> list[Say]:
+def take_nothing(
+    talk: Talk, question: Question, text: str, *, volunteered: bool = False
+) -> list[Say]:
     """There is none of what was asked for: an empty list, or a question settled without facts."""
     if question.none == "zero":
         section = question.section
-        event = Answered(question=question.key, text=text, forget=(section,), lengths={section: 0})
+        event = Answered(
+            question=question.key,
+            text=text,
+            forget=(section,),
+            lengths={section: 0},
+            volunteered=volunteered,
+        )
+    elif "=" in question.none:
+        key, _, word = question.none.partition("=")
+        event = Answered(
+            question=question.key,
+            text=text,
+            beliefs={key: Known(word, how_known(key, knowing(talk)))},
+            volunteered=volunteered,
+        )
     else:
         settles = [question.none]
         forget: tuple[str, ...] = ()
         if question.none == "new_no_cooling" and talk.context.staged:
             settles.append("burner_staged")
             forget = ("equipment.stages",)
-        event = Answered(question=question.key, text=text, forget=forget, settles=tuple(settles))
+        event = Answered(
+            question=question.key,
+            text=text,
+            forget=forget,
+            settles=tuple(settles),
+            volunteered=volunteered,
+        )
     talk.happened(event)
     return [say(Manner.ECHO, f"{question.label}: none.")]
 
@@ -338,6 +362,24 @@ def named_first(talk: Talk, text: str) -> Question | None:
             if re.match(rf"{re.escape(topic)}\b", line) and (best is None or len(topic) > best[0]):
                 best = (len(topic), question)
     return best[1] if best else None
+
+
+_DENIES: Final = re.compile(
+    r"(?:(?:and|also|oh|but),? )*(?:there(?:'?s| is| are)? |it has |we have |i (?:see|have) |has )?"
+    r"(?:no|not an?|isn'?t an?|aren'?t any|not any) (?P<thing>[a-z ]+?)"
+    r"(?: (?:here|there|at all|in this house|on this one|though|either))*[.! ]*"
+)
+
+
+def denied(talk: Talk, question: Question, text: str) -> Question | None:
+    """The other question whose thing a line says there is none of ("there's no return trunk")."""
+    match = _DENIES.fullmatch(text.lower().strip().replace("’", "'"))
+    if match is None:
+        return None
+    for other in bank_of(talk.state.voice):
+        if other.none and other.key != question.key and match["thing"] in other.topics:
+            return other
+    return None
 
 
 def named_by(talk: Talk, words: str) -> Question | None:

@@ -1,7 +1,7 @@
 """The inside of a conversation: its state, what is recorded, and what every answer does to it."""
 
-from collections.abc import Callable, Collection, Sequence
-from typing import Protocol
+from collections.abc import Callable, Sequence
+from typing import TYPE_CHECKING, Protocol
 
 from engine.job.job import Job
 from engine.verdict import Verdict
@@ -9,9 +9,13 @@ from intake.interview.booking import Booking
 from intake.interview.booking_card import card_of
 from intake.interview.events import Event
 from intake.interview.fold import State, fold, step
-from intake.interview.planner import collectable, context_of, next_question
+from intake.interview.planner import Plan, collectable, context_of, plan_of, weighed
 from intake.interview.question import Context, Question
 from intake.interview.turns import Manner, Say, Speaker, Voice
+
+if TYPE_CHECKING:  # the engine's numbers are loaded once something is judged
+    from engine.assessment import Assessment
+    from intake.interview.weighing import Weighing
 
 __all__ = ["Judge", "Talk", "say"]
 
@@ -44,14 +48,15 @@ class Talk:
         record: Callable[[Event], None] | None,
         judge: Judge | None,
     ) -> None:
-        """Fold what happened so far."""
+        """Fold what happened so far; with a judge of their own, nobody weighs the questions."""
         self.events: list[Event] = list(events)
         self.state: State = fold(self.events)
         self.left = False
         self._record = record
         self._judge = judge
         self._judged: tuple[Job, frozenset[str], Verdict] | None = None
-        self._wants: tuple[Job, frozenset[str]] | None = None
+        self._assessment: tuple[Job, Assessment] | None = None
+        self._plan: tuple[State, Plan] | None = None
 
     def happened(self, event: Event) -> None:
         """Keep an event, then take it in; an event that can't be kept is not taken in.
@@ -68,12 +73,28 @@ class Talk:
     @property
     def context(self) -> Context:
         """What the questions may look at."""
-        return context_of(self.state, self._wanted)
+        assessed = self._assessed if self._judge is None else None
+        return context_of(self.state, self._wanted, assessed)
+
+    @property
+    def plan(self) -> Plan:
+        """The open question and what it was chosen by; the same object while nothing changes."""
+        if self._plan is None or self._plan[0] is not self.state:
+            self._plan = (self.state, plan_of(self.state, self.context))
+        return self._plan[1]
 
     @property
     def question(self) -> Question | None:
-        """The open question; None if nothing is left or the script is stopped."""
-        return next_question(self.state, self.context)
+        """The open question; None if nothing worth asking is left or the script is stopped."""
+        return self.plan.question
+
+    @property
+    def weighing(self) -> "Weighing | None":
+        """What the technician's open questions are worth; None where nobody weighs them."""
+        state = self.state
+        if state.voice is not Voice.TECHNICIAN or state.stopped or state.doubt or state.finished:
+            return None
+        return self.plan.weighing or weighed(state, self.context)
 
     @property
     def collectable(self) -> frozenset[str]:
@@ -87,7 +108,7 @@ class Talk:
             known, had, verdict = self._judged
             if known is job and had == open_facts:
                 return verdict
-        verdict = self._judge(job) if self._judge is not None else _judged(job, open_facts)
+        verdict = self._judge(job) if self._judge is not None else self._by_engine(job, open_facts)
         self._judged = (job, open_facts, verdict)
         return verdict
 
@@ -97,22 +118,23 @@ class Talk:
         return card_of(state.job, state.unsaid, state.flags)
 
     def _wanted(self) -> frozenset[str]:
-        """What the verdict asks for, of a technician; judged once for what is known."""
-        state = self.state
-        if state.voice is not Voice.TECHNICIAN:
+        """What the verdict asks for, of a technician."""
+        if self.state.voice is not Voice.TECHNICIAN:
             return frozenset()
-        if self._wants is None or self._wants[0] is not state.job:
-            if self._judge is not None:
-                verdict = self._judge(state.job)
-            else:
-                verdict = _judged(state.job, collectable(state, context_of(state)))
-            keys = frozenset(wanted.key for wanted in verdict.collect_next)
-            self._wants = (state.job, keys)
-        return self._wants[1]
+        return frozenset(wanted.key for wanted in self.verdict().collect_next)
 
+    def _assessed(self) -> "Assessment":
+        """The job put to the engine's checks; the same object while nothing changes."""
+        job = self.state.job
+        if self._assessment is None or self._assessment[0] is not job:
+            # Imported here: it loads numpy and the physics, which the first question doesn't need.
+            from engine.assessment import assess
 
-def _judged(job: Job, open_facts: Collection[str]) -> Verdict:
-    # Imported here: judging loads numpy and the physics, which the first question doesn't need.
-    from engine.judge import judge
+            self._assessment = (job, assess(job))
+        return self._assessment[1]
 
-    return judge(job, collectable=open_facts)
+    def _by_engine(self, job: Job, open_facts: frozenset[str]) -> Verdict:
+        # Imported here for the same reason.
+        from engine.judge import judge
+
+        return judge(job, collectable=open_facts, assessment=self._assessed())

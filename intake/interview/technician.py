@@ -1,4 +1,4 @@
-"""The technician's bank: every question in the order in which it is put."""
+"""The technician's bank: every question, what is asked by rule first."""
 
 from typing import Final
 
@@ -15,12 +15,13 @@ __all__ = ["TECHNICIAN"]
 
 TECHNICIAN: Final[tuple[Question, ...]] = (
     *AT_THE_DESK,
-    *BLOWER_AND_COIL,
     *THE_GATES,
+    *BLOWER_AND_COIL,
     *AT_THE_EQUIPMENT,
     *THE_READINGS,
     *ALONG_THE_DUCTS,
     *THE_HOUSE,
     *THE_LOADS,
 )
-"""Safety, what goes in, gates, equipment, readings, ducts, house, and loads if they matter."""
+"""Safety, what goes in and the gates are asked by rule; the rest by what it is worth, and in this
+order where nobody weighs it."""

@@ -49,6 +49,7 @@ BLOWER_AND_COIL: Final[tuple[Question, ...]] = (
         section="blower",
         topics=("blower table",),
         label="Blower table",
+        bundle="blower_table",
     ),
     Question(
         "coil_in_table",
@@ -66,6 +67,7 @@ BLOWER_AND_COIL: Final[tuple[Question, ...]] = (
         when=_coil_may_be_inside,
         topics=("coil in the table",),
         label="The coil and the table",
+        bundle="blower_table",
     ),
     Question(
         "filter_in_table",
@@ -83,6 +85,7 @@ BLOWER_AND_COIL: Final[tuple[Question, ...]] = (
         when=_has_table,
         topics=("filter in the table",),
         label="The filter and the table",
+        bundle="blower_table",
     ),
     Question(
         "blower_kind",
@@ -100,6 +103,7 @@ BLOWER_AND_COIL: Final[tuple[Question, ...]] = (
         when=_no_table,
         topics=("motor", "blower motor"),
         label="Blower motor",
+        bundle="blower_table",
     ),
     Question(
         "blower_limit",
@@ -117,6 +121,7 @@ BLOWER_AND_COIL: Final[tuple[Question, ...]] = (
         when=_holds_airflow,
         topics=("maximum static", "max static"),
         label="Holds its airflow up to",
+        bundle="blower_table",
     ),
     Question(
         "coil_drop",
@@ -134,6 +139,7 @@ BLOWER_AND_COIL: Final[tuple[Question, ...]] = (
         when=_coil_outside,
         topics=("coil drop", "new coil"),
         label="New coil, wet",
+        bundle="coil_drop",
     ),
     Question(
         "coil_drop_at",
@@ -151,6 +157,7 @@ BLOWER_AND_COIL: Final[tuple[Question, ...]] = (
         when=_coil_drop_given,
         topics=("coil drop airflow",),
         label="Coil drop listed",
+        bundle="coil_drop",
     ),
 )
 """What the blower can do, and what the coil costs it."""

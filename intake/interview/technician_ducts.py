@@ -22,6 +22,25 @@ def _branches_unknown(context: Context) -> bool:
 
 ALONG_THE_DUCTS: Final[tuple[Question, ...]] = (
     Question(
+        "return_trunk",
+        "duct",
+        'Does a return trunk lead to the drop? Its size where it meets the drop; "none" if none.',
+        "Where one long duct gathers the returns, all the air comes through it too.",
+        "Follow the return from the drop away from the unit.",
+        "Tape across and down, width by height. Panned joists: say so.",
+        "14x8 to 24x10, or joists closed with sheet metal.",
+        _TRUNKS,
+        2.0,
+        section="return.trunks",
+        facts=("return.trunks",),
+        unit="in",
+        needs=_TAPE,
+        topics=("return trunk", "return duct"),
+        none="zero",
+        label="Return trunk",
+        bundle="return_trunk",
+    ),
+    Question(
         "run_supply",
         "length",
         "How many feet from the plenum to the farthest supply register?",
@@ -36,6 +55,7 @@ ALONG_THE_DUCTS: Final[tuple[Question, ...]] = (
         unit="ft",
         topics=("supply length", "longest run", "supply run"),
         label="Longest supply run",
+        bundle="lengths",
     ),
     Question(
         "run_return",
@@ -52,6 +72,7 @@ ALONG_THE_DUCTS: Final[tuple[Question, ...]] = (
         unit="ft",
         topics=("return length", "return run"),
         label="Longest return run",
+        bundle="lengths",
     ),
     Question(
         "fittings",
@@ -68,6 +89,7 @@ ALONG_THE_DUCTS: Final[tuple[Question, ...]] = (
         topics=("fittings", "elbows"),
         none="zero",
         label="Fittings",
+        bundle="fittings",
     ),
     Question(
         "step_down",
@@ -82,9 +104,18 @@ ALONG_THE_DUCTS: Final[tuple[Question, ...]] = (
         section="supply.trunks.step",
         unit="in",
         needs=_TAPE,
-        topics=("reduction", "smaller trunk"),
-        none="no_step_down",
+        topics=(
+            "reduction",
+            "smaller trunk",
+            "steps down",
+            "trunk steps down",
+            "trunk reduces",
+            "trunk goes down",
+            "trunk gets smaller",
+        ),
+        none="house.trunk_steps_down=no",
         label="Trunk steps down to",
+        bundle="step_down",
     ),
     Question(
         "step_share",
@@ -105,6 +136,7 @@ ALONG_THE_DUCTS: Final[tuple[Question, ...]] = (
         ),
         topics=("share",),
         label="Air left in the smaller part",
+        bundle="step_down",
     ),
     Question(
         "branches",
@@ -121,6 +153,7 @@ ALONG_THE_DUCTS: Final[tuple[Question, ...]] = (
         unit="in",
         topics=("branches", "branch", "runs", "runouts"),
         label="Branches",
+        bundle="branches",
     ),
     Question(
         "branch_count",
@@ -137,6 +170,7 @@ ALONG_THE_DUCTS: Final[tuple[Question, ...]] = (
         when=lambda c: c.job.is_known("supply.branches.0.shape"),
         topics=("number of branches",),
         label="Number of branches",
+        bundle="branches",
     ),
     Question(
         "branch_core",
@@ -153,6 +187,7 @@ ALONG_THE_DUCTS: Final[tuple[Question, ...]] = (
         choices=("core", "jacket"),
         when=lambda c: wants_core("supply.branches.0", c),
         label="Flex measured",
+        bundle="branches",
     ),
     Question(
         "registers",
@@ -169,6 +204,7 @@ ALONG_THE_DUCTS: Final[tuple[Question, ...]] = (
         when=_branches_unknown,
         topics=("registers", "vents"),
         label="Supply registers",
+        bundle="registers",
     ),
     Question(
         "flex_slack",
@@ -193,6 +229,7 @@ ALONG_THE_DUCTS: Final[tuple[Question, ...]] = (
         topics=("flex", "slack"),
         label="Flex hung",
         caution="Attic or crawl only if it is safe today: cool enough, lit, on framing, not alone.",
+        bundle="flex_slack",
     ),
 )
 """Longest run, step-downs, branches."""

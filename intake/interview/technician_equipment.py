@@ -50,6 +50,7 @@ AT_THE_EQUIPMENT: Final[tuple[Question, ...]] = (
         section="supply.trunks",
         topics=("number of trunks", "how many trunks", "trunks"),
         label="Supply trunks leaving the plenum",
+        bundle="trunks",
     ),
     Question(
         "trunk_size",
@@ -68,6 +69,7 @@ AT_THE_EQUIPMENT: Final[tuple[Question, ...]] = (
         confirm=True,
         topics=("supply trunk", "main trunk", "trunk", "main", "supply main"),
         label="Supply trunk",
+        bundle="trunks",
     ),
     Question(
         "trunk_tall",
@@ -83,6 +85,7 @@ AT_THE_EQUIPMENT: Final[tuple[Question, ...]] = (
         choices=YES_NO,
         when=_tall_looks_odd,
         label="Taller than wide",
+        bundle="trunks",
     ),
     Question(
         "trunk_skin",
@@ -100,6 +103,7 @@ AT_THE_EQUIPMENT: Final[tuple[Question, ...]] = (
         when=lambda c: wants_skin("supply.trunks.0", c),
         topics=("trunk material",),
         label="Supply trunk",
+        bundle="trunks",
     ),
     Question(
         "trunk_where",
@@ -117,6 +121,7 @@ AT_THE_EQUIPMENT: Final[tuple[Question, ...]] = (
         when=lambda c: wants_where("supply.trunks.0", c),
         topics=("tape on the trunk",),
         label="Tape held",
+        bundle="trunks",
     ),
     Question(
         "trunk_core",
@@ -133,6 +138,7 @@ AT_THE_EQUIPMENT: Final[tuple[Question, ...]] = (
         choices=("core", "jacket"),
         when=lambda c: wants_core("supply.trunks.0", c),
         label="Flex measured",
+        bundle="trunks",
     ),
     Question(
         "trunk_liner",
@@ -150,6 +156,7 @@ AT_THE_EQUIPMENT: Final[tuple[Question, ...]] = (
         when=lambda c: wants_liner("supply.trunks.0", c),
         topics=("liner",),
         label="Liner",
+        bundle="trunks",
     ),
     Question(
         "drop_size",
@@ -169,6 +176,7 @@ AT_THE_EQUIPMENT: Final[tuple[Question, ...]] = (
         topics=("return drop", "drop"),
         none="zero",
         label="Return drop",
+        bundle="drop",
     ),
     Question(
         "drop_skin",
@@ -186,6 +194,7 @@ AT_THE_EQUIPMENT: Final[tuple[Question, ...]] = (
         when=lambda c: has_drop(c) and wants_skin("return.drops.0", c),
         topics=("drop material",),
         label="Return drop",
+        bundle="drop",
     ),
     Question(
         "drop_where",
@@ -203,6 +212,7 @@ AT_THE_EQUIPMENT: Final[tuple[Question, ...]] = (
         when=lambda c: has_drop(c) and wants_where("return.drops.0", c),
         topics=("tape on the drop",),
         label="Tape on the drop",
+        bundle="drop",
     ),
     Question(
         "drop_liner",
@@ -220,6 +230,7 @@ AT_THE_EQUIPMENT: Final[tuple[Question, ...]] = (
         when=lambda c: wants_liner("return.drops.0", c),
         topics=("drop liner",),
         label="Drop liner",
+        bundle="drop",
     ),
     Question(
         "filter",
@@ -238,6 +249,7 @@ AT_THE_EQUIPMENT: Final[tuple[Question, ...]] = (
         topics=("filter", "filters"),
         label="Filter",
         caution="Blower off while the filter door is open; keep fingers from the wheel.",
+        bundle="filter",
     ),
     Question(
         "filter_depth",
@@ -255,6 +267,7 @@ AT_THE_EQUIPMENT: Final[tuple[Question, ...]] = (
         when=_filter_known,
         topics=("filter thickness", "filter depth"),
         label="Filter thickness",
+        bundle="filter",
     ),
     Question(
         "filter_place",
@@ -277,6 +290,7 @@ AT_THE_EQUIPMENT: Final[tuple[Question, ...]] = (
         when=_filter_known,
         topics=("filter place",),
         label="Filter sits",
+        bundle="filter",
     ),
     Question(
         "openings",
@@ -295,6 +309,7 @@ AT_THE_EQUIPMENT: Final[tuple[Question, ...]] = (
         confirm=True,
         topics=("return openings", "openings", "return grilles", "return grille", "grilles"),
         label="Return openings",
+        bundle="openings",
     ),
     Question(
         "openings_where",
@@ -312,6 +327,7 @@ AT_THE_EQUIPMENT: Final[tuple[Question, ...]] = (
         when=_openings_known,
         topics=("frame",),
         label="Openings measured",
+        bundle="openings",
     ),
 )
 """At the equipment: trunk, drop, filter, openings."""

@@ -87,6 +87,7 @@ THE_READINGS: Final[tuple[Question, ...]] = (
         topics=("static", "total static", "external static", "pressure"),
         label="Static pressure",
         caution=_PORTS,
+        bundle="pressures",
     ),
     Question(
         "static_split",
@@ -108,6 +109,7 @@ THE_READINGS: Final[tuple[Question, ...]] = (
         when=lambda c: _gauge(c) and _any_reading(c),
         topics=("split readings",),
         label="Static pressure, outer pair",
+        bundle="pressure_parts",
     ),
     Question(
         "reading_mode",
@@ -125,6 +127,7 @@ THE_READINGS: Final[tuple[Question, ...]] = (
         when=_any_reading,
         topics=("mode",),
         label="Mode",
+        bundle="pressures",
     ),
     Question(
         "reading_filter",
@@ -146,6 +149,7 @@ THE_READINGS: Final[tuple[Question, ...]] = (
         when=_any_reading,
         topics=("filter state",),
         label="Filter during the reading",
+        bundle="pressures",
     ),
     Question(
         "reading_airflow",
@@ -163,6 +167,7 @@ THE_READINGS: Final[tuple[Question, ...]] = (
         when=_reading_airflow,
         topics=("measured airflow", "airflow then"),
         label="Airflow during the reading",
+        bundle="pressures",
     ),
     Question(
         "reading_source",
@@ -188,6 +193,7 @@ THE_READINGS: Final[tuple[Question, ...]] = (
         when=_airflow_known,
         topics=("airflow source",),
         label="Airflow found by",
+        bundle="pressures",
     ),
     Question(
         "old_heat",
@@ -212,6 +218,7 @@ THE_READINGS: Final[tuple[Question, ...]] = (
         topics=("old furnace", "old input"),
         none="old_burns_nothing",
         label="Old furnace",
+        bundle="old_rise",
     ),
     Question(
         "old_efficiency",
@@ -230,6 +237,7 @@ THE_READINGS: Final[tuple[Question, ...]] = (
         when=_wants_old_efficiency,
         topics=("old efficiency",),
         label="Old furnace's efficiency",
+        bundle="old_rise",
     ),
     Question(
         "rise_reading",
@@ -247,6 +255,7 @@ THE_READINGS: Final[tuple[Question, ...]] = (
         when=_old_burns,
         topics=("temperatures",),
         label="Temperatures, heating",
+        bundle="old_rise",
     ),
     Question(
         "conditions",
@@ -270,6 +279,7 @@ THE_READINGS: Final[tuple[Question, ...]] = (
         label="As found",
         caution="Lock out power before a panel comes off, and check that it is dead; two sources"
         " can feed one cabinet. Cut-proof gloves.",
+        bundle="pressures",
     ),
 )
 """Readings, with everything that makes them worth something."""

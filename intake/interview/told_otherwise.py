@@ -45,7 +45,23 @@ _WARM_DEGF: Final = 60.0
 """Outdoor temperature from which cooling may run. Source: common practice."""
 
 
+_COLD: Final = re.compile(
+    r"(?:no|nope|nah|it'?s|its|way|much|far|really|pretty|still|too|so|,| )*"
+    r"(?:cold|freezing|frozen|chilly|wintry|snowing|snow|winter|in the (?:teens|twenties|thirties))"
+    r"(?: (?:out(?:side)?|today|now|here|for (?:that|ac|cooling)))*[.! ]*"
+)
+_HOT: Final = re.compile(
+    r"(?:yes|yeah|yep|it'?s|its|really|pretty|,| )*(?:hot|warm|scorching|roasting|boiling|summer"
+    r"|in the (?:seventies|eighties|nineties))"
+    r"(?: (?:out(?:side)?|today|now|here|enough|as hell))*[.! ]*"
+)
+
+
 def warm_enough(line: str) -> bool | None:
-    """The weather told by its temperature ("82 out")."""
+    """The weather told by its temperature ("82 out") or in plain words ("too cold")."""
     match = _OUTDOORS.fullmatch(line)
-    return None if match is None else float(match["degf"]) >= _WARM_DEGF
+    if match is not None:
+        return float(match["degf"]) >= _WARM_DEGF
+    if _COLD.fullmatch(line):
+        return False
+    return True if _HOT.fullmatch(line) else None

@@ -6,16 +6,8 @@ from typing import Final
 
 from intake.reading.asks import implausible, one_end, two_values, wrong_quantity
 from intake.reading.bounds import BELIEVABLE
-from intake.reading.numbers import (
-    between,
-    bounded,
-    kept,
-    multiplied,
-    relation,
-    spread,
-    together,
-    vague,
-)
+from intake.reading.numbers import between, kept, relation, spread, together, vague
+from intake.reading.phrasing import bounded, moved, multiplied
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Values
 from intake.reading.scan import Item, Scan
 from intake.reading.units import convert
@@ -60,7 +52,7 @@ def read_airflow(said: Scan, low: float, high: float) -> Reading | None:
             return AskBack("How much is it in CFM?", (), AskKind.MISSING_PART)
         return None
     values = _result_of(said, values)
-    if said.says("alt.change"):
+    if said.says("alt.change") or (len(values) == 2 and moved(said.text)):
         return two_values("airflow", [{"cfm": _cfm(v)} for v in values])
     if len(values) == 1:
         if said.says("join.by") and "=" not in said.text:

@@ -6,6 +6,7 @@ import re
 from collections.abc import Callable
 from typing import Final
 
+from intake.reading.bounds import believable
 from intake.reading.result import Accepted, Reading, Volunteered
 from intake.reading.scan import Item, Scan
 from intake.reading.units import convert
@@ -165,6 +166,8 @@ def volunteered(field: str, said: Scan, own: frozenset[str]) -> tuple[Volunteere
             continue
         number = numbers[0]
         value = round(convert(number.value, number.unit, unit), 4) if unit else number.value / 100
+        if not believable(name, value):
+            continue
         text = said.text[number.start : number.end]
         found.append(Volunteered(other, {name: value}, text))
     return tuple(found)

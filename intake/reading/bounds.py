@@ -22,7 +22,7 @@ BELIEVABLE: Final[dict[str, tuple[float, float]]] = {
     "elevation_ft": (-280.0, 10_500.0),
     "degF": (-40.0, 200.0),
     "delta_degF": (3.0, 100.0),
-    "btuh": (5_000.0, 160_000.0),
+    "btuh": (9_000.0, 160_000.0),
     "cooling_btuh": (9_000.0, 60_000.0),
     "fraction": (0.55, 1.0),
     "filter_side_in": (6.0, 36.0),

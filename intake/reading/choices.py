@@ -79,11 +79,25 @@ def _said(
 
     A phrase whose words are parted by commas ("black, blue, red wires") is found without them.
     """
-    split = _respelt(_CLAUSES.findall(text), phrases)
+    split = _respelt(_CLAUSES.findall(_plainly(text)), phrases)
     said, denied = _matches(split, phrases)
     if clauses and (said or denied):
         return said, denied
     return _matches([w for w in split if w not in ",;."], phrases)
+
+
+_NO_MATTER: Final = re.compile(r"\bno (?:matter|doubt|question)(?: (?:what|how|which|about it))?\b")
+_APOSTROPHES: Final = {
+    "cant": "can't", "wont": "won't", "dont": "don't", "doesnt": "doesn't", "didnt": "didn't",
+    "isnt": "isn't", "wasnt": "wasn't", "couldnt": "couldn't", "hasnt": "hasn't", "aint": "ain't",
+}  # fmt: skip
+_WORD_IN: Final = re.compile(r"[a-z]+")
+
+
+def _plainly(text: str) -> str:
+    """A text without the "no" that denies nothing, its contractions with their apostrophes."""
+    text = _NO_MATTER.sub(" ", text)
+    return _WORD_IN.sub(lambda m: _APOSTROPHES.get(m[0], m[0]), text)
 
 
 def _respelt(words: list[str], phrases: Mapping[tuple[str, ...], str]) -> list[str]:

@@ -24,6 +24,8 @@ LONGEST_PASTE: Final = 20_000
 _SPACES: Final = re.compile(r"\s+")
 _LETTER_O: Final = re.compile(r"(?<=[0-9])o+(?![a-z])|(?<![a-z0-9.])o(?=[0-9])")
 _LETTER_L: Final = re.compile(r"(?<![a-z0-9'])l(?=[0-9])")
+_SIDE_L: Final = re.compile(r"([0-9] ?x ?)l(?![a-z0-9'])")
+_TIMES_TWICE: Final = re.compile(r"(?<=[0-9]) ?x{2,3} ?(?=[0-9])")
 _WITH: Final = re.compile(r"(?<![a-z0-9])w/(o\b)?(?![hx])")
 
 
@@ -88,6 +90,8 @@ def normalise(text: str) -> str:
         lambda m: "without " if m[1] else "with ",
         text.lower().replace("''", '"').replace("~", " about "),
     )
+    text = _TIMES_TWICE.sub("x", text)
+    text = _SIDE_L.sub(r"\g<1>1", text)
     text = _LETTER_O.sub(lambda m: "0" * len(m[0]), text)
     return _SPACES.sub(" ", _LETTER_L.sub("1", text)).strip()
 

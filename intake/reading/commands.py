@@ -18,7 +18,9 @@ __all__ = ["as_command"]
 
 KEYS: Final[dict[CommandName, str]] = {
     CommandName.SKIP: (
-        "skip|pass|next|next one|next question|move on|moving on|move along|go on"
+        "leave this for later|leave that for later|leave it for later|save it for later|leave for"
+        " later"
+        "|skip|pass|next|next one|next question|move on|moving on|move along|go on"
         "|keep going|carry on|onward|not now|later|come back to|come back later"
         "|circle back|leave blank|leave it blank|proceed|continue|rather not|jump ahead"
         "|skip ahead|skip over|skip past|do that one later|go to the next|on to the next"
@@ -40,7 +42,8 @@ KEYS: Final[dict[CommandName, str]] = {
         "|last one again"
     ),
     CommandName.UNDO: (
-        "undo|never mind|nevermind|nvm|scratch that|forget that|disregard|ignore that|delete"
+        "take that out|take it out|take that last one out|take the last one out|pull that out"
+        "|undo|never mind|nevermind|nvm|scratch that|forget that|disregard|ignore that|delete"
         "|erase|strike that|cancel|take that back|take it back|take back|clear that|wipe that"
         "|retract|revert|ctrl z|didn't mean that|did not mean that|didn't mean to|wrong answer"
         "|throw that out|toss that|unsay|scratch it|scratch the last|scratch my last"
@@ -53,7 +56,8 @@ KEYS: Final[dict[CommandName, str]] = {
         "|un do|scrap the last|scrap my last|scrap what|scrap it|scratch that one|lose that one"
     ),
     CommandName.WHY: (
-        "why|how come|what for|what's that for|what is that for|what's it for|what is it for"
+        "what's that got|what's it got|what has that got|got to do with|what's this got"
+        "|why|how come|what for|what's that for|what is that for|what's it for|what is it for"
         "|what's this for|what is this for|does it matter|does that matter|does this matter"
         "|why does it matter|what difference|what difference does it make"
         "|what difference does that make|reason|the reason|who cares|what's the point"
@@ -85,7 +89,8 @@ KEYS: Final[dict[CommandName, str]] = {
         "|what's a normal|what's a good|what do most|what's a typical"
     ),
     CommandName.HELP: (
-        "help|help me|halp|hlep|commands|options|menu|huh|what do you mean|what does that mean"
+        "give me a hand|need a hand|help|help me|halp|hlep|commands|options|menu|huh|what do you"
+        " mean|what does that mean"
         "|what does this mean|what do that mean|what's that mean|what does it mean"
         "|don't understand|do not understand|don't get it|don't get|confused|lost me"
         "|you lost me|i'm lost|stuck|explain|what can i say|what can i type"
@@ -125,7 +130,9 @@ KEYS: Final[dict[CommandName, str]] = {
         "|what did i tell you|progress"
     ),
     CommandName.QUIT: (
-        "quit|exit|bye|goodbye|good bye|stop|gotta go|gotta run|have to run|got to run"
+        "gotta run to another call|have to run to another call|on another call|another call|got"
+        " another call|quit|exit|bye|goodbye|good bye|stop|gotta go|gotta run|have to run|got to"
+        " run"
         "|need to run|gotta bounce|gotta leave|have to leave|time to go|time's up"
         "|have to go|got to go|need to go|done|all done|i'm done|finished|i'm finished"
         "|log out|logout|log off|logoff|sign out|we're done|were done|we are done"
@@ -151,7 +158,7 @@ KEYS: Final[dict[CommandName, str]] = {
 }
 """What is said for each request; one phrase, one entry."""
 
-_FILLER: Final = words_of("""what's but and we're were off
+_FILLER: Final = words_of("""goofed messed mistyped give what's but and we're were off
         ok okay please pls plz um umm uh uhh hmm hm er well so let's lets can could would will you
         we i just hey now then want to like wanna should i'll we'll for me thanks thank thx right
         real quick quickly maybe alright all actually man dude buddy bud sir ma'am kindly lemme
@@ -287,12 +294,17 @@ def as_command(text: str, field: str) -> Command | None:
                 if not _is_whole(words, rest, name):
                     continue
                 return Command(name)
+    if _TO_DO_WITH.match(" ".join(words)):
+        return Command(CommandName.WHY)
     asked = _WHAT_IS.fullmatch(" ".join(words))
     if asked is not None and field != "text":
         return Command(CommandName.HELP, fact_words=asked["what"])
     return None
 
 
+_TO_DO_WITH: Final = re.compile(
+    r"what(?:'s| does| has| do)? (?:that|this|it|these|those)(?: got| have| has)? to do with\b"
+)
 _WHAT_IS: Final = re.compile(
     r"(?:and |so |ok |um )?(?:what(?:'s| is| are| do you mean by)|define|explain"
     r"|how do you mean) (?:an? |the )?(?P<what>[a-z' ]{2,40})"

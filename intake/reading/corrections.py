@@ -9,7 +9,7 @@ from typing import Final
 from intake.reading.result import Command, CommandName, Previous
 from intake.reading.words import words
 
-__all__ = ["correction"]
+__all__ = ["correction", "in_place"]
 
 _VALUE: Final = r"(?P<new>[^,;]*?\S)"
 _MARKER: Final = re.compile(
@@ -35,7 +35,8 @@ _OWNED_UP: Final = re.compile(
 )
 _PATTERNS: Final = (
     re.compile(
-        r"^(?:let'?s )?(?:please )?(?:can you )?(?:make|change|correct|fix|update|set"
+        r"^(?!(?:set|put|fix|switch|adjust) (?:at|for|on|in|by|from|\d))"
+        r"(?:let'?s )?(?:please )?(?:can you )?(?:make|change|correct|fix|update|set"
         r"|switch|edit|amend|adjust|revise|alter|put)(?: (?:that|it|this|the last one"
         r"|my last answer|the last answer|last one|my answer|my last one|the previous one"
         r"|that one|that last one|the last))?(?: (?:to|be|down|as|back to|into|read"
@@ -57,7 +58,7 @@ _PATTERNS: Final = (
     ),
     re.compile(
         r"^(?:i )?(?:said|put|typed|wrote|entered|told you|gave you|had)(?: (?:it was"
-        r"|it is|down))? (?P<old>\S+(?: \S+)?),? ?(?:but|and|when|though|,)+ ?(?:it'?s"
+        r"|it is|down))? (?P<old>\S+(?: \S+)?),? ?(?:but|and|when|though|,)* ?(?:it'?s"
         r"|it is|it was|i meant|meant|that'?s|its|should be|it should be|it'?s really"
         r"|it'?s actually|really|actually|the real (?:one|number) is|i mean"
         r"|should have been) (?P<new>.+)$"
@@ -69,6 +70,11 @@ _PATTERNS: Final = (
         r"^(?P<old>\S+) (?:was|is|isn'?t|wasn'?t) (?:wrong|right|a typo|off|bad"
         r"|incorrect),? ?(?:it'?s|its|should be|make it|it was|it should be"
         r"|i meant)? (?P<new>.+)$"
+    ),
+    re.compile(
+        r"^(?:that|the) (?P<old>[-+.]?\d[\d.]*) (?:was|should be|should have been|needs to be|is"
+        r" (?:really|actually|supposed to be)) (?:a |an |really |actually |supposed to be )*"
+        r"(?P<new>[-+.]?\d.*)$"
     ),
     re.compile(r"^replace (?P<old>.+?) with (?P<new>.+)$"),
     re.compile(r"^change (?P<old>.+?) to (?P<new>.+)$"),
@@ -118,11 +124,18 @@ _FACT_WORDS: Final = words(
     """
 )
 _DIGIT: Final = re.compile(
-    r"\d|\b(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen"
+    r"\d|\b(?:(?<!last )(?<!that )(?<!this )(?<!the )(?<!other )(?<!right )one|two|three|four|five"
+    r"|six|seven|eight|nine|ten|eleven|twelve|thirteen"
     r"|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty|thirty|forty|fifty"
     r"|sixty|seventy|eighty|ninety|hundred|point|half|quarter)\b"
 )
 _SPACES: Final = re.compile(r"\s+")
+
+
+_CONTRAST: Final = re.compile(
+    r"^[^,;]*\b(?:supposed to|should|ought to|meant to)\b.*\bbut\b.*(?:\d|n'?t\b|\bnot\b)"
+)
+"""What should be, and what is instead ("supposed to be 20x8 but measures 18x8")."""
 
 
 def correction(
@@ -145,7 +158,7 @@ def correction(
     >>> correction("my bad, 17 not 11", "length", before, "", lambda f, t: False).value_text
     '17'
     """
-    if len(line) > 160:
+    if len(line) > 160 or _CONTRAST.search(line):
         return None
     body = _OWNED_UP.sub("", _MARKER.sub("", line)).strip()
     marked = body != line
@@ -235,6 +248,28 @@ def _by_pattern(
     return None
 
 
+_BARE: Final = re.compile(
+    r"(?<![\d.,x/-])\d+(?:\.\d+)?(?![\d.,x/-])(?! ?(?:in|inch|inches|ft|foot|feet|mm|cm|m|cfm|pa"
+    r"|btu\w*|tons?|k|%|percent|by|x)\b|['\"])"
+)
+
+
+def in_place(earlier: str, value: str) -> str | None:
+    """An earlier answer with its only bare number replaced by a new one, or None.
+
+    >>> in_place("9 six inch", "10")
+    '10 six inch'
+    >>> in_place("20x8, 30 ft", "10") is None
+    True
+    """
+    told = list(_BARE.finditer(earlier.lower()))
+    if len(told) != 1 or not re.fullmatch(r"\d+(?:\.\d+)?", value.strip()):
+        return None
+    if earlier.strip() == told[0][0]:
+        return None
+    return earlier[: told[0].start()] + value.strip() + earlier[told[0].end() :]
+
+
 _MEANT: Final = re.compile(r"[,.;]\s*i (?:meant|mean)(?: to (?:say|type|put))? (?P<new>\S.*)$")
 
 
@@ -247,13 +282,18 @@ def _clean_new(new: str) -> str:
     if match and _DIGIT.search(match["new"]) and _DIGIT.search(match["old"]):
         new = match["new"]
     new = re.sub(
+        r",? (?:on|for|with) (?:that|the|my) (?:last|previous) (?:one|answer|number)$", "", new
+    )
+    new = re.sub(
         r"(?:,? ?(?:actually|really|please|pls|thanks|thank you|sorry|my bad|instead"
         r"|not whatever i said|my mistake|oops))+[.!]?$",
         "",
         new,
     )
     return re.sub(
-        r"^(?:it'?s|its|it is|it was|that'?s|to|a|that is|make that|make it|i meant"
+        r"^(?:(?:the |that |my )?(?:last|previous|other) one (?:is|was|should be)|meant"
+        r"|(?:the )?one before(?: that)? (?:to|is|was|should be)|it'?s|its|it is|it was|that'?s|to"
+        r"|a|that is|make that|make it|i meant"
         r"|should be|it should be|more like|the number is)\s+",
         "",
         new,

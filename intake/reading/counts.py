@@ -2,11 +2,15 @@
 
 from __future__ import annotations
 
+import re
+from typing import Final
+
 from intake.reading.asks import implausible, one_end, two_values
 from intake.reading.manner import cant_say
-from intake.reading.numbers import bounded, kept, relation, together, vague
-from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value
-from intake.reading.scan import Scan
+from intake.reading.numbers import kept, relation, together, vague
+from intake.reading.phrasing import bounded, multiplied
+from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value, number_of
+from intake.reading.scan import Item, Scan
 
 __all__ = ["read_count", "read_percent", "read_year"]
 
@@ -37,6 +41,11 @@ def read_count(said: Scan, low: float, high: float) -> Reading | None:
         if vague(said, "size", "amount"):
             return AskBack("How many?", (), AskKind.MISSING_PART)
         return None
+    if len(numbers) == 1 and multiplied(said.text):
+        return AskBack("How many is that in all?", (), AskKind.MISSING_PART)
+    if len(numbers) == 1 and pronouns and numbers[0].value == 1 and numbers[0].spelled:
+        together_ = 1 + len(pronouns)
+        return AskBack(f"Is that {together_} in all?", ({"count": together_},), AskKind.TWO_VALUES)
     if len(numbers) == 1:
         if bounded(said.text):
             return one_end("count", numbers[0].value, "")
@@ -49,7 +58,7 @@ def read_count(said: Scan, low: float, high: float) -> Reading | None:
         if how == "range" and one.whole and two.whole and low <= one.value < two.value <= high:
             return Accepted({"count_low": int(one.value), "count_high": int(two.value)})
     values = [n.value for n in numbers]
-    if len(set(values)) == 1:
+    if len(set(values)) == 1 and _SAME_AGAIN.search(said.text):
         return _whole(values[0], low, high)
     for k, value in enumerate(values):
         rest = values[:k] + values[k + 1 :]
@@ -60,6 +69,13 @@ def read_count(said: Scan, low: float, high: float) -> Reading | None:
     total = sum(values)
     readings: list[dict[str, Value]] = [{"count": int(v)} for v in (total, *values[:3])]
     return AskBack(f"Is that {total:g} in all?", tuple(readings), AskKind.TWO_VALUES)
+
+
+_SAME_AGAIN: Final = re.compile(
+    r"\b(?:so|total|that's|thats|equals|i said|yes|yeah|counted|altogether|in all|or)\b|="
+    r"|^\W*(\w+)\W+\1\W*$"
+)
+"""The same number twice is one value only where it is said again, not added up ("2 and 2")."""
 
 
 def _whole(value: float, low: float, high: float) -> Reading:
@@ -73,7 +89,30 @@ def read_year(said: Scan, low: float, high: float) -> Reading | None:
     said = together(said, hundreds=True)
     numbers = kept(said, "", "time")
     years = [n for n in numbers if n.unit == ""]
+    decades = [n for n in years if n.plural and n.whole and n.value % 10 == 0]
+    if len(decades) == len(years) == 2:
+        return _two_decades(said, decades[0], decades[1], low, high)
+    for n in years:
+        if n.plural and n.whole and n.value % 10 == 0 and 0 <= n.value < 100 and len(years) == 1:
+            first = n.value + (1900 if n.value > 35 else 2000)
+            return _in_decade(said.text, first, low, high)
     full = [n for n in years if n.whole and n.value >= 1000]
+    if len(full) == 1 and _END_OF_YEARS.search(said.text[: full[0].start]):
+        return AskBack(
+            f"That is one end, {full[0].value:.0f}. About which year is it?",
+            (),
+            AskKind.MISSING_PART,
+        )
+    if len(full) == 1 and _NOT_BUILT.search(said.text) and not _BUILT.search(said.text):
+        return AskBack(
+            f"Is {full[0].value:.0f} the year asked for?",
+            ({"year": int(full[0].value)},),
+            AskKind.TWO_READINGS,
+        )
+    short = [n for n in years if n.whole and 0 <= n.value <= 99 and n not in full]
+    if len(full) == 1 and len(short) == 1 and relation(said.items, full[0], short[0]) == "or":
+        second = full[0].value - full[0].value % 100 + short[0].value
+        return two_values("year", [{"year": int(full[0].value)}, {"year": int(second)}])
     if len(full) == 1:
         if bounded(said.text.replace("+", " ")):
             return one_end("year", full[0].value, "").__class__(
@@ -81,12 +120,10 @@ def read_year(said: Scan, low: float, high: float) -> Reading | None:
                 ({"year": int(full[0].value)},),
                 AskKind.MISSING_PART,
             )
-        if low <= full[0].value <= high and not said.text[full[0].end : full[0].end + 2].strip(
-            "' "
-        ).startswith("s"):
-            return Accepted({"year": int(full[0].value)})
+        if full[0].plural:
+            return _in_decade(said.text, full[0].value, low, high)
         if low <= full[0].value <= high:
-            return Accepted({"year_low": int(full[0].value), "year_high": int(full[0].value) + 9})
+            return Accepted({"year": int(full[0].value)})
         return implausible("year", {"year": int(full[0].value)})
     if (
         len(full) == 2
@@ -109,10 +146,83 @@ def read_year(said: Scan, low: float, high: float) -> Reading | None:
     return None
 
 
+_END_OF_YEARS: Final = re.compile(
+    r"\b(?:before|after|pre|post|since|prior to|earlier than|later than|newer than|older than"
+    r"|no later than|no earlier than)[ -]?(?:about |around )?$"
+)
+_NOT_BUILT: Final = re.compile(
+    r"\b(?:(?:we|i|they) (?:bought|moved|got it)|bought it|moved in|remodel\w*|renovat\w*|redone"
+    r"|redid"
+    r"|addition|added on|last owner|sold)\b"
+)
+_BUILT: Final = re.compile(r"\b(?:built|new|installed|original|made|put in|manufactured|dated)\b")
+
+
+def _two_decades(said: Scan, one: Item, two: Item, low: float, high: float) -> Reading:
+    """ "late 90s, early 2000s", "70s or 80s": from the first to the second."""
+    ends: list[Value] = []
+    for text, item in ((said.text[: one.end], one), (said.text[one.end :], two)):
+        century = 0 if item.value >= 1000 else 1900 if item.value > 35 else 2000
+        found = _in_decade(text, item.value + century, low, high)
+        if not isinstance(found, Accepted):
+            return found
+        ends += [found.values["year_low"], found.values["year_high"]]
+    years = [int(number_of(year)) for year in ends]
+    if years[0] < years[2]:
+        return Accepted({"year_low": years[0], "year_high": years[3]})
+    return two_values("year", [{"year_low": years[0], "year_high": years[1]}])
+
+
+_EARLY: Final = re.compile(r"\b(?:early|beginning of|start of|first (?:half|part) of)\b")
+_MIDDLE: Final = re.compile(r"\b(?:mid|middle|midst)\b")
+_LATE: Final = re.compile(r"\b(?:late|later|end of|tail end of|last (?:half|part) of)\b")
+
+
+def _in_decade(text: str, first: float, low: float, high: float) -> Reading:
+    """ "the 70s", "early 1980s", "late fifties"; 1900s and 2000s may be the century."""
+    start, end = int(first), int(first) + 9
+    if start % 100 == 0 and start >= 1900 and not _MIDDLE.search(text):
+        century = {"year_low": start, "year_high": min(start + 99, int(high))}
+        if not (_EARLY.search(text) or start == 2000):
+            return AskBack(
+                f"About which year? The {start}s are a century.", (century,), AskKind.MISSING_PART
+            )
+    if _EARLY.search(text):
+        end = start + 3
+    elif _MIDDLE.search(text):
+        start, end = start + 4, start + 6
+    elif _LATE.search(text):
+        start += 7
+    if low <= start < end <= high + 9:
+        return Accepted({"year_low": start, "year_high": min(end, int(high))})
+    return implausible("year", {"year": start})
+
+
+_OTHER_UNIT: Final = re.compile(
+    r"\d ?(?:ft|feet|foot|minutes?|min|hours?|hrs?|years?|yrs?|inch|inches|cfm|degrees?|deg"
+    r"|dollars)\b"
+)
+
+
+def _one_in(said: Scan, one: Item, two: Item) -> float | None:
+    """ "one in three", "3 out of 10": a share in per cent, or None."""
+    between = said.text[one.end : two.start].strip()
+    part = between in ("in", "out of", "of", "of the", "out of the", "in every", "of every")
+    if part and one.whole and two.whole and 0 <= one.value <= two.value <= 40 and two.value > 0:
+        return round(100 * one.value / two.value, 4)
+    return None
+
+
 def read_percent(said: Scan, low: float, high: float) -> Reading | None:
     """Read a percentage; None if the text holds none."""
-    numbers = kept(said, "percent") or kept(said, "")
+    numbers = kept(said, "percent", "")
+    if len(numbers) != 2 or relation(said.items, *numbers) not in ("range", "or"):
+        numbers = kept(said, "percent") or kept(said, "")
     words = said.words()
+    if numbers and _OTHER_UNIT.search(said.text):
+        return AskBack("What share is that, in per cent?", (), AskKind.WRONG_QUANTITY)
+    if len(numbers) == 2 and (share := _one_in(said, *numbers)) is not None:
+        return Accepted({"percent": share})
     if not numbers:
         if words & {"all", "everything", "entirely", "whole"} and "not" not in words:
             return Accepted({"percent": 100.0})

@@ -6,34 +6,40 @@ length); one that finds none is asked about, so nothing is taken with a number i
 
 from __future__ import annotations
 
+import re
 from typing import Final
 
 from intake.reading.bounds import BELIEVABLE, believable
+from intake.reading.duct_chain import by_diameter, of_chain, sides_of
 from intake.reading.duct_checks import checked, only_one_end, ordered
 from intake.reading.duct_parts import (
-    LENGTH_UNITS,
     DuctParts,
     feet_of,
-    is_thickness,
     read_round_letter,
     sorted_parts,
     taped_around,
 )
+from intake.reading.duct_runs import Runs, counted_runs
 from intake.reading.echo import echo, figure
 from intake.reading.materials import material_of
 from intake.reading.numbers import something_else, vague
 from intake.reading.owned import without_owned
-from intake.reading.result import AskBack, AskKind, Reading, Value
+from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value, Values, Volunteered
 from intake.reading.scan import Item, Scan
 from intake.reading.sizes import METRIC, Size, find_sizes, inches
 from intake.reading.words import words
 
 __all__ = ["read_duct"]
 
+_COLOUR_OF_JACKET: Final = re.compile(
+    r"\b(?:black|silver|gr[ae]y|clear|plastic|foil|poly|white|torn|ripped|old) jacket\b"
+)
+_RUNS: Final = words("runs branches takeoffs leads")
+"""Ducts that are round where only their diameter is told."""
 
 _CHANGES: Final = words(
     """reduces reducing reduced reducer reduction tapers tapering tapered necks necked shrinks
-    shrinking narrows narrowing transitions transition steps stepping minus less"""
+    shrinking narrows narrowing transitions transition steps stepping minus less until til"""
 )
 """Words that make one size the beginning of several."""
 
@@ -48,6 +54,27 @@ def read_duct(said: Scan) -> Reading | None:
     wrong_measure = _round_by_another_measure(said)
     if wrong_measure is not None:
         return wrong_measure
+    runs = counted_runs(items)
+    if len(runs) > 1 or (runs and runs[0].low < runs[0].high):
+        return _several_runs(said, runs, materials)
+    if runs and any(item.plural for item in items):
+        base = _base(materials, None)
+        if isinstance(base, dict):
+            only: dict[str, Value] = {
+                "shape": "round",
+                "diameter_in": runs[0].diameter_in,
+                "count": runs[0].low,
+            }
+            return checked(said, ordered({**only, **base}))
+    if len(runs) == 1 and said.words() & _RUNS and runs[0].low > 1:
+        base = _base(materials, None)
+        if isinstance(base, dict):
+            run: dict[str, Value] = {
+                "shape": "round",
+                "diameter_in": runs[0].diameter_in,
+                "count": runs[0].low,
+            }
+            return checked(said, ordered({**run, **base}))
     parts = sorted_parts(said)
     one_end = only_one_end(said, parts)
     if one_end is not None:
@@ -115,7 +142,7 @@ def _several(said: Scan, sizes: list[Size], materials: tuple[str, ...]) -> Readi
     for size in sizes:
         if len(size.sides) >= 2:
             shape = "oval" if said.says("shape.oval") else "rect"
-            pair = {"shape": shape, **_sides(size)}
+            pair = {"shape": shape, **sides_of(size)}
             readings.append(pair)
     distinct = [r for k, r in enumerate(readings) if r not in readings[:k]]
     if len(distinct) == 1 and all(len(size.sides) == 2 for size in sizes):
@@ -133,22 +160,25 @@ def _several(said: Scan, sizes: list[Size], materials: tuple[str, ...]) -> Readi
     )
 
 
-def _unit_for(sides: list[Item]) -> str:
-    """The unit that bare sides share with a side that names one."""
-    named = [side.unit for side in sides if side.unit]
-    if not named:
-        return "in"
-    last = sides[-1].unit
-    if named[0] in METRIC:
-        return named[0]
-    if last == "ft" and len(named) == 1:
-        return "ft"
-    return "in"
-
-
-def _sides(size: Size) -> dict[str, Value]:
-    unit = _unit_for(size.sides[:2])
-    return {"width_in": inches(size.sides[0], unit), "height_in": inches(size.sides[1], unit)}
+def _several_runs(said: Scan, runs: tuple[Runs, ...], materials: tuple[str, ...]) -> Reading:
+    """ "16 six inch and 2 sevens" are two sizes; "10 or 11 sixes" is one, of so many or so many."""
+    base = _base(materials, None)
+    if isinstance(base, AskBack):
+        return base
+    if len(runs) == 1:
+        size = ordered({"shape": "round", "diameter_in": runs[0].diameter_in, **base})
+        counts: Values = {"count_low": runs[0].low, "count_high": runs[0].high}
+        return Accepted(size, others=(Volunteered("count", counts, said.text),))
+    rows = tuple(
+        ordered({"shape": "round", "diameter_in": run.diameter_in, **base, "count": run.low})
+        for run in runs
+    )
+    names = " and ".join(echo("duct", row) for row in rows)
+    return AskBack(
+        f"That is more than one size: {names}. Which one is meant here? One at a time, please.",
+        rows,
+        AskKind.TWO_VALUES,
+    )
 
 
 def _sized(said: Scan, size: Size, parts: DuctParts, materials: tuple[str, ...]) -> Reading:
@@ -156,17 +186,17 @@ def _sized(said: Scan, size: Size, parts: DuctParts, materials: tuple[str, ...])
     if isinstance(base, AskBack):
         return base
     if len(size.sides) > 2 or said.says("shape.round"):
-        chain = _chain(said, size, base)
+        chain = of_chain(said, size, base)
         if chain is not None:
             return chain
     rounded = said.says("shape.roundish", "shape.round") or "flex" in materials
     rounded = rounded and not said.says("shape.oval") and not _no_round(said, materials)
     if rounded and len(size.sides) == 2:
-        counted = _count_by_diameter(said, size, base)
+        counted = by_diameter(said, size, base)
         if counted is not None:
             return counted
     if said.words() & _CHANGES:
-        reading = ordered({"shape": "rect", **_sides(size), **base})
+        reading = ordered({"shape": "rect", **sides_of(size), **base})
         return AskBack(
             f"{echo('duct', reading)}, and what does it become?", (reading,), AskKind.TWO_VALUES
         )
@@ -180,7 +210,7 @@ def _sized(said: Scan, size: Size, parts: DuctParts, materials: tuple[str, ...])
             (),
             AskKind.TWO_READINGS,
         )
-    values: dict[str, Value] = {"shape": shape, **_sides(size), **base}
+    values: dict[str, Value] = {"shape": shape, **sides_of(size), **base}
     values = ordered(values)
     if parts.leftover:
         extra = " and ".join(figure(item.value) for item in parts.leftover)
@@ -195,115 +225,6 @@ def _sized(said: Scan, size: Size, parts: DuctParts, materials: tuple[str, ...])
 def _no_round(said: Scan, materials: tuple[str, ...]) -> bool:
     """Whether round ducts are spoken of only to deny them ("no flex anywhere")."""
     return said.says("material.flex") and not materials and not said.says("shape.round")
-
-
-def _count_by_diameter(said: Scan, size: Size, base: dict[str, Value]) -> Reading | None:
-    """ "3 x 6 in. flex": three of six inches; "6 in. x 25 ft flex": a length."""
-    one, two = size.sides
-    if two.unit == "ft" and two.value >= 3 and one.unit != "ft":
-        values = ordered(
-            {
-                "shape": "round",
-                "diameter_in": inches(one),
-                **base,
-                "length_ft": round(feet_of(two), 3),
-            }
-        )
-        return checked(said, values)
-    sure_round = said.says("shape.round", "material.flex")
-    if (
-        one.unit == ""
-        and two.unit == "in"
-        and one.whole
-        and one.value <= 12
-        and sure_round
-        and "count" not in base
-    ):
-        values = ordered(
-            {"shape": "round", "diameter_in": inches(two), **base, "count": int(one.value)}
-        )
-        return checked(said, values)
-    if (
-        one.unit == "in"
-        and two.unit == ""
-        and two.whole
-        and two.value <= 12
-        and sure_round
-        and "count" not in base
-    ):
-        values = ordered(
-            {"shape": "round", "diameter_in": inches(one), **base, "count": int(two.value)}
-        )
-        return checked(said, values)
-    pieces = two.unit == "in" and one.unit == "" and one.whole and one.value <= 8
-    if said.says("shape.round", "material.flex") or pieces:
-        readings: list[dict[str, Value]] = []
-        if one.whole and one.value <= 12 and not one.unit:
-            readings.append(
-                ordered(
-                    {"shape": "round", "diameter_in": inches(two), **base, "count": int(one.value)}
-                )
-            )
-        readings.append(ordered({"shape": "rect", **_sides(size), **base}))
-        return AskBack(
-            f"{figure(one.value)} x {figure(two.value)} with a round duct: is that "
-            f"{figure(one.value)} ducts of {figure(two.value)} in., or a size?",
-            tuple(readings),
-            AskKind.TWO_READINGS,
-        )
-    return None
-
-
-def _chain(said: Scan, size: Size, base: dict[str, Value]) -> Reading | None:
-    """Three or more numbers in a row."""
-    sides = size.sides
-    if len(sides) < 3:
-        return None
-    joins = {join.text if join.kind == "sym" else "x" for join in size.joins}
-    if len(sides) == 3:
-        third = said.items.index(sides[2])
-        if joins == {"x"} and is_thickness(said.items, third, True):
-            two = Size(sides[:2], size.first, size.last)
-            return checked(said, ordered({"shape": "rect", **_sides(two), **base}))
-        if (
-            sides[2].unit in LENGTH_UNITS
-            and sides[0].unit not in LENGTH_UNITS
-            and sides[2].value >= 3
-        ):
-            two = Size(sides[:2], size.first, size.last)
-            values = {"shape": "oval" if said.says("shape.oval") else "rect", **_sides(two), **base}
-            return checked(said, ordered({**values, "length_ft": round(feet_of(sides[2]), 3)}))
-        spaced = [not join.glued for join in size.joins]
-        tight = [not side.glued for side in sides[1:]]
-        if joins == {"x"}:
-            first_apart = tight[0] and not spaced[1] and not tight[1]
-            mixed = size.joins[0].text != size.joins[1].text and size.joins[1].text in ("x", "*")
-            last_apart = spaced[1] and (
-                (not spaced[0] and not tight[0]) or (mixed and sides[2].glued)
-            )
-            for apart, count, pair in (
-                (first_apart, sides[0], sides[1:]),
-                (last_apart, sides[2], sides[:2]),
-            ):
-                if (
-                    apart
-                    and count.whole
-                    and not count.unit
-                    and 2 <= count.value <= 8
-                    and "count" not in base
-                ):
-                    two = Size(list(pair), size.first, size.last)
-                    values = {"shape": "rect", **_sides(two), **base, "count": int(count.value)}
-                    return checked(said, ordered(values))
-    two = Size(sides[:2], size.first, size.last)
-    reading = ordered({"shape": "rect", **_sides(two), **base})
-    names = " x ".join(figure(side.value) for side in sides)
-    return AskBack(
-        f"{names} is more than two sides. Width by height in inches, please;"
-        " then the length or count.",
-        (reading,),
-        AskKind.TWO_READINGS,
-    )
 
 
 def _single(said: Scan, parts: DuctParts, materials: tuple[str, ...]) -> Reading | None:
@@ -338,9 +259,23 @@ def _single(said: Scan, parts: DuctParts, materials: tuple[str, ...]) -> Reading
     if split is not None and not said.says("shape.round"):
         values = ordered({"shape": "rect", **split, **base})
         return AskBack(f"Did you mean {echo('duct', values)}?", (values,), AskKind.TWO_READINGS)
-    if said.says("shape.round") or (
-        said.says("material.flex", "material.pvc", "shape.roundish")
-        and (item.unit or "flex" in materials or "pvc" in materials)
+    jacketed = not _COLOUR_OF_JACKET.search(said.text) and said.says(
+        "place.jacket", "place.over wrap", "place.outside"
+    )
+    if "flex" in materials and jacketed and not said.says("place.core", "place.inside"):
+        return AskBack(
+            f"That is the jacket, {figure(value)} in. How wide is the core inside it, in inches?",
+            (reading,),
+            AskKind.WRONG_QUANTITY,
+        )
+    if (
+        said.says("shape.round")
+        or "spiral" in said.words()
+        or (item.plural and bool(parts.counts))
+        or (
+            said.says("material.flex", "material.pvc", "shape.roundish")
+            and (item.unit or "flex" in materials or "pvc" in materials)
+        )
     ):
         if item.unit == "" and value > BELIEVABLE["diameter_in"][1] and value >= 75:
             metric = ordered({"shape": "round", "diameter_in": round(value / 25.4, 2), **base})

@@ -9,9 +9,9 @@ from intake.reading.bounds import BELIEVABLE, believable
 from intake.reading.duct_parts import DuctParts
 from intake.reading.echo import echo, figure
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value, number_of
-from intake.reading.scan import Scan
+from intake.reading.scan import Item, Scan
 
-__all__ = ["checked", "only_one_end", "ordered"]
+__all__ = ["checked", "is_bound", "only_one_end", "ordered"]
 
 _LUMBER: Final = frozenset(((2, 4), (2, 6), (2, 8), (2, 10), (2, 12)))
 
@@ -23,21 +23,31 @@ def ordered(values: dict[str, Value]) -> dict[str, Value]:
 
 
 _BOUND_BEFORE: Final = re.compile(
-    r"(?<!just )(?<!bit )(?<!hair )(?<!little )(?<!tad )\b(?:at least|at most|(?:no|not) (?:more"
-    r"|less"
-    r"|bigger|smaller|larger|wider) (?:than|then)|(?:bigger|smaller|larger|more|less|wider) (?:than"
-    r"|then)|under|over|up to|max|maximum|min|minimum|north of|exceeds|not over|not under)"
+    r"(?:(?<!just )(?<!bit )(?<!hair )(?<!little )(?<!tad )\b(?:under|over)"
+    r"|\b(?:at least|at most|(?:no |not |any )?(?:more|less|fewer|bigger|smaller|larger|wider"
+    r"|narrower|taller|shorter|greater) (?:than|then)|up to|max|maximum|min|minimum|north of"
+    r"|exceeds?|not over|not under|limit|(?:max|min|limit)\w* (?:is|of)))"
     r"(?: (?:a|an|about|the|maybe))? ?$|[<>] ?$"
 )
 _BOUND_BEHIND: Final = re.compile(
     r"^ ?(?:in|inch|inches|\")?,? ?(?:or (?:bigger|larger|smaller|more|less|better|over|under|wider"
     r"|higher|lower)\b|minimum\b|maximum\b|(?:max|min)\b(?! fan)|at (?:the )?(?:least|most)\b"
     r"|and up\b"
-    r"|\+)"
+    r"|\+(?! ?[0-9a-z]))"
 )
 _STRETCHES: Final = frozenset(
     ("stick", "sticks", "joint", "joints", "section", "sections", "lengths", "pieces")
 )
+
+
+_FIRST_FEET: Final = re.compile(r"\b(?:first|next) (?:\d+|\w+) ?(?:ft|feet|foot|')(?=$|\W)")
+
+
+def is_bound(said: Scan, sides: list[Item]) -> bool:
+    """Whether a size is only one end of what it may be ("at least 20x8", "20x8 or bigger")."""
+    start, end = min(s.start for s in sides), max(s.end for s in sides)
+    before, behind = said.text[:start], said.text[end:]
+    return _BOUND_BEFORE.search(before) is not None or _BOUND_BEHIND.match(behind) is not None
 
 
 def only_one_end(said: Scan, parts: DuctParts) -> AskBack | None:
@@ -45,14 +55,15 @@ def only_one_end(said: Scan, parts: DuctParts) -> AskBack | None:
     sides = parts.sizes[0].sides if len(parts.sizes) == 1 else parts.singles[:1]
     if not sides:
         return None
-    start, end = min(s.start for s in sides), max(s.end for s in sides)
-    if _BOUND_BEFORE.search(said.text[:start]) or _BOUND_BEHIND.match(said.text[end:]):
+    if is_bound(said, sides):
         told = " x ".join(figure(side.value) for side in sides)
         return AskBack(
             f"{told} is one end of it. What is the size itself, in inches?",
             (),
             AskKind.MISSING_PART,
         )
+    if parts.lengths and _FIRST_FEET.search(said.text):
+        return AskBack("And after that: does its size change?", (), AskKind.TWO_VALUES)
     if parts.lengths and said.words() & _STRETCHES and said.words() & {"each", "apiece", "ea"}:
         return AskBack("How many feet is it in all?", (), AskKind.MISSING_PART)
     return None

@@ -88,14 +88,17 @@ def sorted_parts(said: Scan) -> DuctParts:
 
 def _is_over_jacket(items: list[Item], i: int) -> bool:
     """The outside of insulated flex, where the core is given too: "10 in core, 14 over jacket"."""
-    if not any(item.means("place.core") for item in items):
+    flexible = any(item.means("material.flex") for item in items)
+    core = ("place.core", "place.inside") if flexible else ("place.core",)
+    if not any(item.means(*core) for item in items):
         return False
-    behind = [item for item in items[i + 1 : i + 3] if item.kind == "tag"]
-    before = [item for item in items[max(0, i - 3) : i] if item.kind == "tag"]
-    names = ("place.jacket", "place.over wrap", "place.outside")
-    if any(item.means("place.core") for item in behind[:1] or before[-1:]):
-        return False
-    return any(item.means(*names) for item in behind or before)
+    outside = ("place.jacket", "place.over wrap", "place.outside")
+    named = [k for k, item in enumerate(items) if item.means(*core, *outside)]
+    first = next(k for k, item in enumerate(items) if item.kind == "num")
+    nearest = (
+        [k for k in named if k < i][-1:] if named[0] < first else [k for k in named if k > i][:1]
+    )
+    return any(items[k].means(*outside) and not items[k].means(*core) for k in nearest)
 
 
 def _is_counted(items: list[Item], i: int) -> bool:
@@ -193,7 +196,8 @@ def taped_around(said: Scan, number: Item) -> bool:
     place = items.index(number)
     behind = items[place + 1 :]
     return (
-        bool(number.unit and behind)
+        bool(behind)
         and behind[0].text == "around"
-        and (len(behind) == 1 or behind[1].text in ("it", "the", "outside", ","))
+        and (len(behind) == 1 or behind[1].text in ("it", "the", "outside", ",", "with", "by"))
+        and (bool(number.unit) or len(behind) > 1)
     )

@@ -190,12 +190,16 @@ def read_fittings(line: str) -> Reading | None:
     loose = False
     count: int | None = None
     denied = False
+    last = ""
     i = 0
     while i < len(tokens):
         token = tokens[i]
-        match = _phrase_at(tokens, i)
+        match = _phrase_at(tokens, i) or (
+            _elliptic(tokens, i, last) if count is not None and last else None
+        )
         if match is not None and not _counts_next(tokens, i, match[2]):
             kind, phrase, i = match
+            last = phrase
             loose = loose or phrase in LOOSE
             if not denied:
                 found[kind] = found.get(kind, 0) + (1 if count is None else count)
@@ -242,6 +246,19 @@ def _phrase_at(tokens: list[Token], i: int) -> tuple[str, str, int] | None:
             if key in table:
                 return (*table[key], i + n)
     return None
+
+
+_GOVERNED: Final = words("elbow turn takeoff tap boot bend offset transition reducer")
+
+
+def _elliptic(tokens: list[Token], i: int, last: str) -> tuple[str, str, int] | None:
+    """ "4 square elbows, 2 round": the noun of the phrase before is meant."""
+    noun = next((word for word in reversed(last.split()) if word in _GOVERNED), None)
+    if noun is None or tokens[i].kind != "word":
+        return None
+    phrase = f"{tokens[i].text} {noun}"
+    found = _phrases().get(tuple(phrase.split()))
+    return (found[0], phrase, i + 1) if found is not None else None
 
 
 def _counts_next(tokens: list[Token], i: int, after: int) -> bool:

@@ -6,7 +6,8 @@ import re
 from typing import Final
 
 from intake.reading.asks import implausible, one_end, two_values, wrong_quantity
-from intake.reading.numbers import bounded, kept, labels_of, multiplied, relation, together, vague
+from intake.reading.numbers import kept, labels_of, relation, together, vague
+from intake.reading.phrasing import bounded, dated, multiplied
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value, number_of
 from intake.reading.scan import Item, Scan
 from intake.reading.units import convert
@@ -76,7 +77,7 @@ def _read_capacity(said: Scan, low: float, high: float, question: str) -> Readin
 
 def _asserted(said: Scan, heats: list[Item], bare: list[Item]) -> tuple[list[Item], list[Item]]:
     """Without what is denied ("3 ton not 3.5", "not a 4 ton it's a 3") and without a year."""
-    years = [n for n in bare if n.whole and 1950 <= n.value <= 2035 and _dated(said, n)]
+    years = [n for n in bare if n.whole and 1950 <= n.value <= 2035 and dated(said, n)]
     if len(heats) + len(bare) > len(years):
         bare = [n for n in bare if n not in years]
     if heats and bare:
@@ -88,17 +89,6 @@ def _asserted(said: Scan, heats: list[Item], bare: list[Item]) -> tuple[list[Ite
                     n.unit = "ton"
             return [n for n in standing if n.unit], [n for n in standing if not n.unit]
     return heats, bare
-
-
-def _dated(said: Scan, item: Item) -> bool:
-    return (
-        re.search(
-            r"\b(?:in|from|since|built|circa|installed|replaced|made|manufactured"
-            r"|bought|put in|year|model|new in|dated) ?$",
-            said.text[: item.start],
-        )
-        is not None
-    )
 
 
 def _bare_efficiency(
@@ -166,10 +156,15 @@ def _without_places(said: Scan) -> None:
         following = items[k + 1] if k + 1 < len(items) else None
         phrase = following.text if following is not None and following.kind == "word" else ""
         dated = following is not None and following.whole and 1950 <= following.value <= 2035
-        if not k or dated or items[k - 1].kind != "num" or (phrase and phrase not in _AFTER_IN):
+        leads = not k and following is not None and following.value >= _LEAST_LED and not dated
+        behind = k and items[k - 1].kind == "num" and not (phrase and phrase not in _AFTER_IN)
+        pair = following is not None and following.value >= _LEAST_LED and items[0].text in _IN_OUT
+        if dated or not (leads or behind or pair):
             item.meanings = ()
 
 
+_LEAST_LED: Final = 1000.0
+_IN_OUT: Final = words("in out input output")
 _AFTER_IN: Final = words("and at so i maybe but with")
 
 
@@ -216,6 +211,11 @@ def _assigned(
     return implausible("capacity", values, meant)
 
 
+_NO_CAPACITY: Final = re.compile(
+    r"\b(?:pressure|manifold|static|amps?|draw|inches|gauge|reads?|reading|years?|old|hours?|stars?)\b"
+)
+
+
 def _bare(
     said: Scan, bare: list[Item], share: float | None, low: float, high: float, question: str
 ) -> Reading:
@@ -239,7 +239,7 @@ def _bare(
     thousands = {name: item.value * 1000.0, **extra}
     if len(token) == 3 and token[0] == "0" and token in _MODEL_SIZES:
         return Accepted({name: float(int(token)) * 1000.0, **extra})
-    half = item.value in (1.5, 2.5, 3.5, 4.5)
+    half = item.value in (1.5, 2.5, 3.5, 4.5) and not _NO_CAPACITY.search(said.text)
     if (half or (tons_asked and 1 <= item.value <= 5)) and low <= item.value * 12000 <= high:
         return Accepted(tons)
     if 1 <= item.value <= 5:
@@ -259,9 +259,22 @@ def _bare(
 
 def read_efficiency(said: Scan, low: float, high: float) -> Reading | None:
     """Read a furnace's efficiency as a fraction; None if the text holds none."""
-    numbers = kept(said, "percent", "afue") or kept(said, "")
-    numbers = [n for n in numbers if n.value < 1000]
     text = said.text
+    named = kept(said, "percent", "afue")
+    bare = [n for n in kept(said, "") if n.value < 1000]
+    years = [n for n in bare if n.whole and n.value < 100 and dated(said, n)]
+    bare = [n for n in bare if n not in years]
+    if years and not (named or bare):
+        return AskBack(
+            "That is a year. What is its efficiency, in per cent?", (), AskKind.WRONG_QUANTITY
+        )
+    rivals = [n for n in bare if 50 <= n.value <= 100 and not n.negated]
+    rivals = [n for n in rivals if all(n.value != other.value for other in named)]
+    if named and rivals:
+        both = sorted((*named, *rivals), key=lambda n: n.start)
+        fractions = [round(n.value / 100, 5) for n in both]
+        return two_values("efficiency", [{"fraction": f} for f in fractions[:3]])
+    numbers = [n for n in named if n.value < 1000] or bare
     rating = kept(said, "seer", "hspf", "eer", "cop")
     if rating and not kept(said, "percent", "afue"):
         return wrong_quantity("efficiency", text, rating[0].dimension)

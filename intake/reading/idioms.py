@@ -65,6 +65,47 @@ _PROBABLY_NO: Final = re.compile(r"^probably (?:no|nope|nah)\b(?! doubt)")
 _BASES: Final = {"better": "good", "worse": "bad"}
 
 
+_CONTRACTED: Final = re.compile(r"\b(nothing|none|nobody|everything|everyone|nothin)'s\b")
+_SAYINGS: Final = tuple(
+    (re.compile(pattern), plain)
+    for pattern, plain in (
+        (
+            r"\b(?:can'?t|couldn'?t|won'?t) (?:really )?say (?:it|they|that|there) (?:doesn'?t"
+            r"|isn'?t|don'?t"
+            r"|aren'?t|hasn'?t|wasn'?t)\b",
+            "i think so",
+        ),
+        (
+            r"\b(?:i |we )?(?:wouldn'?t|would not|can'?t|couldn'?t) (?:really )?(?:call|say"
+            r"|describe)"
+            r" (?:it|that|them|it'?s|they'?re)(?: is| as| are)? (?!so\b|that\b)",
+            "not ",
+        ),
+        (
+            r"\bcan'?t (?:even )?hear (?:yourself|myself|ourselves|each other|the (?:tv|radio"
+            r"|phone)"
+            r"|(?:a thing|anything) over)(?: it| think| talk| speak)*",
+            "loud",
+        ),
+        (r"\bcan'?t (?:even )?see (?:any )?(?:light |daylight )?through(?: it)?", "plugged"),
+        (
+            r"^no (?:problem|prob|sweat|worries)[,. ]+(?=(?:yes|yeah|yep|yup|it does|it is"
+            r"|sure)\b)",
+            "",
+        ),
+        (r"^used to,? (?:but )?(?:not|never) (?:since|any ?more|lately|now|for|in)\b", "no,"),
+        (r"\bnever (?:leave|go|travel|work)\b.*\bwithout (?:it|one|them|mine)\b", "always have it"),
+        (
+            r"\bsmells? (?:just |perfectly |pretty )?(?:fine|ok|okay|normal|clean|good|all ?right"
+            r"|nice"
+            r"|fresh|like nothing)\b",
+            "no smell",
+        ),
+    )
+)
+"""Sayings whose words, one by one, say the opposite."""
+
+
 def plainly(text: str) -> str:
     """A normalised answer with its idioms in plain words.
 
@@ -73,6 +114,9 @@ def plainly(text: str) -> str:
     >>> plainly("couldn't be louder")
     'loud'
     """
+    text = _CONTRACTED.sub(r"\g<1> is", text)
+    for pattern, plain in _SAYINGS:
+        text = pattern.sub(plain, text)
     text = _AFFIRMED_NO.sub("", text)
     text = _WOULD_NOT_SAY.sub("probably not", _NO_LOOK.sub("probably not", text))
     text = _NO_OBJECTION.sub("yes", _NO_REASON.sub("probably yes", text))

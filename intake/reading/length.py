@@ -4,11 +4,13 @@ from __future__ import annotations
 
 import itertools
 import re
+from dataclasses import replace
 from typing import Final
 
 from intake.reading.asks import implausible, one_end, two_values, wrong_quantity
 from intake.reading.manner import hedged
-from intake.reading.numbers import bounded, kept, multiplied, relation, spread, together, vague
+from intake.reading.numbers import kept, relation, spread, together, vague
+from intake.reading.phrasing import bounded, multiplied
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Values, number_of
 from intake.reading.scan import Item, Scan
 from intake.reading.sizes import find_sizes
@@ -57,6 +59,7 @@ def read_length(said: Scan, low: float, high: float) -> Reading | None:
         feet = float(mixed["feet"])
         both = (feet, round(feet + float(mixed["inches"]) / 12, 4))
         return two_values("length", [{"ft": value} for value in both])
+    said = _without_other_feet(said)
     numbers = kept(said, "", "length")
     odd = kept(said, "joists", "paces", "rolls")
     sized = [s for s in find_sizes(said.items) if len(s.sides) >= 2 and s.joins]
@@ -75,6 +78,8 @@ def read_length(said: Scan, low: float, high: float) -> Reading | None:
     if odd and not any(n.unit for n in numbers):
         return _counted(odd[0], numbers)
     if not numbers:
+        if any(item.kind == "owned" for item in said.items):
+            return AskBack("And the duct itself: how many feet?", (), AskKind.MISSING_PART)
         if (
             vague(said, "size", "amount")
             or (said.numbers and said.words() & _STRETCHES)
@@ -92,6 +97,38 @@ def read_length(said: Scan, low: float, high: float) -> Reading | None:
         total = sum(_feet(n) for n in numbers)
         return AskBack(f"Is that {total:g} ft in all?", ({"ft": total},), AskKind.TWO_READINGS)
     return two_values("length", values)
+
+
+_OTHER_FEET: Final = re.compile(
+    r"\b(?:ceilings?|ladder|my tape|tape (?:only )?(?:goes|is|runs)|tape measure|i'?m|he'?s|arm"
+    r" ?span"
+    r"|room|hall(?:way)?|house|basement|door|joists?|height|head ?room|clearance)"
+    r"(?:'s| is| are| only goes| goes| measures)?(?: only| just| about| to| at| maybe| a)* ?"
+    r"(?P<behind>\d+(?:\.\d+)?) ?(?:ft|foot|feet|')?\b(?! (?:of|run))"
+    r"|(?P<before>\d+(?:\.\d+)?)[ -]?(?:ft|foot|feet|')? (?:high |tall |long )?(?:ceilings?"
+    r"|ladders?"
+    r"|tape(?! (?:says|said|reads|read|measured|shows))|tall\b|walls?\b|doors?\b|clearance|head"
+    r" ?room)"
+)
+"""Feet of a ceiling, a ladder, the tape itself: no length of a duct."""
+
+
+def _without_other_feet(said: Scan) -> Scan:
+    spans = [
+        match.span(name)
+        for match in _OTHER_FEET.finditer(said.text)
+        for name in ("behind", "before")
+        if match[name] is not None
+    ]
+    if not spans:
+        return said
+    items = [
+        replace(item, kind="owned", unit="", meanings=())
+        if item.kind == "num" and any(start <= item.start < end for start, end in spans)
+        else item
+        for item in said.items
+    ]
+    return Scan(said.text, items)
 
 
 def _counted(item: Item, others: list[Item]) -> AskBack:
@@ -126,6 +163,9 @@ _PART_OF: Final = re.compile(
     r"\b(?:\d(?:rd|th|nd)|half|third|quarter|fourth|fifth|two thirds|\d+ ?(?:%"
     r"|percent)) of (?:a |the )?"
     r"(?:about )?[0-9]|\b(?:less|minus|plus|add) [0-9]+ ?(?:%|percent)"
+    r"|\d ?(?:ft|foot|feet|')? (?:minus|less|short of|shy of)\b"
+    r"|\b(?:the|for the|just the) (?:first|last|other|next) \d+ ?(?:ft|feet|foot|')?(?=$|[ ,.])"
+    r"|\d ?(?:ft|foot|feet|')? (?:or so )?(?:half ?way|part ?way|to the middle)\b"
 )
 _FEET_THEN_SIZE: Final = re.compile(
     r"(?P<feet>\d+) ?(?:ft|feet|foot|') ?(?P<inches>\d+) ?(?:in|inch|\")"
@@ -172,6 +212,17 @@ def _within(said: Scan, values: Values, low: float, high: float) -> Reading:
     return implausible("length", values, meant)
 
 
+_OVER_ELSEWHERE: Final = re.compile(
+    r"(?:ft |feet |foot |miles? |up )*(?:above|over|below) (?:the |our |my )?(?:river|valley|lake"
+    r"|street|ground|road|town|city"
+    r"|creek"
+    r"|floor|yard|house|water table)\b|(?:ft |feet |foot |miles? |minutes? |mi )*(?:from|to|off"
+    r"|inland from) (?:the )?(?:coast|beach|ocean"
+    r"|sea|shore|water|city|town|highway|airport|road|street|house)\b|(?:ft |feet |miles?"
+    r" )*inland\b"
+)
+"""Heights above, and distances from, something else than the sea's level."""
+
 _TERRAIN: Final = words(
     """
     mountain mountains flat coast coastal beach hill hills valley plains foothills desert hilly
@@ -185,6 +236,11 @@ def read_elevation(said: Scan, low: float, high: float) -> Reading | None:
     said = together(said, hundreds=True, thousands=True)
     numbers = kept(said, "", "length")
     text = said.text
+    afar = [n for n in numbers if _OVER_ELSEWHERE.match(text[n.end :].lstrip(" '"))]
+    near = [n for n in numbers if n not in afar]
+    numbers = near or numbers
+    if afar and not near:
+        return AskBack("And above sea level: about how many feet?", (), AskKind.WRONG_QUANTITY)
     if not numbers:
         if "sea level" in text and not (
             "below" in text or "above" in text or "not" in text.split()
@@ -253,6 +309,13 @@ def read_elevation(said: Scan, low: float, high: float) -> Reading | None:
     return two_values("elevation", [{"ft": first}, {"ft": second}])
 
 
+_AREA_PART: Final = re.compile(
+    r"\bplus (?:the |a |an |full |finished )?(?:basement|garage|addition|attic|upstairs|loft"
+    r"|porch)\b"
+    r"|\b(?:upstairs|downstairs|main floor|first floor|each floor)\b"
+)
+
+
 def read_area(said: Scan, low: float, high: float) -> Reading | None:
     """Read a floor area, ft2; None if the text holds none."""
     said = together(said, hundreds=True, thousands=True)
@@ -264,6 +327,8 @@ def read_area(said: Scan, low: float, high: float) -> Reading | None:
             return AskBack("About how many square feet?", (), AskKind.MISSING_PART)
         return None
     values = [round(convert(n.value, n.unit or "sqft", "sqft"), 1) for n in numbers]
+    if len(values) == 1 and (multiplied(said.text) or _AREA_PART.search(said.text)):
+        return AskBack("How many square feet is it in all?", (), AskKind.MISSING_PART)
     if said.says("join.by") and find_sizes(said.items) and len(values) == 2 and not named:
         product = values[0] * values[1]
         return AskBack(

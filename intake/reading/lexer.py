@@ -34,6 +34,7 @@ class Token:
         spelled: Written in words.
         fraction: Written with a fraction.
         pronoun: A "one" that need not be the number.
+        plural: Written as a plural ("sixes", "7s", "70's", "seventies").
     """
 
     kind: str
@@ -47,6 +48,7 @@ class Token:
     spelled: bool = False
     fraction: bool = False
     pronoun: bool = False
+    plural: bool = False
 
 
 _TOKEN: Final = re.compile(
@@ -69,7 +71,7 @@ _LONGEST_NUMBER: Final = 15
 
 _JOINING: Final = words("""x by to ft in inch inches foot feet m mm cm k w h or and l hi wide high
     tall o tons ton wx hx inx ftx mmx cmx mx fx f btu cfm deg p r c d dia
-    lined flex tin galv metal round rd rnd board pipe""")
+    merv lined flex tin galv metal round rd rnd board pipe""")
 """Letters that may stand between two numbers without making them a model number."""
 
 

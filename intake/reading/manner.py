@@ -10,13 +10,18 @@ from intake.reading.result import Sure
 __all__ = ["cant_say", "excuse", "hedged", "sureness"]
 
 _HEDGED: Final = re.compile(
-    r"""\b(?:about|abt|around|aprox|approx\w*|rough\w*|ruff\w*|maybe|mabye|mayb|perhaps|possibly
+    r"""\b(?:about|bout|abt|abut|around|aprox|approx\w*|rough\w*|ruff\w*|maybe|mabye|mayb|perhaps|possibly
     |probabl[ye]|prob|probly|prolly|i\ think|i\ thnk|i\ believe|i'd\ say|i\ would\ say
     |id\ say|i\ reckon|reckon|figure    |ish|or\ so|ball\ ?park|give\ or\ take|circa|ca
     |more\ or\ less|nearly|almost|close\ to|call\ it|something\ like|like\ about    |looks
     |look|looked|seems|appears|eyeball\w*|kind\ of|kinda|sort\ of|sorta|should\ be|somewhere
-    |or\ thereabouts    |just\ (?:over|under|shy)|a\ (?:hair|bit|tad|little)\ (?:over|under
-    |more|less)|supposed(?:ly)?|pretty\ sure    |not\ (?:100|sure|certain|positive|exactly)
+    |or\ thereabouts    |just\ (?:over|under|shy)|(?:a\ )?(?:hair|bit|tad|little|touch|smidge)
+    \ (?:over|under
+    |more|less|above|below|bigger|smaller|shy)|supposed(?:ly)?|pretty\ sure
+    |not\ (?:100|sure|certain|positive|exactly|quite)
+    |(?:he|she|they|guy|owner|landlord|customer|salesman|inspector|tenant|wife|husband|neighbou?r)
+    \ (?:said|says|told\ me|wrote|claims|thinks|swears)|i\ was\ told|been\ told|i'm\ told|quoted
+    |someone\ (?:wrote|said)|somebody\ (?:wrote|said)
     |if\ i\ remember|from\ memory|as\ far\ as|afaik|i\ assume|assuming    |don'?t\ quote
     |in\ the\ neighborhood|estimat\w*|vicinity|pushing|mostly|likely|presumably|i\ suppose
     |suppose)\b|(?<=\d)ish\b|\?\s*$""",
@@ -92,6 +97,8 @@ _UNKNOWN: Final = re.compile(
         r"|hatch|entry|view|sight)\b|\b(?:dunno|dunnoh|idk|i d k|beats me|hanged if|who knows"
         r"|god knows|lord knows|heaven knows|search me|unsure|unknown|unkown|n/a|n a|na"
         r"|tbd|clueless|not applicable|undetermined|couldn't say|dk|donno|duno|unclear"
+        r"|nothing (?:on|about|listed|printed|marked|legible|written)|wore off|rubbed away|worn"
+        r" away"
         r"|no comment|nobody knows|anybody's guess|anyone's guess|good question"
         r"|wish i knew|(?:your|ur) guess|hell if i|damned if i|haven'?t a clue"
         r"|haven'?t the|not a clue|you tell me|ask (?:him|her|them|the|my|me later"

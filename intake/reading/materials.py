@@ -27,7 +27,7 @@ _BAYS: Final = {"panned_joist", "stud_bay"}
 _NO: Final = words(
     """
     not no isn't isnt without never wasn't wasnt aint ain't wouldn't don't doesn't aren't forget
-    scratch nix instead
+    scratch nix instead thought figured assumed
     """
 )
 _TURNS: Final = words("but , ; just only its it's")
@@ -38,11 +38,28 @@ def material_of(items: list[Item]) -> tuple[str, ...]:
     names: set[str] = set()
     either: set[str] = set()
     for i, item in enumerate(items):
-        if item.means("material.") and not _denied(items, i):
+        if item.means("material.") and not (_denied(items, i) or _is_accessory(items, i)):
             meant = {m.split(".")[1] for m in item.meanings if m.startswith("material.")}
             (either if meant == _BAYS else names).update(meant)
     names |= set() if names & _BAYS else either
     return _settled(names, items)
+
+
+_ACCESSORIES: Final = words(
+    """
+    tape tapes strap straps strapping hanger hangers tie ties zip clamp clamps screw screws wire
+    bracket brackets collar collars boot boots sheeting sticker tag hooks band bands damper dampers
+    takeoff takeoffs register registers grille grilles cap caps elbow elbows
+    """
+)
+"""What is at a duct, and may be of another material than the duct ("flex with metal collars")."""
+
+
+def _is_accessory(items: list[Item], i: int) -> bool:
+    behind = [item.text.split()[0] for item in items[i + 1 : i + 3] if item.text]
+    at_once = bool(behind) and behind[0] in _ACCESSORIES
+    foil = len(behind) > 1 and behind[0] == "foil" and behind[1] in _ACCESSORIES
+    return at_once or foil
 
 
 def _denied(items: list[Item], i: int) -> bool:
@@ -77,7 +94,9 @@ def _settled(names: set[str], items: list[Item]) -> tuple[str, ...]:
     if "duct_board" in names:
         names -= {"insulated", "fiberglass", "shiny", "foreign"}
     if names & {"pvc", "aluminum"}:
-        names -= {"insulated", "galvanized"}
+        names -= {"insulated"}
+        if not any(item.means("alt.or") for item in items):
+            names -= {"galvanized"}
     if "fiberglass" in names:
         if wrapped:
             names -= {"fiberglass"}

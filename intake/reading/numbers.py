@@ -13,11 +13,8 @@ from intake.reading.words import words
 
 __all__ = [
     "between",
-    "bounded",
-    "elsewhere",
     "kept",
     "labels_of",
-    "multiplied",
     "relation",
     "something_else",
     "spread",
@@ -51,29 +48,13 @@ def spread(said: Scan, one: Item, two: Item) -> bool:
     return two.value < one.value / 2 and _SPREAD.search(said.text[one.end : two.end]) is not None
 
 
-_BELONGS_ELSEWHERE: Final = re.compile(
-    r"\b(?:truck|van|car|model year|page|apt|apartment|suite|street|avenue|road|drive|lane"
-    r"|route|exit|address|monday|tuesday|wednesday|thursday|friday|saturday|sunday|january"
-    r"|february|april|june|july|august|september|october|november|december|o'?clock"
-    r"|[0-9] ?(?:am|pm)|see you|meet|appointment|job number|invoice|ticket|figure|chapter"
-    r"|born|birthday|kids|years? old|version|channel|miles away|exit|highway|lot|zip ?code"
-    r"|password|extension|ext|code is)\b"
-)
-
-
-def elsewhere(said: Scan) -> bool:
-    """Whether the numbers of a text, all without a unit, are about something else ("page 3")."""
-    numbers = said.numbers
-    bare = bool(numbers) and not any(number.unit for number in numbers)
-    return bare and _BELONGS_ELSEWHERE.search(said.text) is not None
-
-
 _AFTER_VALUE: Final = words(
     """
     or so ish i i'd i'm think maybe probably perhaps about around at on in for the per to from by
     and but with without is it its it's was were of if when as tops give take total even now today
     yesterday before after here there up down over under exactly right actually roughly measured
     sir please thanks thank honestly man according not no that that's thats this one a an each
+    minus plus built upstairs downstairs including counting excluding total sometime somewhere
     straight away out back long ft rated approx approximately guess guessing reckon believe say
     said says plus just like more less than then because cause since my our they he she you we
     last best on off between both are be can could should would will might may only still yet
@@ -105,13 +86,22 @@ def something_else(said: Scan, item: Item) -> bool:
         following = said.items[place + 2]
     if following.kind == "code":
         return True
+    if following.kind == "tag" and following.text in _COUNTED and item.whole and item.value <= 60:
+        return any(n is not item and n.value > item.value for n in said.numbers)
     if following.text == "and" and item.spelled and place + 2 < len(said.items):
         rest = said.items[place + 2]
         return rest.kind == "word" and not is_known(rest.text) and rest.text not in _MOVING
     return following.kind == "word" and following.text not in _AFTER_VALUE
 
 
+_COUNTED: Final = words(
+    "registers register vents vent grilles grille returns runs branches ducts filters trunks"
+    " supplies"
+)
+"""Things whose number beside a larger one is no value ("1087 across 11 registers")."""
+
 _SHORT_OF: Final = words("shy north south upwards upward most tune total max excess reading")
+
 _MOVING: Final = words("falling rising climbing dropping counting holding change steady")
 """What may stand before "of" and a value, and behind "and" after one."""
 
@@ -191,6 +181,7 @@ def _ordinal(items: list[Item], i: int) -> bool:
 
 
 _NUMBERED: Final = words("# no. number stage floor zone speed tap unit system")
+
 _LAST_NUMBERED: Final = 12
 
 
@@ -273,46 +264,6 @@ def relation(items: list[Item], one: Item, two: Item) -> str:
     if said in ("and", ",", "&", "/", ", and", "n", "then", ", then"):
         return "list"
     return "apart"
-
-
-_BOUNDED: Final = re.compile(
-    r"\b(?:at least|at most|no more than|not more than|no less than|less than|more than"
-    r"|greater than|under|over|above|below|up to|north of|south of|upwards? of|minimum"
-    r"|maximum|max|min|max(?:es|ed)? out|at minimum|or more|or less|or better"
-    r"|or higher|or lower|or under|or over|plus change|exceeds?|tops out|less then"
-    r"|more then|not over|not under|fewer than|somewhere over|somewhere under|past|beyond"
-    r"|well over|well under|bigger than|smaller than|longer than|shorter than|higher than"
-    r"|lower than|couldn't be|can't be)\b|[<>]|(?<=\d) ?\+(?!\s*/?\s*[-\d.])"
-)
-_NOT_BOUNDED: Final = re.compile(
-    r"\b(?:more or less|just (?:under|over|below|above|shy of|past)|(?:a )?(?:little|bit"
-    r"|hair|tad|touch|smidge) (?:under|over|below|above|more than|less than)|sea level"
-    r"|above sea|over the (?:wrap|insul|jack)|above grade|(?:max|maximum|min"
-    r"|minimum) (?:static|speed|fan|fire|airflow|stage)|(?:under|over|above|below|past"
-    r"|beyond) (?:the|a|my|our|all|there|here)\b)"
-)
-
-
-_PER_MINUTE: Final = re.compile(r"(?:/ ?|per |an? )min\b|\bft min\b")
-
-
-_MULTIPLES: Final = re.compile(
-    r"\b(?:each|apiece|ea|twice|double|triple|half of|per run|per branch|per room|both)\b"
-)
-
-
-def multiplied(text: str) -> bool:
-    """Whether a value is that of each of several things, or to be taken times something."""
-    return _MULTIPLES.search(text) is not None
-
-
-def bounded(text: str) -> bool:
-    """Whether only one end of the value is given ("at least 900").
-
-    >>> bounded("at least 900"), bounded("just under 1200")
-    (True, False)
-    """
-    return _BOUNDED.search(_NOT_BOUNDED.sub(" ", _PER_MINUTE.sub(" ", text))) is not None
 
 
 def together(said: Scan, *, hundreds: bool = False, thousands: bool = False) -> Scan:

@@ -11,113 +11,19 @@ from dataclasses import replace
 from typing import Final
 
 from intake.reading.lexer import Token
+from intake.reading.number_words import (
+    DIGIT_WORDS,
+    NUMBER_WORDS,
+    ONES,
+    PARTS,
+    PLURALS,
+    SCALES,
+    TENS,
+    in_plain_form,
+)
 from intake.reading.words import words
 
-__all__ = ["NUMBER_WORDS", "fold_numbers", "run_together"]
-
-_ONES: Final = {
-    word: value
-    for value, word in enumerate(
-        [
-            "zero",
-            "one",
-            "two",
-            "three",
-            "four",
-            "five",
-            "six",
-            "seven",
-            "eight",
-            "nine",
-            "ten",
-            "eleven",
-            "twelve",
-            "thirteen",
-            "fourteen",
-            "fifteen",
-            "sixteen",
-            "seventeen",
-            "eighteen",
-            "nineteen",
-        ]
-    )
-}
-_TENS: Final = {
-    word: 10 * (value + 2)
-    for value, word in enumerate(
-        ["twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"],
-    )
-}
-_SLIPS: Final = {
-    "fourty": "forty",
-    "fourtey": "forty",
-    "ninty": "ninety",
-    "eigthy": "eighty",
-    "eigth": "eighth",
-    "fivty": "fifty",
-    "fiffty": "fifty",
-    "fify": "fifty",
-    "twelv": "twelve",
-    "tewlve": "twelve",
-    "twentey": "twenty",
-    "tweny": "twenty",
-    "twenny": "twenty",
-    "fourten": "fourteen",
-    "forteen": "fourteen",
-    "sixten": "sixteen",
-    "sevin": "seven",
-    "thre": "three",
-    "thurty": "thirty",
-    "thrity": "thirty",
-    "hunderd": "hundred",
-    "hundered": "hundred",
-    "hunnert": "hundred",
-    "hundrd": "hundred",
-    "thousnd": "thousand",
-    "thousend": "thousand",
-    "thous": "thousand",
-    "sixes": "six",
-    "eights": "eight",
-    "nines": "nine",
-    "sevens": "seven",
-    "twenties": "twenty",
-    "fours": "four",
-    "tens": "ten",
-    "twelves": "twelve",
-    "fourteens": "fourteen",
-    "sixteens": "sixteen",
-    "eighteens": "eighteen",
-    "nought": "zero",
-    "naught": "zero",
-}
-_PARTS: Final = {
-    "half": 2,
-    "halves": 2,
-    "third": 3,
-    "thirds": 3,
-    "quarter": 4,
-    "quarters": 4,
-    "quater": 4,
-    "eighth": 8,
-    "eighths": 8,
-    "tenth": 10,
-    "tenths": 10,
-    "sixteenth": 16,
-    "sixteenths": 16,
-    "hundredth": 100,
-    "hundredths": 100,
-    "thousandths": 1000,
-}
-_SCALES: Final = {"hundred": 100, "thousand": 1000, "grand": 1000}
-_DIGIT_WORDS: Final = {word: value for word, value in _ONES.items() if value < 10} | {
-    "oh": 0,
-    "o": 0,
-}
-
-NUMBER_WORDS: Final = frozenset(
-    [*_ONES, *_TENS, *_PARTS, *_SCALES, *_SLIPS, "point", "dozen", "oh"]
-)
-"""Words that are never misspelt trade words."""
+__all__ = ["fold_numbers", "run_together"]
 
 _POINTING: Final = words(
     """
@@ -198,7 +104,7 @@ def _split_units(tokens: list[Token]) -> list[Token]:
 def _cut_of(word: str) -> int:
     for cut in range(3, min(len(word), 10)):
         head, tail = word[:cut], word[cut:]
-        if tail in _GLUED_UNITS and (head in _ONES or head in _TENS or head in _SCALES):
+        if tail in _GLUED_UNITS and (head in ONES or head in TENS or head in SCALES):
             return cut
     return 0
 
@@ -218,10 +124,8 @@ def _put_right_homophones(tokens: list[Token]) -> None:
 
 
 def _is_number_word(token: Token) -> bool:
-    text = _SLIPS.get(token.text, token.text)
-    return (
-        token.kind == "num" or text in _ONES or text in _TENS or text in _SCALES or text in _PARTS
-    )
+    text = in_plain_form(token.text)
+    return token.kind == "num" or text in ONES or text in TENS or text in SCALES or text in PARTS
 
 
 def run_together(first: float, second: float) -> float | None:
@@ -241,7 +145,7 @@ def run_together(first: float, second: float) -> float | None:
 def _word(tokens: list[Token], i: int) -> str:
     if i < len(tokens) and tokens[i].kind == "word":
         text = tokens[i].text
-        return _SLIPS.get(text, text)
+        return in_plain_form(text)
     return ""
 
 
@@ -287,6 +191,7 @@ def _number(tokens: list[Token], i: int) -> tuple[Token | None, int]:
             value, j, decimals = value + tail, after, 2
     made = _made(tokens, i, j, value, fraction=fraction, decimals=decimals)
     made.pronoun = pronoun and j == i + 1
+    made.plural = tokens[j - 1].text in PLURALS
     return made, j
 
 
@@ -312,7 +217,13 @@ def _is_pronoun(tokens: list[Token], i: int) -> bool:
     after = tokens[i + 1] if i + 1 < len(tokens) else None
     if after is not None and (after.kind == "num" or _is_number_word(after) or after.text == "x"):
         return False
-    if after is not None and after.text in _MEASURES:
+    behind = tokens[i + 2] if i + 2 < len(tokens) else None
+    inches = (
+        after is not None
+        and after.text == "in"
+        and not (behind is not None and behind.kind == "word")
+    )
+    if after is not None and after.text in _MEASURES and (after.text != "in" or inches):
         return False
     before = _word(tokens, i - 1) if i else ""
     if i and tokens[i - 1].text in ('"', "'") and (after is None or after.text == ","):
@@ -331,7 +242,7 @@ def _numeric(tokens: list[Token], i: int) -> tuple[Token, int]:
         return replace(
             first, value=plain, end=tokens[i + 2].end, fraction=True, text=_text(tokens, i, i + 3)
         ), i + 3
-    scale = _SCALES.get(_word(tokens, j))
+    scale = SCALES.get(_word(tokens, j))
     if scale is not None:
         value, j = value * scale, j + 1
         if scale == 100 and _word(tokens, j) == "thousand":
@@ -382,6 +293,8 @@ def _with_fraction(tokens: list[Token], j: int, value: float) -> tuple[float, in
         k += 1
     else:
         k = _skip_dash(tokens, k)
+    if _is_thickness(tokens, j, k):
+        return value, j, False
     if k < len(tokens) and tokens[k].kind == "num" and not tokens[k].spelled:
         part = _slash_fraction(tokens, k)
         spaced = k > j or not tokens[k].glued
@@ -394,14 +307,28 @@ def _with_fraction(tokens: list[Token], j: int, value: float) -> tuple[float, in
     return value + part, after, True
 
 
+_LINERS: Final = words("liner lining insulation insul board wrap thick foam rap")
+_OF_LINERS: Final = words("inch in inches duct acoustic internal fiberglass black of foil") | {'"'}
+
+
+def _is_thickness(tokens: list[Token], j: int, k: int) -> bool:
+    """Whether the fraction behind a side is how thick a liner is ('20x8 1/2" liner')."""
+    if k > j or j < 2 or tokens[j - 2].text not in ("x", "by", "*"):
+        return False
+    after = k + 3 if tokens[k : k + 1] and tokens[k].kind == "num" else k + 1
+    while after < len(tokens) and tokens[after].text in _OF_LINERS:
+        after += 1
+    return after < len(tokens) and tokens[after].text in _LINERS
+
+
 def _bare_fraction(tokens: list[Token], i: int) -> tuple[float | None, int]:
     """ "a half", "half", "three quarters", "three-quarter", "five tenths", "one eighth"."""
     word = _word(tokens, i)
     if word in ("half", "quarter"):
-        return 1 / _PARTS[word], i + 1
+        return 1 / PARTS[word], i + 1
     if word in ("a", "an"):
         k = i + 1
-        part = _PARTS.get(_word(tokens, k))
+        part = PARTS.get(_word(tokens, k))
         return (1 / part, k + 1) if part else (None, i)
     value, j = _cardinal(tokens, i)
     if value is not None:
@@ -414,7 +341,7 @@ def _bare_fraction(tokens: list[Token], i: int) -> tuple[float | None, int]:
 def _named_part(tokens: list[Token], j: int) -> tuple[float | None, int]:
     """1/4 for "quarters" at j."""
     k = _skip_dash(tokens, j)
-    part = _PARTS.get(_word(tokens, k))
+    part = PARTS.get(_word(tokens, k))
     return (1 / part, k + 1) if part else (None, j)
 
 
@@ -460,21 +387,21 @@ def _scaled(tokens: list[Token], j: int, value: float) -> tuple[float, int]:
 def _plus_below_hundred(tokens: list[Token], j: int, value: float) -> tuple[float, int]:
     k = j + 1 if _word(tokens, j) in ("and", "n") else _skip_dash(tokens, j)
     rest, after = _below_hundred(tokens, k)
-    if rest is None or _PARTS.get(_word(tokens, after)):
+    if rest is None or PARTS.get(_word(tokens, after)):
         return value, j
     return value + rest, after
 
 
 def _below_hundred(tokens: list[Token], i: int) -> tuple[float | None, int]:
     word = _word(tokens, i)
-    if word in _TENS:
+    if word in TENS:
         k = _skip_dash(tokens, i + 1)
-        ones = _ONES.get(_word(tokens, k), 0)
+        ones = ONES.get(_word(tokens, k), 0)
         if 1 <= ones <= 9:
-            return float(_TENS[word] + ones), k + 1
-        return float(_TENS[word]), i + 1
-    if word in _ONES:
-        return float(_ONES[word]), i + 1
+            return float(TENS[word] + ones), k + 1
+        return float(TENS[word]), i + 1
+    if word in ONES:
+        return float(ONES[word]), i + 1
     return None, i
 
 
@@ -485,8 +412,8 @@ def _after_point(tokens: list[Token], i: int) -> tuple[float | None, int]:
     j, digits = i + 1, ""
     while len(digits) < 6:
         word = _word(tokens, j)
-        if word in _DIGIT_WORDS:
-            digits, j = digits + str(_DIGIT_WORDS[word]), j + 1
+        if word in DIGIT_WORDS:
+            digits, j = digits + str(DIGIT_WORDS[word]), j + 1
             continue
         value, after = _below_hundred(tokens, j)
         if value is not None and value >= 10:

@@ -15,7 +15,7 @@ from intake.reading.scan import Item, Scan
 from intake.reading.sizes import find_sizes
 from intake.reading.words import words
 
-__all__ = ["without_owned", "without_refrigerant", "without_size"]
+__all__ = ["without_joined", "without_owned", "without_refrigerant", "without_size"]
 
 _COUNTED_PARTS: Final = words(
     """
@@ -93,6 +93,27 @@ _REFRIGERANT: Final = re.compile(
     r"\br ?-? ?(?:410|22|32|454|134|407|404|290)[abc]?\b(?! ?(?:cfm|by|x))|\b(?:410|454|134"
     r"|407)-?[abc]\b"
 )
+_DATE_BEFORE: Final = re.compile(
+    r"\b(?:in|of|since|from|around|back in|january|february|march|april|may|june|july|august"
+    r"|september|october|november|december|jan|feb|mar|apr|jun|jul|aug|sept?|oct|nov|dec)"
+    r"\.?,? ?(?:the )?$"
+)
+_DECADE: Final = re.compile(r"\b(?:the|in|from|since|early|mid|late)[ -]'?$")
+_PRICE: Final = re.compile(
+    r"(?:\$|\b(?:costs?|paid|sells?(?: it)?|priced?|charges?|bucks)(?: (?:me|us))?"
+    r"(?: (?:for|at|about))?) ?\$?$"
+)
+_MOVED: Final = re.compile(
+    r"\b(?:moving|moves|pushing|pushes|carrying|carries|flowing|flows|handles|handling|blowing)"
+    r"(?: (?:about|maybe|around|roughly|some|like|almost))* $"
+)
+_AGE: Final = re.compile(
+    r"\b(?:he|she|i|boss|owner|dad|mom|customer|wife|husband|kid|son|house|guy)(?:'s|'m| is| am)"
+    r" (?:about |almost |only |like )?$"
+)
+_PACK_BEHIND: Final = re.compile(r"^ ?-?(?:pack|pk|pac)s?\b|^ (?:to|in) a (?:box|pack|case)\b")
+_PACK_BEFORE: Final = re.compile(r"\b(?:pack|pk|box|case|carton|packs|boxes) of $")
+"""How many were bought together ("3 pack") is not how many are in use."""
 _FEET: Final = frozenset(("ft", "yd", "m"))
 
 
@@ -156,6 +177,26 @@ def without_size(said: Scan) -> Scan:
     return _without(said, found) if found else said
 
 
+def without_joined(said: Scan) -> Scan:
+    """The scan of a reading without the size of a filter or duct beside it ("16x25 filter, .47").
+
+    >>> from intake.reading.scan import scan
+    >>> [n.value for n in without_joined(scan("16x25 filter in, .47", "static_pressure")).numbers]
+    [0.47]
+    """
+    sized = [
+        size
+        for size in find_sizes(said.items)
+        if size.joins
+        and len(size.sides) in (2, 3)
+        and all(3 <= s.value <= 40 for s in size.sides[:2])
+    ]
+    gone = [item for size in sized for item in (*size.sides, *size.joins)]
+    gone = [item for item in gone if not (item.kind == "num" and item.unit not in ("", "in"))]
+    left = [n for n in said.numbers if not any(n is item for item in gone)]
+    return _without(said, gone) if gone and left else said
+
+
 def _is_diameter(items: list[Item], i: int) -> bool:
     """ "6 inch flex", "of 6 inch", "14 inch round"."""
     item = items[i]
@@ -211,11 +252,28 @@ def _is_owned(said: Scan, i: int, *, sized: bool) -> bool:
         ) is not None
     if _ON_CENTERS.match(rest.lstrip()):
         return True
+    if not item.unit and _PRICE.search(said.text[: item.start]):
+        return True
+    if not item.unit and _MOVED.search(said.text[: item.start]) and item.value >= 100:
+        return True
     if item.unit or not item.whole:
         return False
+    if _AGE.search(said.text[: item.start]) and 15 <= item.value <= 110:
+        return True
+    if _DATE_BEFORE.search(said.text[: item.start]) and 1900 <= item.value <= 2035:
+        return True
+    if (
+        item.plural
+        and item.value % 10 == 0
+        and item.value >= 20
+        and _DECADE.search(said.text[: item.start])
+    ):
+        return True
+    if _PACK_BEHIND.match(rest) or _PACK_BEFORE.search(said.text[: item.start]):
+        return True
     if following is not None and following.unit in _FEET and _is_owned(said, i + 1, sized=sized):
         return True
-    return _counts_other(items, i, sized=sized) or _is_label(items, i)
+    return _counts_other(items, i, sized=sized) or _is_label(items, i) or _is_of_elbows(items, i)
 
 
 def _number_at(items: list[Item], i: int) -> bool:
@@ -233,7 +291,7 @@ def _counts_other(items: list[Item], i: int, *, sized: bool) -> bool:
     if behind[:1] == ["times"]:
         return True
     if item.spelled and item.value == 1 and _one_goes(behind):
-        return sized
+        return sized or behind[0].split()[0] in ("goes", "used")
     if nouns & _COUNTED_PARTS:
         return True
     if not sized:
@@ -241,7 +299,7 @@ def _counts_other(items: list[Item], i: int, *, sized: bool) -> bool:
     return bool(nouns & _SHARED_PARTS) or (bool(nouns & _BRANCHING) and _comes_off(items, i))
 
 
-_GOING: Final = words("goes runs feeds serves heads heading going per for on to each way")
+_GOING: Final = words("goes used sits runs feeds serves heads heading going per for on to each way")
 
 
 def _one_goes(behind: list[str]) -> bool:
@@ -256,6 +314,35 @@ def _comes_off(items: list[Item], i: int) -> bool:
     return bool(before & (_SERVING - {"has", "with"})) or bool(behind & _COMING_OFF)
 
 
+_ROOMS: Final = words("room bedroom suite unit apt apartment rm")
+
+
+def _is_of_elbows(items: list[Item], i: int) -> bool:
+    """ "two nineties", "a 45": elbows and how many of them."""
+    following = items[i + 1] if i + 1 < len(items) else None
+    if items[i].plural and items[i].value in (45.0, 90.0):
+        return True
+    return (
+        following is not None
+        and following.kind == "num"
+        and following.plural
+        and following.value in (45.0, 90.0)
+        and items[i].value <= 12
+    )
+
+
+def _ends_clause(items: list[Item], i: int) -> bool:
+    return i + 1 >= len(items) or items[i + 1].text in (",", ";", ".", ")")
+
+
+_LABELS_BEFORE_SIZE: Final = words("unit system zone room floor section stage trunk ahu rtu level")
+
+
+def _size_at(items: list[Item], i: int) -> bool:
+    """Whether a size begins at a place ("unit 3 20x8")."""
+    return _number_at(items, i) and i + 1 < len(items) and items[i + 1].means("join.by")
+
+
 def _is_label(items: list[Item], i: int) -> bool:
     """ "trunk 2 is", "section 3:", "#2 trunk", "no. 2"."""
     item = items[i]
@@ -267,7 +354,9 @@ def _is_label(items: list[Item], i: int) -> bool:
     if before == "#":
         return i < 2 or items[i - 2].text not in ("qty", "(")
     last = before.split()[-1] if before else ""
-    if last in _NUMBERED_SURELY:
+    if last in _NUMBERED_SURELY or (last in _ROOMS and _ends_clause(items, i)):
+        return True
+    if last in _LABELS_BEFORE_SIZE and _size_at(items, i + 1):
         return True
     if last in ("no", "number", "num") and i > 1:
         return any(

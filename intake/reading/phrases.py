@@ -6,13 +6,13 @@ from functools import cache, lru_cache
 from typing import Final
 
 from intake.reading.lexer import Token
-from intake.reading.numerals import NUMBER_WORDS
+from intake.reading.number_words import NUMBER_WORDS
 from intake.reading.plain_words import PLAIN_WORDS
 from intake.reading.units import unit_words
 from intake.reading.vocabulary import meanings, vocabulary_words
 from intake.reading.words import in_order
 
-__all__ = ["is_known", "longest_phrase", "misspelt_unit", "spelt_right"]
+__all__ = ["is_known", "longest_phrase", "misspelt_unit", "spelt_right", "without_possessive"]
 
 _SHORTEST_GUESSED = 4
 """Words of fewer letters must match exactly."""
@@ -47,6 +47,13 @@ def _known() -> frozenset[str]:
 def is_known(word: str) -> bool:
     """Whether a word is of the vocabulary or an everyday one."""
     return word in _known()
+
+
+def without_possessive(word: str) -> str:
+    """A word of the vocabulary without its "'s" ("board's an inch thick"), or the word itself."""
+    stem = word.removesuffix("'s")
+    bare = stem != word and len(stem) > 3 and word not in _known()
+    return stem if bare and stem in vocabulary_words() else word
 
 
 @lru_cache(maxsize=4096)

@@ -17,13 +17,15 @@ from intake.reading.corrections import correction
 from intake.reading.counts import read_count, read_percent, read_year
 from intake.reading.duct import read_duct
 from intake.reading.echo import echo
+from intake.reading.filters import read_filter
 from intake.reading.fittings import read_fittings
+from intake.reading.grilles import read_grille
 from intake.reading.heat import read_capacity, read_efficiency
 from intake.reading.length import read_area, read_elevation, read_length
 from intake.reading.manner import cant_say, excuse, sureness
-from intake.reading.numbers import elsewhere, something_else
-from intake.reading.openings import read_filter, read_grille
-from intake.reading.owned import without_refrigerant, without_size
+from intake.reading.numbers import something_else
+from intake.reading.owned import without_joined, without_refrigerant, without_size
+from intake.reading.phrasing import dated, elsewhere
 from intake.reading.result import (
     Accepted,
     AskBack,
@@ -35,8 +37,10 @@ from intake.reading.result import (
     Rejected,
     Sure,
     Unknown,
+    Values,
 )
 from intake.reading.scan import Scan, scan
+from intake.reading.standing import standing
 from intake.reading.static import read_static
 from intake.reading.tables import read_blower_table, read_cooling_rows
 from intake.reading.temperature import read_rise_range, read_temperature
@@ -144,6 +148,8 @@ def read(
     if not line:
         return Rejected(f"Nothing was typed. I need {wanted}.")
     command = as_command(line, field)
+    if command is not None and command.name is CommandName.HELP and _NO_IDEA.search(line):
+        return Unknown("You can't say.")
     if command is not None and not _is_answer(command, field, line, question):
         return command
     changed = correction(
@@ -162,13 +168,28 @@ def read(
         ends = (low, high) if other == field else (None, None)
         return _read_field(other, part, question, choices, *ends)
 
+    if field in _NUMERIC and _ACKNOWLEDGED.fullmatch(line):
+        return Rejected(f"I still need {wanted}.")
     if field in _NUMERIC and _TELEPHONE.search(line):
         return Rejected(f"That looks like a telephone number. I need {wanted}.")
     found = reads(field, line)
     if not isinstance(found, Accepted) and field in _NUMERIC:
         found = second_thought(field, line, reads) or split_off(field, line, reads) or found
-    return _finished(field, line, found)
+    return _finished(field, line, standing(field, line, question, found, reads))
 
+
+_NO_IDEA: Final = re.compile(
+    r"\b(?:what'?s|what is|what are|never heard of) (?:an? )?.{3,40}\b(?:no idea|no clue|idk|dunno"
+    r"|beats me)\W*$"
+)
+_ACKNOWLEDGED: Final = re.compile(
+    r"(?:(?:ok|okay|alright|all right|sure|k|yeah|cool)[,. ]+)+(?:cool|thanks|thank you|great|nice"
+    r"|got it"
+    r"|sounds good|perfect|will do|man|beans|then|sir|no problem)[.! ]*|thanks|thank you|thx|lol"
+    r"|haha"
+    r"|got it|sounds good|will do|you bet|no problem|my pleasure"
+)
+"""Words of politeness that answer nothing."""
 
 _TELEPHONE: Final = re.compile(
     r"\b(?:call(?! it)|phone|cell|text|dial|number is|reach me)\b.*\d{3}[- .]\d{4}"
@@ -290,10 +311,22 @@ def _read_scan(
     """Read a scanned text with the reader of its field."""
     if field == "length":
         said = without_size(said)
-    if field in _ONE_NUMBER and elsewhere(said):
+    if field in ("static_pressure", "airflow", "temperature"):
+        said = without_joined(said)
+    if field in _ONE_NUMBER and elsewhere(said, plate=field in ("capacity", "efficiency")):
         return None
+    if field in _ONE_NUMBER and (decade := _decade(said)) is not None:
+        ends: tuple[Values, ...] = (
+            ({"degF_low": decade, "degF_high": decade + 9},) if field == "temperature" else ()
+        )
+        return AskBack(
+            f"In the {decade:g}s: what is it, or between what and what?", ends, AskKind.TWO_READINGS
+        )
     if field in _ONE_NUMBER:
         for number in said.numbers:
+            year = number.whole and _YEARS[0] <= number.value <= _YEARS[1] and not number.unit
+            if year and dated(said, number) and field not in ("capacity", "efficiency"):
+                number.unit = "years"
             if something_else(said, number) and not (field == "capacity" and number.value >= 1000):
                 number.unit = "things"
     if field == "material":
@@ -320,11 +353,29 @@ def _read_scan(
     return found
 
 
+_YEARS: Final = (1850.0, 2035.0)
+
+
+def _decade(said: Scan) -> float | None:
+    """The tens that are told for a value ("the 70s", "low seventies"), or None."""
+    numbers = [n for n in said.numbers if n.plural and n.value % 10 == 0]
+    return numbers[0].value if numbers and len(said.numbers) == 1 else None
+
+
+_IN_ALL: Final = re.compile(
+    r"\b(?:total\w*|altogether|in all|adds? up to|comes? to|came (?:out )?to|sum|across|combined)\b"
+)
+
+
 def _leaves_numbers(said: Scan) -> bool:
     """Whether a bare number was taken while another one counts something unknown."""
     numbers = said.numbers
     things = any(number.unit == "things" for number in numbers)
-    return things and not any(number.unit not in ("", "things") for number in numbers)
+    return (
+        things
+        and not _IN_ALL.search(said.text)
+        and not any(number.unit not in ("", "things") for number in numbers)
+    )
 
 
 _BOUNDED_READERS: Final[dict[str, Callable[[Scan, float, float], Reading | None]]] = {

@@ -97,11 +97,12 @@ _WITH_THE_AIR: Final = re.compile(
 _HOT_WORK: Final = re.compile(
     r"\b(?:attic|crawl\w*|roof|climb\w*|ladder|sweat\w*|filter|dust\w*)\b"
 )
+_OF_A_BUG: Final = re.compile(r"\bbug going around\b")
 _NOBODY: Final = re.compile(
     r"\b(?:no|not|nobody|no one|noone|none|dont|isnt|arent|never|without)\b"
 )
 _DENIED: Final = re.compile(
-    r"\b(?:nobody|no one|noone|none of us|no|not|arent|isnt|dont|never|without|doesnt|havent)\b"
+    r"\b(?:nobody|no one|noone|none of|no|not|arent|isnt|dont|never|without|doesnt|havent)\b"
     r"(?: \w+){0,5}? (?:headaches?|dizz\w+|nause\w*|sick|ill|illness|passed out|lightheaded)\b"
 )
 
@@ -118,6 +119,6 @@ def illness(line: str, *, of_cold_or_heat: bool) -> Iterator[RedFlag]:
         return
     sure = 5 in signs or len(signs) > 1 or bool(_WITH_THE_AIR.search(line))
     vague = OLD_NEWS.search(line) or IF.search(line) or _NOBODY.search(line)
-    doubtful = (vague and not NOW.search(line)) or _HOT_WORK.search(line)
+    doubtful = _OF_A_BUG.search(line) or (vague and not NOW.search(line)) or _HOT_WORK.search(line)
     state = RedFlagState.PRESENT if sure and not doubtful else RedFlagState.UNCLEAR
     yield RedFlag(RedFlagKind.CARBON_MONOXIDE, state, line)

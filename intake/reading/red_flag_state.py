@@ -14,7 +14,8 @@ OLD_NEWS: Final = re.compile(
     r"|autumn|time"
     r"|season|heat\w*|monday|tuesday|wednesday|thursday|friday|saturday|sunday|owner|january"
     r"|february|march|april|may|june|july|august|september|october|november|december)\b"
-    r"|(?<!since )\byesterday\b|\bago\b|\bused to\b|\bonce\b|\bone time\b|\ba while back\b"
+    r"|(?<!since )\byesterday\b|(?<!minute )(?<!minutes )(?<!moment )(?<!moments )(?<!seconds )(?<!second )"
+    r"(?<!sec )(?<!secs )(?<!min )(?<!mins )\bago\b|\bused to\b|\bonce\b|\bone time\b|\ba while back\b"
     r"|\bback in\b"
     r"|\bbefore\b|\bearlier\b|\bpreviously\b|\b(?:in the|this) past\b|\bpast (?:week|month|year"
     r"|few|couple|winter|summer)\b|\bhistory\b|\bhad\b|\bwas\b"
@@ -31,7 +32,7 @@ _HEDGES: Final = re.compile(
     r"|sorta|sort of|could|or something|wonder|wondering|guess|supposedly|said|sometimes"
     r"|occasionally|now and then|every so often|on and off|off and on|once in a while|if|should"
     r"|would|will|puzzled|sense of|used|ever|looks like it|dunno|not certain|suspect|claims"
-    r"|mentioned|heard)\b|\?"
+    r"|mentioned|heard|is that (?:bad|normal|ok|okay|safe|dangerous))\b|\?|^(?:does|would|should) "
 )
 NOW: Final = re.compile(
     r"\bright now\b|\bnow\b(?! and then)|\bcurrently\b|\bstill\b|\bas we speak\b|\bat the moment\b"
@@ -57,6 +58,7 @@ _DENIALS: Final = frozenset((
     "wasnt", "werent", "aint", "wont", "nobody", "noone", "negative", "free", "nil",
 ))  # fmt: skip
 _AFTER_A_DENIAL: Final = frozenset((
+    "had", "ever",
     "a", "an", "any", "the", "of", "or", "nor", "and/or", "real", "really", "strong", "strongly",
     "weird", "odd", "bad", "funny", "strange", "sign", "signs", "hint", "trace", "sort", "kind",
     "current", "currently", "active", "obvious", "noticeable", "noticeably", "at", "all", "smell",

@@ -57,6 +57,11 @@ def look(text: str) -> RedFlag | None:
         found += _in_clause(part, whole, denied_next=denied, still=still)
         if _SAME_THING.match(after) and not _DENIAL.search(f"{part} {after}"):
             found += _ideas(f"{part} {after}", whole, denied_next=False, still=still)
+    if _CANT_SMELL.search(line) and not any(flag.stops for flag in found):
+        found = [flag for flag in found if flag.state is not RedFlagState.NEGATED]
+        found.append(RedFlag(RedFlagKind.ODD_SMELL, RedFlagState.UNCLEAR, line))
+    if not found and _LIGHT_ABOVE.search(line):
+        found.append(RedFlag(RedFlagKind.CARBON_MONOXIDE, RedFlagState.UNCLEAR, line))
     if not found and _BEEPS.search(line) and not _BEEPER.search(line):
         found.append(RedFlag(RedFlagKind.CARBON_MONOXIDE, RedFlagState.UNCLEAR, line))
     if not found and not _DENIAL.search(whole) and not _AIR_LEAKS.search(whole):
@@ -67,6 +72,16 @@ def look(text: str) -> RedFlag | None:
     return min(found, key=_gravity, default=None)
 
 
+_CANT_SMELL: Final = re.compile(
+    r"\b(?:nose|sinus\w*) (?:is |s )?(?:all )?(?:stuffed|plugged|blocked|stopped|congested|running|shot)"
+    r"|\b(?:have|got|having) (?:a |this )?(?:bad |head )?cold\b.*\bsmell|\b(?:no|lost) (?:my |the )?sense"
+    r" of smell\b|\bcant smell (?:anything|much|a thing) (?:since|with|because|anyway|these days)"
+)
+"""Whoever can't smell can't deny a smell."""
+_LIGHT_ABOVE: Final = re.compile(
+    r"\b(?:thing|box|disc|disk|device|gadget|unit)(?: up)? on the (?:ceiling|wall)\b.*\b(?:flash\w*"
+    r"|blink\w*|red|beep\w*|chirp\w*|light)\b"
+)
 _COLD_OR_HEAT: Final = (RedFlagKind.NO_HEAT_VULNERABLE, RedFlagKind.NO_COOLING_VULNERABLE)
 _WORD: Final = re.compile(r"[a-z]{2}|[a-z] ?[.-] ?[a-z]")
 _IS: Final = re.compile(r"(?<!\bit)(?<!\bthere)(?<!\bthat)(?<!\blet)(?<!\bwhat)(?<!\bhe)'s\b")
@@ -121,12 +136,13 @@ _ALARM_AT_REST: Final = re.compile(
     r"|silence|old|expired|years?|brand|needs?|need|require[sd]?|code|bring|sell|quote|add|adding"
     r"|every|each|floor|truck|bag|van|pocket|box|drawer|\d+|both|two|three|combo|plug in"
     r"|green light|missing|present"
-    r"|made a|peep|wired|interconnected|hardwired|on the (?:wall|ceiling))\b"
+    r"|zero|is (?:by|near|beside|next to|above|outside|in|on) the|made a|peep|wired|interconnected"
+    r"|hardwired|on the (?:wall|ceiling))\b"
 )
 _ORDINARY_SMELL: Final = re.compile(
     r"\b(?:musty|mustiness|mold\w*|mould\w*|mildew\w*|dust|dusty|dog|dogs|cat|cats|pets?|sock|socks"
     r"|paint\w*|cook\w*|food|kitchen|damp|wet|stale|perfume|fresh|new|tobacco|cigarettes?|sewage"
-    r"|sewer|nice|clean|old|earthy|moist|basement|fine|ok|normal|dead|mouse|mice|mask|tool|glue)\b"
+    r"|sewer|nice|clean|old|earthy|moist|basement|dead|mouse|mice|mask|tool|glue|food)\b|\bsmell\w* (?:\w+ )?(?:fine|ok|okay|normal|good)\b|\b(?:fine|normal|usual) smell"
 )
 _DUST_BURNING_OFF: Final = re.compile(
     r"\bdust\w*\b|\bfirst (?:heat|time|start|run|few minutes|cold|of the season|use)\b"
@@ -141,8 +157,10 @@ _ELECTRIC: Final = re.compile(
     r"\b(?:wir(?:e|es|ing)|panel|breakers?|electric\w*|outlets?|boards?|controls?|cord|disconnect"
     r"|onto|floor|carpet|over the|down the)\b"
 )
-_LOOKS_OLD: Final = re.compile(r"\b(?:soot\w*|scorch\w*|stain\w*|leak|rust\w*)\b")
-_OLD: Final = re.compile(r"\b(?:old|older|years?|ancient|previous\w*|long ago|faded|dry|cold)\b")
+_LOOKS_OLD: Final = re.compile(r"\b(?:soot\w*|scorch\w*|\w*stain\w*|leak|rust\w*)\b")
+_OLD: Final = re.compile(
+    r"\b(?:waterstain|old|older|years?|ancient|previous\w*|long ago|faded|dry|cold)\b"
+)
 _LEAK_LOOKED_FOR: Final = re.compile(
     r"\bleak (?:test|check|search|detector|tested|checked)\b|\bpassed\b|\bbubble test\b"
 )

@@ -7,171 +7,55 @@ is the readers' business.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
 from functools import cache
 from typing import Final
 
 from intake.reading.clean import normalise
+from intake.reading.items import Item, Scan
 from intake.reading.lexer import Token, tokenize
 from intake.reading.numerals import fold_numbers
-from intake.reading.phrases import longest_phrase, misspelt_unit, spelt_right
-from intake.reading.units import DIMENSION, PREFIXED, spellings
+from intake.reading.phrases import longest_phrase, spelt_right, without_possessive
+from intake.reading.sayings import in_plain_words
+from intake.reading.token_passes import (
+    is_shorthand,
+    with_models,
+    with_ordinals,
+    with_the_word_with,
+    without_plurals,
+)
+from intake.reading.unit_at import LENGTH_FIELDS, unit_at
+from intake.reading.units import PREFIXED, spellings
 from intake.reading.words import words
 
 __all__ = ["Item", "Scan", "scan"]
 
-
-@dataclass(slots=True)
-class Item:
-    """One number, known phrase, other word or sign.
-
-    Attributes:
-        kind: "num", "tag", "word", "sym" or "code".
-        text: As normalised.
-        start, end: Where it stood.
-        value: Of a number, without its sign.
-        unit: Our unit name, or "".
-        sign: -1 or 1 if stated, else 0.
-        meanings: Of a known phrase.
-        token: The token of a number (decimals, comma, spelled ...).
-        glued: No space before it.
-        negated: "not", "instead of" before it.
-    """
-
-    kind: str
-    text: str
-    start: int
-    end: int
-    value: float = 0.0
-    unit: str = ""
-    sign: int = 0
-    meanings: tuple[str, ...] = ()
-    token: Token | None = None
-    glued: bool = False
-    negated: bool = False
-
-    @property
-    def dimension(self) -> str:
-        """What the number's unit measures, or ""."""
-        return DIMENSION.get(self.unit, "")
-
-    @property
-    def spelled(self) -> bool:
-        """Whether the number is written in words."""
-        return self.token is not None and self.token.spelled
-
-    @property
-    def whole(self) -> bool:
-        """Whether the number is whole."""
-        return self.value == int(self.value)
-
-    def means(self, *names: str) -> bool:
-        """Whether any of these is among the meanings; a name ending in "." stands for its kind."""
-        if not self.meanings:
-            return False
-        return any(
-            meaning == name or (name[-1] == "." and meaning.startswith(name))
-            for name in names
-            for meaning in self.meanings
-        )
-
-
-@dataclass(slots=True)
-class Scan:
-    """A text and its items."""
-
-    text: str
-    items: list[Item] = field(default_factory=list)
-
-    @property
-    def numbers(self) -> list[Item]:
-        """The numbers, left to right."""
-        return [item for item in self.items if item.kind == "num"]
-
-    def says(self, *names: str) -> bool:
-        """Whether any item has one of these meanings."""
-        return any(item.means(*names) for item in self.items)
-
-    def words(self) -> set[str]:
-        """Every word of the text."""
-        return {word for item in self.items for word in item.text.split()}
-
-
-_LENGTHS: Final = words(
-    """
-    duct filter grille length elevation area fittings count material choice
-    """
-)
-_HEAT: Final = frozenset(["capacity", "efficiency", "cooling_rows", "blower_table"])
-
-_FIELDS_OF_SHORT_UNIT: Final = {
-    "m": _LENGTHS,
-    "t": frozenset({"capacity", "airflow"}),
-    "w": _HEAT,
-    "h": frozenset(),
-    "k": frozenset(),
-    "r": frozenset(),
-    "in": _LENGTHS | {"static_pressure", "airflow", "yes_no", "text", "percent", "efficiency"},
-    "ins": _LENGTHS,
-    '"': _LENGTHS | {"static_pressure", "text"},
-    "'": _LENGTHS | {"text"},
-    "ft": _LENGTHS
-    | {"airflow", "text", "static_pressure", "capacity", "temperature", "efficiency"},
-    "tons": None,
-    "lb": frozenset({"static_pressure"}),
-    "lbs": frozenset({"static_pressure"}),
-    "pounds": frozenset({"static_pressure"}),
-    "square": frozenset(),
-    "ls": frozenset({"airflow"}),
-    "pc": frozenset({"percent", "efficiency"}),
-    "but": frozenset(),
-}
-"""Spellings of one or few letters that are units only where that quantity is asked for."""
-
-_ARTICLES: Final = words("""
-    the a my our there here this that front back each every all hall basement attic cooling heating
-    heat cool mode total winter summer series parallel line town both stage spring fall july august
-""")
-_LONGEST_UNIT: Final = 6
 _NOT: Final = words("not isn't isnt wasn't wasnt aint ain't")
 
 
 def scan(text: str, field_name: str) -> Scan:
     """The items of a text, read for a field."""
-    line = normalise(text)
+    line = in_plain_words(normalise(text), field_name)
     tokens = tokenize(line)
     for token in tokens:
         if token.kind == "word":
-            token.text = spelt_right(token.text)
+            token.text = spelt_right(without_possessive(token.text))
             if token.text.startswith("?"):
                 token.kind = "code"
+    tokens = with_models(with_ordinals(with_the_word_with(tokens)), field_name)
     tokens = [t for t in fold_numbers(tokens) if t.text != "." or not t.glued]
-    if field_name in _SIZED:
-        tokens = _without_plurals(tokens)
+    if field_name in _SIZED or not is_shorthand(tokens, field_name):
+        tokens = without_plurals(tokens)
     found = Scan(line)
     i = 0
     while i < len(tokens):
         i = _item(tokens, i, field_name, found.items)
+    _share_foreign_units(found.items)
     found.items = _one_length(found.items)
     _set_negated(found.items, field_name)
     return found
 
 
 _SIZED: Final = words("duct filter grille")
-
-
-def _without_plurals(tokens: list[Token]) -> list[Token]:
-    """The tokens without the ending of "three 7s" and "16x25x1's"."""
-    found: list[Token] = []
-    for token in tokens:
-        if token.glued and token.text == "s" and found:
-            if found[-1].kind == "num":
-                continue
-            if len(found) > 1 and found[-1].text == "'" and found[-2].kind == "num":
-                found.pop()
-                continue
-        found.append(token)
-    return found
 
 
 def _item(tokens: list[Token], i: int, field_name: str, items: list[Item]) -> int:
@@ -250,6 +134,7 @@ def _half_after(tokens: list[Token], i: int) -> bool:
 
 
 _MINUS: Final = words("minus negative neg mins menus")
+
 _PLUS: Final = frozenset(["plus", "positive", "pos", "+"])
 
 
@@ -259,6 +144,8 @@ def _take_sign(items: list[Item], item: Item) -> None:
         return
     before = items[-1]
     earlier = items[-2] if len(items) > 1 else None
+    if before.text == "$":
+        item.unit = "dollars"
     if before.text == "-" and before.kind == "sym":
         starts = earlier is None or not before.glued
         if starts and (item.glued or earlier is None or earlier.kind == "tag"):
@@ -274,51 +161,6 @@ def _take_sign(items: list[Item], item: Item) -> None:
     if item.sign:
         item.start = before.start
         items.pop()
-
-
-def unit_at(tokens: list[Token], i: int, field_name: str) -> tuple[str, int]:
-    """The unit whose spelling starts at i (a dash before it is skipped), and the place after."""
-    j = i
-    if j + 1 < len(tokens) and tokens[j].text == "-" and tokens[j].glued and tokens[j + 1].glued:
-        if tokens[j + 1].kind != "word":
-            return "", i
-        j += 1
-    words: list[str] = []
-    ends: list[int] = []
-    k = j
-    while k < len(tokens) and len(words) < _LONGEST_UNIT:
-        token = tokens[k]
-        if token.text == "." and words:
-            k += 1
-            continue
-        if token.text == "-" and words and k + 1 < len(tokens) and tokens[k + 1].kind == "word":
-            k += 1
-            continue
-        if token.kind == "num" and not (token.glued and token.value in (2, 3)):
-            break
-        words.append(token.text)
-        k += 1
-        ends.append(k)
-    table = spellings()
-    for n in range(len(words), 0, -1):
-        unit = table.get(tuple(words[:n]))
-        if unit and _fits(words[:n], unit, field_name, tokens, ends[n - 1]):
-            return unit, ends[n - 1]
-    unit = misspelt_unit(words[0]) if words and tokens[j].kind == "word" else ""
-    return (unit, ends[0]) if unit else ("", i)
-
-
-def _fits(words: list[str], unit: str, field_name: str, tokens: list[Token], after: int) -> bool:
-    """Whether this spelling is a unit in this field and before what follows."""
-    spelling = " ".join(words)
-    fields = _FIELDS_OF_SHORT_UNIT.get(spelling)
-    if fields is not None and field_name not in fields:
-        return False
-    if spelling in ("m", "M") and field_name in _HEAT:
-        return False
-    if spelling in ("in", "ins") and after < len(tokens) and tokens[after].text in _ARTICLES:
-        return False
-    return not (unit in ("joists", "rolls", "minutes", "paces") and field_name not in ("length",))
 
 
 @cache
@@ -372,7 +214,6 @@ def _prefixed(tokens: list[Token], i: int, items: list[Item]) -> int:
 _R_VALUES: Final = frozenset((2.1, 3.3, 3.5, 4.2, 5.0, 6.0, 8.0, 11.0, 12.0, 13.0))
 """Insulation values that are sold for ducts."""
 
-
 _SINGLE_UNITS: Final = words("foot inch mile ft yard meter ton")
 
 
@@ -383,7 +224,7 @@ def _worded_length(tokens: list[Token], i: int, field_name: str, items: list[Ite
     if tokens[i + 1].text == "ton":
         if field_name != "capacity" or not _half_after(tokens, i + 2):
             return 0
-    elif field_name not in _LENGTHS:
+    elif field_name not in LENGTH_FIELDS:
         return 0
     if tokens[i + 1].text not in _SINGLE_UNITS:
         return 0
@@ -447,6 +288,17 @@ def _is_inches(items: list[Item], i: int, j: int) -> bool:
         return items[i].value <= _FEW_FEET and j == i + 1 and item.whole
     alone = following is None or following.means("join.by") or following.kind == "sym"
     return alone and j == i + 1 and item.whole and (item.glued or following is None)
+
+
+_FOREIGN: Final = words("volt amp hertz rpm years dollars seer")
+
+
+def _share_foreign_units(items: list[Item]) -> None:
+    """ "208/230 volt": the first number is of the second one's kind."""
+    for one, sign, two in zip(items, items[1:], items[2:], strict=False):
+        numbers = one.kind == "num" and two.kind == "num" and not one.unit
+        if numbers and sign.text in ("/", "-") and two.unit in _FOREIGN:
+            one.unit = two.unit
 
 
 def _set_negated(items: list[Item], field_name: str) -> None:

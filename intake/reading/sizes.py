@@ -11,7 +11,7 @@ from intake.reading.scan import Item
 from intake.reading.units import convert
 from intake.reading.words import words
 
-__all__ = ["Size", "count_of", "counted_noun", "find_sizes", "inches"]
+__all__ = ["METRIC", "Size", "count_of", "counted_noun", "find_sizes", "inches", "numbers_of"]
 
 METRIC: Final = frozenset(("mm", "cm", "m"))
 
@@ -43,6 +43,12 @@ def inches(item: Item, unit: str = "") -> float:
     """A side in inches; a bare number is in `unit` if given, else in inches."""
     name = item.unit or unit or "in"
     return round(convert(item.value, name, "in"), 4)
+
+
+def numbers_of(size: Size) -> list[float]:
+    """The sides in inches; one metric unit holds for all of them."""
+    unit = next((side.unit for side in size.sides if side.unit in METRIC), "in")
+    return [inches(side, unit) for side in size.sides]
 
 
 def find_sizes(items: list[Item]) -> list[Size]:
@@ -115,6 +121,8 @@ def _count_before(items: list[Item], first: int) -> tuple[int, Item | None] | No
                 return None
             if item.token is not None and item.token.pronoun:
                 return None
+            if k == first - 1 and k and items[k - 1].text in _LABELS and not item.spelled:
+                return None
             following = items[k + 1 : first]
             if any(w.text in _NOT_COUNTED for w in following[:2]):
                 return None
@@ -132,6 +140,14 @@ def _count_before(items: list[Item], first: int) -> tuple[int, Item | None] | No
         steps += 1
     return None
 
+
+_LABELS: Final = words(
+    """
+    unit system zone room suite floor section stage phase option trunk page line number no level
+    location item step tap apartment apt # building house store space ahu rtu furnace
+    """
+)
+"""Words after which a number tells which one it is, not how many ("unit 3 20x8")."""
 
 _MOST_BRANCHES: Final = 24
 
@@ -174,6 +190,11 @@ def _count_behind(items: list[Item], last: int) -> tuple[int, Item | None] | Non
             "and",
             "is",
             "it's",
+            "n",
+            "&",
+            "theres",
+            "there're",
+            "plus",
         )
         or (items[k].means("shape.", "material.") and not items[k].means("count.multi"))
         or items[k].text in ("x", "*", "times")

@@ -8,7 +8,8 @@ from typing import Final
 
 from intake.reading.asks import implausible, one_end, two_values
 from intake.reading.echo import echo
-from intake.reading.numbers import bounded, kept, labels_of, relation, together, vague
+from intake.reading.numbers import kept, labels_of, relation, together, vague
+from intake.reading.phrasing import bounded, moved
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value, Values, number_of
 from intake.reading.scan import Item, Scan
 from intake.reading.units import convert
@@ -37,7 +38,7 @@ def read_static(said: Scan, low: float, high: float) -> Reading | None:
             )
         return None
     _as_tenths(said, numbers)
-    if len(numbers) == 2 and (_MOVED.search(said.text) or _AT_COIL.search(said.text)):
+    if len(numbers) == 2 and (moved(said.text) or _AT_COIL.search(said.text)):
         return two_values("static_pressure", [{"inwc": _inwc(n)} for n in numbers])
     roles = labels_of(said, numbers, _LABELS)
     if len(numbers) > 1 and all(roles) and len(set(roles)) == len(roles):
@@ -49,10 +50,11 @@ def read_static(said: Scan, low: float, high: float) -> Reading | None:
     return _many(said, numbers)
 
 
-_MOVED: Final = re.compile(
-    r"\b(?:went|goes|going|go|jump(?:s|ed)?|climb(?:s|ed)?|rose|rises|drop(?:s|ped)?|fell|falls"
-    r"|came|comes|moved|changed?|swings?|shot)\b[a-z ]*\bfrom\b"
+_RATING: Final = re.compile(
+    r"\b(?:rated (?:for|at|to)|rating (?:is|of)|design(?:ed)? (?:for|to)|good for|max(?:imum)?"
+    r" rated)\b"
 )
+_READING: Final = re.compile(r"\b(?:read(?:s|ing)?|measured?|gauge|manometer|actual)\b")
 _AT_COIL: Final = re.compile(
     r"\b(?:before|after|above|below|ahead of|past) (?:the )?(?:coil|filter)\b"
 )
@@ -96,9 +98,10 @@ def _labelled(said: Scan, by_role: dict[str, Item], low: float, high: float) -> 
         odd = _total_off(values)
         if odd is not None:
             return odd
-    if by_role.get("supply") is not None and by_role["supply"].sign < 0 and "return" in by_role:
+    pull, push = by_role.get("return"), by_role.get("supply")
+    if pull is not None and push is not None and (pull.sign > 0 or push.sign < 0):
         return AskBack(
-            "A negative supply reading means swapped hoses or another port."
+            "The return pulls and the supply pushes; other signs mean swapped hoses."
             " Which is the return, which the supply?",
             (values,),
             AskKind.IMPLAUSIBLE,
@@ -122,6 +125,12 @@ def _total_off(values: dict[str, Value]) -> AskBack | None:
 def _one(said: Scan, item: Item, low: float, high: float) -> Reading:
     role = labels_of(said, [item], _LABELS)[0]
     size = _inwc(item)
+    if _RATING.search(said.text) and not _READING.search(said.text):
+        return AskBack(
+            f"Is {size:.2f} in. w.c. what it is rated for? And what does the gauge read?",
+            ({"inwc": size},),
+            AskKind.WRONG_QUANTITY,
+        )
     if said.says("role.return") and said.says("role.supply"):
         return AskBack(
             "Which side is it: return, supply, or both?", ({"inwc": size},), AskKind.TWO_READINGS

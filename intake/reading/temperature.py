@@ -7,7 +7,8 @@ from typing import Final
 
 from intake.reading.asks import implausible, one_end, two_values
 from intake.reading.bounds import BELIEVABLE, believable
-from intake.reading.numbers import bounded, kept, labels_of, relation, together, vague
+from intake.reading.numbers import kept, labels_of, relation, together, vague
+from intake.reading.phrasing import bounded
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value, number_of
 from intake.reading.scan import Item, Scan
 from intake.reading.units import convert
@@ -32,6 +33,13 @@ def read_temperature(said: Scan, low: float, high: float) -> Reading | None:
     """Read temperatures in degF; None if the text holds none."""
     said = together(said, hundreds=True)
     numbers = kept(said, "", "temperature")
+    other = _OTHER_TEMPERATURE.search(said.text)
+    if numbers and other is not None:
+        return AskBack(
+            f'That is of the "{other[0]}". What is the temperature asked for, in °F?',
+            (),
+            AskKind.WRONG_QUANTITY,
+        )
     if not numbers:
         if (
             vague(said, "heat", "size")
@@ -48,6 +56,8 @@ def read_temperature(said: Scan, low: float, high: float) -> Reading | None:
             return AskBack("What is the temperature, in °F?", (), AskKind.MISSING_PART)
         return None
     unit = next((n.unit for n in reversed(numbers) if n.unit in ("degc", "degf", "degk")), "")
+    if not unit and _CELSIUS.search(said.text):
+        unit = "degc"
     for n in numbers:
         if n.unit in ("", "deg") and unit:
             n.unit = unit
@@ -58,6 +68,16 @@ def read_temperature(said: Scan, low: float, high: float) -> Reading | None:
         return _two(said, numbers[0], numbers[1], rise, low, high)
     return _many(said, numbers, low, high)
 
+
+_CELSIUS: Final = re.compile(r"\b(?:celsius|celcius|centigrade|in c|deg(?:rees)? c)\b")
+_OTHER_TEMPERATURE: Final = re.compile(
+    r"\b(?:wet bulb|wetbulb|wb|dew ?point|satur\w+|super ?heat|sub ?cool\w*|suction line|liquid"
+    r" line"
+    r"|discharge line|flue|stack|water heater|boiler|outdoor coil|outside coil|compressor"
+    r"|(?:high )?limit(?: switch)?|set ?point|set (?:to|at|for|on)|(?:thermostat|stat) (?:is )?set"
+    r"|humidity|rh)\b(?!.*\b(?:actual|reads?|reading|really)\b)"
+)
+"""Temperatures of something else than the air or the room, and settings."""
 
 _COMPARED: Final = words(
     """

@@ -1,9 +1,9 @@
 """The trade's spellings of units, and what each converts to.
 
 `SPELLINGS` is the only way from typed text to a unit. `convert` takes a number and two unit names
-of ours: common factors stand here, the others come from pint once, by expressions written here,
-never by typed text. pint loads on the first conversion of a rare unit (about 160 ms), not at
-import; `warm` loads it ahead.
+of ours. Every conversion that an answer can need stands here as an exact factor, so that no answer
+waits for pint to load; pint converts what is left, by expressions written here, never by typed
+text.
 """
 
 from __future__ import annotations
@@ -211,7 +211,8 @@ SPELLINGS: Final[dict[str, str]] = {
     "ppm": "ppm",
     "dollars": "dollars|bucks|usd",
     "joists": "joist|joists|joist bays over|joists over|studs over|studs|joist spaces",
-    "paces": "pace|paces|strides",
+    "paces": "pace|paces|strides|steps|big steps|long steps|of my steps|of my paces|of my feet"
+    "|of his steps|giant steps|footsteps",
     "stages": "stage|stages|speed|speeds|zone|zones|phase|wire|wires",
     "rolls": "roll|rolls|bag|bags|box of flex|boxes of flex|sticks|stick",
 }
@@ -240,14 +241,26 @@ _FACTORS: Final[dict[tuple[str, str], float]] = {
     ("mmbtuh", "btuh"): 1_000_000.0,
     ("kw", "btuh"): 3_600_000 / 1055.05585262,
     ("w", "btuh"): 3600 / 1055.05585262,
+    ("km", "in"): 1 / 0.0000254,
+    ("yd", "in"): 36.0,
+    ("mi", "in"): 63360.0,
+    ("km", "ft"): 1 / 0.0003048,
+    ("sqin", "sqft"): 1 / 144,
+    ("sqm", "sqft"): 1 / 0.09290304,
+    ("m3m", "cfm"): 1000 / 28.316846592,
+    ("m3s", "cfm"): 60_000 / 28.316846592,
+    ("mbar", "inwc"): 100 / 249.089,
+    ("mmwc", "inwc"): 9.80665 / 249.089,
+    ("cmwc", "inwc"): 98.0665 / 249.089,
     ("degf", "degf"): 1.0,
     ("deg", "degf"): 1.0,
     ("delta_degc", "delta_degf"): 1.8,
 }
-"""Factors of what people type most, so that the first metric answer needn't wait for pint.
+"""Factors of all that answers are converted from and to.
 
-Source: the definitions of the inch (25.4 mm), the litre, the hour and the International Table Btu
-(1055.05585262 J) (how: computed; a test computes each again with pint).
+Source: the definitions of the inch (25.4 mm), the yard, the mile, the litre, the hour, the
+millimetre of water (9.80665 Pa) and the International Table Btu (1055.05585262 J) (how: computed;
+a test computes each again with pint).
 """
 
 
@@ -283,6 +296,8 @@ def _line(unit: str, to: str) -> tuple[float, float]:
         return _FACTORS[unit, to], 0.0
     if (unit, to) == ("degc", "degf"):
         return 1.8, 32.0
+    if (unit, to) == ("degk", "degf"):
+        return 1.8, 32.0 - 1.8 * 273.15
     registry = _registry()
     source, target = _UNITS[unit][1], _UNITS[to][1]
     if DIMENSION[unit] == "temperature":
@@ -294,7 +309,7 @@ def _line(unit: str, to: str) -> tuple[float, float]:
 
 
 def warm() -> None:
-    """Load pint now (about 160 ms) instead of in the first answer with a rare unit."""
+    """Load pint now (about 160 ms). No answer needs it; a caller that converts other units may."""
     _registry()
 
 

@@ -20,7 +20,8 @@ MEANINGS: Final[dict[str, str]] = {
         "|circle|in diameter|across the circle|diameters|rounds|rnds|dai|diamter"
         "|inch round|roundish"
     ),
-    "shape.oval": "oval|flat oval|ovals|ovaled|flattened round|ellipse|elliptical|obround",
+    "shape.oval": "egg shaped|egg shape"
+    "|oval|flat oval|ovals|ovaled|flattened round|ellipse|elliptical|obround",
     "shape.rect": "rectangular|rectangle|rect|recto|rectangel",
     "shape.square": "square|sq|squares",
     "shape.roundish": (
@@ -63,7 +64,9 @@ MEANINGS: Final[dict[str, str]] = {
         "|silver accordion"
     ),
     "material.duct_board": (
-        "duct board|ductboard|duct bored|duck bored|dock bored|dukt board|duct-bored|duct bord"
+        "cuts with a knife|fibrous panels|fibrous panel|fibrous board|fiber panels|fibrous sheets"
+        "|foil skin|foil skinned|duct board|ductboard|duct bored|duck bored|dock bored|dukt board"
+        "|duct-bored|duct bord"
         "|ductbord|duck board|duckboard|dock board|dockboard|fiber board|fiberboard"
         "|fibre board|fibreboard|fiberglass board|fibreglass board|glass board"
         "|cardboard with foil|cardboard like with foil|like cardboard with foil"
@@ -80,7 +83,8 @@ MEANINGS: Final[dict[str, str]] = {
         "|foil fiberglass|yellow fiberglass with foil|hard fiberglass"
     ),
     "material.lined_metal": (
-        "lined|liner|lining|with insulation inside|with insulation on the inside"
+        "fuzzy inside lining|lined|liner|lining|with insulation inside|with insulation on the"
+        " inside"
         "|with the insulation inside|with insulation in it|insulation in it"
         "|insulation inside it|insulation inside of it|insulated on inside"
         "|with fiberglass inside|with lining inside|lined metal|lined sheet metal"

@@ -15,12 +15,12 @@ from typing import Final
 from intake.reading.idioms import contradicts_itself, plainly
 from intake.reading.manner import cant_say
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Unknown
+from intake.reading.yes_no_axes import AXES
 from intake.reading.yes_no_words import (
     ALL,
     ALONE,
     ANY,
     ASKING,
-    AXES,
     BOTH,
     CLAUSE_STARTS,
     CLAUSES,
@@ -84,6 +84,8 @@ def _by_question(words: list[str], question: str) -> set[bool]:
     """What the words answer to the question: {True}, {False}, both, or nothing."""
     asked_words = [w for w in WORD.findall(question.lower()) if w not in ("any", "ever")]
     asked = _poles_in(asked_words)
+    if any(axis == "lined" for axis, _ in asked):  # insulated may be inside or outside
+        asked = [(axis, pole) for axis, pole in asked if axis != "insulated"]
     said = _poles_in(words)
     answers: set[bool] = set()
     for axis, pole in said:
@@ -137,7 +139,9 @@ def read_yes_no(text: str, question: str) -> Reading | None:
     text = re.sub(r"(?<=[a-z])-(?=[a-z])", " ", text)
     text = plainly(_MAYBE_YES.sub(r"probably \1", _respelt(text)))
     asked = question.lower()
-    both = BOTH.search(text) is not None or contradicts_itself(text)
+    both = BOTH.search(text) is not None or contradicts_itself(text) or _ONE_SAYS.search(text)
+    if _IRONY.fullmatch(text):
+        return _which(question)
     turned = TURN.split(text)
     if not both and len(turned) > 1 and _verdict(turned[-1], question) is not None:
         text = turned[-1].strip()
@@ -157,6 +161,8 @@ def read_yes_no(text: str, question: str) -> Reading | None:
             return Accepted({"yes": False})
         if verdict is None or verdict == "both" or not (_said_too(text) or by_access):
             return Unknown("You can't say.")
+    if verdict is not None and _is_of_another(text, asked, axes):
+        return _which(question)
     doubtless = UNSURE.sub(" ", text).strip()
     lead = YES_START.match(doubtless)
     mixed = MIXED.search(doubtless[lead.end() :] if lead else doubtless) is not None
@@ -173,6 +179,49 @@ def read_yes_no(text: str, question: str) -> Reading | None:
     if UNSURE.search(NO_DOUBT.sub(" ", text)):
         values["sure"] = False
     return Accepted(dict(values))
+
+
+_IRONY: Final = re.compile(
+    r"(?:oh |ha |haha |lol )?(?:yeah|yah|ya|sure|uh huh),? right(?:,? (?:lol|haha|sure))?[.!]*"
+    r"|as if[.!]*|(?:oh )?sure it (?:does|is|did)[.!]*|in my dreams|dream on"
+)
+_ONE_SAYS: Final = re.compile(
+    r"^(?:no|nope|nah)\b.*\b(?:says?|said|thinks?|swears) (?:yes|so\b|it (?:does|is|did)|there is)"
+    r"|^(?:yes|yeah|yep)\b.*\b(?:says?|said|thinks?|swears) (?:no\b|not|it (?:doesn'?t|isn'?t))"
+)
+_ANOTHERS: Final = re.compile(
+    r"\b(?:neighbou?r(?:'?s)?|next door(?:'s)?)\b|\b(?:the|our|my) (?:old|previous|other|last)"
+    r" (?:one"
+    r"|unit|furnace|system|house)s?\b"
+)
+_ASKS_THE_PAST: Final = re.compile(r"\b(?:ever|did|was|were|had|been|has|have)\b")
+_WAS: Final = re.compile(
+    r"^(?:yes|yeah|yep|yup)?[, ]*(?:there|it|they) (?:was|were|had)(?: (?:one|some|a|once|before"
+    r"|a little|at one time))*$|^had (?:one|some)$"
+    r"|^(?:yes|yeah|yep|yup)\b.*\b(?:gone|not (?:now|any ?more)|no longer|stopped|went away|used to"
+    r"|fixed|removed|took it out)\b"
+)
+_OF_CONDITION: Final = frozenset(("condition", "clean", "lined", "noise", "tight", "insulated"))
+_SMELLS_OF: Final = re.compile(
+    r"\bsmells? (?:like|of)\b|\b(?:a|an|the|some|just|only)(?: [a-z]+){1,3} smell\b"
+)
+_SMELL_ASKED: Final = re.compile(
+    r"\b(?:gas|burn\w*|rotten|eggs?|smok\w*|sul\w+|electric\w*|plastic|propane|fumes?|exhaust|no|any"
+    r"|bad|musty|mold\w*)\b"
+)
+
+
+def _is_of_another(text: str, asked: str, axes: set[str]) -> bool:
+    """Whether what is said is of another thing, another time, or of nothing that is there."""
+    if _ANOTHERS.search(text) and not re.search(r"\b(?:old|previous|last|other)\b", asked):
+        return True
+    if _WAS.search(text) and not _ASKS_THE_PAST.search(asked):
+        return True
+    if "smell" in asked and _SMELLS_OF.search(text) and not _SMELL_ASKED.search(text):
+        return True
+    missing = re.search(r"\b(?:no|isn'?t (?:a|any)|without a) ([a-z]{4,})\b", text)
+    absent = missing is not None and missing[1] in asked.split()
+    return absent and bool(axes & _OF_CONDITION) and "access" not in axes
 
 
 _NO_WAY_THERE: Final = re.compile(

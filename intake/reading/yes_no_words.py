@@ -1,4 +1,4 @@
-"""The words of yes and no, of doubt, and the axes on which other answers lie."""
+"""The words of yes and no, and of doubt."""
 
 import re
 from typing import Final
@@ -10,7 +10,6 @@ __all__ = [
     "ALONE",
     "ANY",
     "ASKING",
-    "AXES",
     "BOTH",
     "CLAUSES",
     "CLAUSE_STARTS",
@@ -32,154 +31,6 @@ __all__ = [
     "WORD",
     "YES_START",
 ]
-
-AXES: Final[dict[str, tuple[str, str]]] = {
-    "direction": (
-        "one direction|one way|single direction|same direction|one side|one direction only",
-        (
-            "both ways|two ways|both directions|two directions|both sides|two sides|opposite"
-            "|each way|either side|left and right|splits|splits off|every which way"
-            "|different directions|several directions|three ways|four ways|both ends"
-        ),
-    ),
-    "in place": (
-        "in place|installed|in there|still there|in it|still in|in its slot|hung|attached",
-        (
-            "missing|gone|not there|removed|absent|fell out|fell off|took it out|taken out"
-            "|pulled out|lost"
-        ),
-    ),
-    "condition": (
-        "sound|solid|good|fine|intact|decent|ok|okay|great|perfect|excellent|healthy"
-        "|sturdy|good shape|like new|holding up|undamaged|strong|brand new|in one piece"
-        "|nice|mint|safe|well|straight|alright|all right|unharmed|good condition"
-        "|great shape|serviceable|usable",
-        (
-            "rusty|rusted|rust|rusting|rotten|rotted|rot|rotting|corroded|corrosion|hole"
-            "|holes|crushed|dented|bent|broken|cracked|crack|cracks|damaged|damage"
-            "|falling apart|shot|bad|beat up|sheared off|sheared|snapped off|snapped"
-            "|broke off|busted|bent up|wrecked|split|buckled in|hosed|torn|ripped"
-            "|collapsed|crumbling|eaten|swiss cheese|rusted through|rough|poor|terrible"
-            "|awful|flaking|pitted|disintegrating|deteriorated|deteriorating|toast|junk"
-            "|trashed|coming apart|patched|weak|smashed|kinked|crumpled|pinholes|unsafe"
-            "|brittle|worn|worn out|sagging|collapsing|crispy|bowed|bowing|buckled"
-            "|perforated|needs replacing|needs replaced|needs work|needs to be replaced"
-            "|past its prime|had it|trash|ruined|rotted out|rusting out|chewed up|mangled"
-        ),
-    ),
-    "access": (
-        "reachable|accessible|reach|access|open|wide open|easy|easily|get to|get at|get in"
-        "|get into|get up|walk up|walk in|pull down|pulldown|within reach|no problem|climb"
-        "|crawl into|clear",
-        (
-            "locked|blocked|sealed|painted shut|screwed shut|nailed shut|inaccessible"
-            "|unreachable|no hatch|no access|drywalled|boarded|buried|finished over|stuck shut"
-            "|no way up|no way in|walled off|sealed off|sealed shut|no opening|no door"
-            "|caulked shut|blocked off|shut tight|no ladder|behind drywall|closed off"
-            "|padlocked|bolted|hidden|covered|jammed|too tight|too small|impossible"
-            "|out of reach|plastered over"
-        ),
-    ),
-    "clean": (
-        "clean|spotless|pristine|new|like new|clear|immaculate|shiny|washed|fresh",
-        (
-            "dirty|filthy|dusty|caked|plugged|clogged|grimy|nasty|moldy|mouldy|mold|matted"
-            "|packed|gunky|gross|dirt|dust|lint|black|furry|fuzzy|greasy|grubby|soiled|hairy"
-            "|disgusting|loaded|blocked|choked"
-        ),
-    ),
-    "noise": (
-        "quiet|silent|whisper|quietly|peaceful|barely hear|can't hear|cant hear|soft",
-        (
-            "loud|noisy|noise|roar|roars|roaring|whistle|whistles|whistling|rattle|rattles"
-            "|rattling|hum|hums|humming|screams|screaming|howls|howling|deafening"
-            "|jet engine|bangs|banging|booms|shout|loudly|freight train|squeals|squealing"
-            "|buzzing|hissing|droning|vibrating|thumping|clanking|grinding"
-        ),
-    ),
-    "tight": (
-        "sealed|tight|airtight|mastic|masticked|taped|tightly|snug|secure|connected"
-        "|attached|well sealed",
-        (
-            "leak|leaks|leaky|leaking|leaked|gap|gaps|loose|unsealed|disconnected|apart"
-            "|fell off|fallen off|separated|unhooked|hanging|blowing out|detached|came off"
-            "|come off|popped off|open joints|falling off|hanging off|came apart"
-            "|fallen apart|coming off|pulled apart|undone|wide gaps|open seams"
-        ),
-    ),
-    "dry": (
-        "dry|bone dry",
-        (
-            "wet|damp|water|flooded|soaked|moist|puddle|puddles|standing water|soggy|dripping"
-            "|drips|humid|sweating|sweats|swampy|muddy|underwater"
-        ),
-    ),
-    "running": (
-        "running|runs|run|works|working|work|operational|operates|functional|functioning"
-        "|turns on|kicks on|fires up|fired up|starts|working fine|humming along|going"
-        "|up and running|purrs|purring|hums along|spins|spinning|firing|runs good"
-        "|runs great|alive|kicking|heats|cools|comes on|blows|blowing",
-        (
-            "dead|broken|broke|won't start|wont start|won't run|wont run|kaput|failed|quit"
-            "|died|burned out|burnt out|seized|doesn't run|doesnt run|doesn't work"
-            "|doesnt work|not working|conked out|fried|locked up|busted|shot|out of order"
-            "|stopped|tripped|won't turn on|burnt up|burned up|unplugged|disconnected"
-            "|not turning|won't spin|locked rotor|no power|off|froze up|doesn't start"
-            "|won't fire|on the fritz|bit the dust|condemned|red tagged"
-        ),
-    ),
-    "lined": (
-        "lined|liner|lining|insulated inside|insulation inside|fiberglass inside"
-        "|fuzzy inside|inside insulation|internally insulated|black stuff inside"
-        "|insulated on the inside|insulation on the inside",
-        (
-            "bare|unlined|bare metal|wrapped|wrap|insulated outside|insulation outside"
-            "|outside insulation|insulated on the outside|insulation on the outside"
-            "|insulation is on the outside|smooth inside|naked|plain metal|just metal"
-            "|shiny inside"
-        ),
-    ),
-    "insulated": (
-        "insulated|insulation|wrapped|lined|wrap|jacketed",
-        "bare|uninsulated|unwrapped|exposed metal|naked|bare metal",
-    ),
-    "open": ("open|opened|wide open", "closed|shut|closed off|shut off"),
-    "present": (
-        "there|present|exists|exist|have|has|got|found|visible|installed|one|two|three"
-        "|four|several|plenty|lots|a few|some|couple|few|many|exactly|equipped|included"
-        "|existing",
-        "missing|gone|none|absent|without|removed|nonexistent|zero|nothing|lacking|nowhere|neither",
-    ),
-    "ice": (
-        "thawed|no ice|ice free",
-        "ice|iced|icy|frozen|freezes|freezing|froze|frost|frosted|frosty|freeze",
-    ),
-    "straight": (
-        "straight|stretched|taut|pulled tight|tight",
-        (
-            "kinked|crushed|sagging|saggy|sags|droopy|drooping|squashed|pinched|flattened"
-            "|squished|bunched|coiled|twisted|loose|slack|snaked|snakes around"
-        ),
-    ),
-    "size": (
-        "big|large|huge|roomy|plenty|spacious|enough|ample|generous",
-        "small|tiny|undersized|cramped|narrow|skinny|little",
-    ),
-    "comfort": (
-        "comfortable|even|balanced|same",
-        (
-            "uneven|hot|cold|stuffy|drafty|different|unbalanced|freezes|roasting|boiling"
-            "|stifling|never right|off"
-        ),
-    ),
-    "age": (
-        "new|newer|recent|replaced|recently|modern|brand new|updated",
-        "old|original|ancient|older|older than dirt|vintage|never replaced|antique|prehistoric",
-    ),
-    "shape": ("level|plumb|square", "crooked|tilted|leaning|sloped"),
-    "smell": ("odorless|no smell", "smell|smells|stinks|smelly|musty|odor|stink|stench|reeks"),
-}
-"""Each axis: its good pole and its bad pole. Adding a word is one edit."""
 
 YES: Final = (
     r"(?:yes+|yessir|yes sir|yessum|yep+|yup+|yeah+|yea+h?|yas+|ya|yah|ye|y|yus|yeh"
@@ -210,7 +61,8 @@ YES: Final = (
     r"|id (?:guess|think) (?:so|yes|yeah)|i guess|i suppose|i reckon|i think|i believe"
     r"|i assume|think so|believe so|suppose so|reckon so|hope so|sounds about right"
     r"|feels like it|i'm pretty sure|why not|sure why not|ok|okay|okey dokey|k|yes'm"
-    r"|thumbs up|every time|all the time|constantly|all of them|every one|both"
+    r"|100 ?%|(?:a |one )?(?:100|hundred) percent|each and every one|thumbs up|every time|all the"
+    r" time|constantly|all of them|every one|both"
     r"|both of them|everywhere|oh yes|confirmed|confirm|done|checked|correctomundo|yuppers"
     r"|damn right|darn right|you got it|obviously|naturally|clearly|yes indeed|yes i do"
     r"|all good there|duh|quite|very|frequently|often|regularly|plenty|lots|tons|several"
@@ -218,6 +70,7 @@ YES: Final = (
     r"|both are|they all are|they all do|all are|all do|every single one|yes it does"
     r"|yes it is|yes there is)"
 )
+
 NO: Final = (
     r"(?:no+|nope+|nah+|naw|na+h|nay|n|noo+|nup|negative|negatory|never|none|nada|nothing"
     r"|zip|zilch|nein|nyet|non|not at all|not really|not even close|no way|not a chance"
@@ -257,6 +110,7 @@ NO: Final = (
     r"|ive never|fraid not|afraid not|i'm afraid not|denied|can not|it'?s not|its not"
     r"|they'?re not|theyre not|that'?s not|we'?ve never|wouldn'?t|couldn'?t)"
 )
+
 MIXED: Final = re.compile(
     r"\b(?:yes and no|yes or no|sometimes|some times|sort of|sorta|kind of|kinda|somewhat"
     r"|partly|partially|partial|depends|depending|half|halfway|in places|in spots"
@@ -264,7 +118,8 @@ MIXED: Final = re.compile(
     r"|might|could go either way|either|now and then|once in a while|on and off|off and on"
     r"|occasionally|every so often|only (?:when|if|in|on|at|with|the|some|one|part)|mostly"
     r"|more or less|not all|not always|not every|not entirely|not completely|not fully"
-    r"|not quite|almost|nearly|one is|one of them|to a degree|to some extent|in a way|ish"
+    r"|not quite|almost|nearly|(?<!every )one is|one of them|to a degree|to some extent|in a way"
+    r"|ish"
     r"|hit or miss|hit and miss|50 ?/ ?50|fifty fifty|so so|so-so|could be|may be"
     r"|upstairs only|downstairs only|last (?:year|summer|winter|week|month)|it did"
     r"|did once|in the past|before|so[- ]?and[- ]?so|barely(?! hear)|varies|a bit of both|both ways"
@@ -274,6 +129,7 @@ MIXED: Final = re.compile(
     r"|(?:two|three|one|some|most|few|half) of (?:the |them|those)?(?:two|three|four|five"
     r"|six)?)\b"
 )
+
 UNSURE: Final = re.compile(
     r"\b(?:think|thinking|believe|guess|guessing|probably|prob|probly|prolly|maybe|should"
     r"|suppose|pretty sure|fairly sure|fairly certain|likely|unlikely|seems?|appears?"
@@ -285,29 +141,39 @@ UNSURE: Final = re.compile(
     r"|from memory|can'?t be (?:sure|certain)|unsure|as best i|last i (?:knew|checked"
     r"|looked)|so i hear|highly doubt|allegedly)\b"
 )
+
 TURN: Final = re.compile(
     r"\b(?:no wait|wait|scratch that|actually|i mean|correction|sorry|oops|make that"
     r"|strike that)\b,?"
 )
+
 CLAUSES: Final = re.compile(
     r"[,;.!?:()]+|\s-+\s|\b(?:but|although|though|except|because|cause|since|however|and then)\b"
 )
+
 FILLER: Final = re.compile(
     r"^(?:(?:well|um+|uh+(?! ?u?h)|hmm+|oh|so|ah|er|like|honestly|i mean|you know|hey|man"
     r"|boy|sure thing|to be honest|tbh|ok so|okay so|and|also|then|i'm gonna say"
     r"|im gonna say|gonna say|i'm going to say|i would say|the answer is|answer is|it'?s a"
-    r"|that'?s a|that would be a?|big|put|put down|say|we'?ll say|hard|definite|solid|firm"
+    r"|that'?s a|that would be a?|big|put|put down|(?:the |my )?(?:customer|owner|homeowner"
+    r"|landlord|tenant|wife|husband|he|she|they|guy|tech)"
+    r"(?:'s)? (?:said|says|say|told me|thinks|tells me)|say|we'?ll say|hard|definite|solid|firm"
     r"|just|let'?s say|let'?s go with|i'll say|i'd go with|going with|go with)\s+)+"
 )
+
 NEGATIONS: Final = words(
     """
     no not isn't isnt aint ain't without never don't dont doesn't doesnt zero any hasn't haven't
     wasn't weren't nor aren't arent non hardly free can't cant couldn't cannot won't nothing none
     """
 )
+
 WORD: Final = re.compile(r"[a-z]+(?:'[a-z]+)?|\d+")
+
 YES_START: Final = re.compile(YES + r"\b(?!')")
+
 NO_START: Final = re.compile(NO + r"\b(?!')")
+
 ASKING: Final = words(
     """
     does this that there have been with from your were they what when which where will would could
@@ -315,23 +181,29 @@ ASKING: Final = words(
     coil system return supply trunk grille right like just still here only very more
     """
 )
+
 DOES: Final = re.compile(
     r"(?:the|that|this|one|two|three|a|only|just|some|they|it|we|i|my"
     r"|our)\b[a-z ']{0,40}\b(?:does|do|is|are|has|did|can|have|was|were|will|doesn't|don't"
     r"|isn't|aren't|hasn't|didn't|can't|won't)$"
 )
+
 DOES_NOT: Final = re.compile(r"(?:n't|not|never)\b|n't$|\bonly\b")
+
 BOTH: Final = re.compile(
     r"\b(?:yes (?:and|or|&|/) no|yes ?/ ?no|y ?/ ?n|yeah,? no|no,? yeah|yes,? no"
     r"|nope?,? yes|no and yes|both yes and no|yes nor no|y and n)\b"
 )
+
 NO_DOUBT: Final = re.compile(
     r"\b(?:no|without(?: a)?|beyond(?: a)?) doubt\b|\bmake sure\b|\bi'?m sure\b"
 )
+
 IN_HAND: Final = re.compile(
     r"^(?:have you (?:got|a|any)|do you have|have you|did you bring|you got|got"
     r"|do you carry|is there an? .* (?:with you|on you|in your))"
 )
+
 NOT_IN_HAND: Final = re.compile(
     r"\b(?:left (?:it|mine|them|that|the|my)|forgot|haven'?t got|havent got|don'?t have"
     r"|dont have|don'?t own|dont own|broke|broken|busted|lost|at home"
@@ -339,18 +211,23 @@ NOT_IN_HAND: Final = re.compile(
     r"|need to get|wish i|never had|dead|stolen|on order|not with me|not on me"
     r"|didn'?t bring|didnt bring|no such|ain'?t got|aint got)\b"
 )
+
 NEGATED_QUESTION: Final = re.compile(
     r"\b(?:no|not|isn'?t|aren'?t|doesn'?t|don'?t|never|without|hasn'?t|haven'?t)\b(?! longer)"
 )
+
 ANY: Final = re.compile(r"\b(?:any|ever|anywhere|anything|at all|some)\b")
+
 ALL: Final = re.compile(
     r"\b(?:all|every|each|everywhere|always|both|entire|whole|fully|completely)\b"
 )
+
 HAPPENED: Final = re.compile(
     r"\b(?:once|twice|times|every|last|did|in (?:january|february|march|april|may|june"
     r"|july|august|september|october|november|december|summer|winter|spring|fall|(?:19"
     r"|20)[0-9][0-9])|ago|years? back)\b"
 )
+
 SLIPS: Final = {
     "yse": "yes",
     "eys": "yes",
@@ -400,9 +277,12 @@ SLIPS: Final = {
     "affirmitive": "affirmative",
     "affirmativ": "affirmative",
 }
+
 SOFT: Final = re.compile(
     r"(?:both|ok|okay|lots|plenty|right|a few|several|two|always|everywhere|all|every"
     r"|positive|clearly|true|quite|very|looks|seems|appears|sounds|far)\b"
 )
+
 ALONE: Final = words("nope nah naw negative nay nup noo")
+
 CLAUSE_STARTS: Final = words("it it's its they they're that that's there there's the this i we")

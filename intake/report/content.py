@@ -69,6 +69,7 @@ class Content:
         assumed: Facts nobody stated, most influential first, with range and source.
         collect_next: What to find out next, and why.
         doubts: Contradictions among the readings, and what to look for.
+        zone: What is said of the smallest zone alone.
         refused: Questions not answered, with the reason.
         cautions: Cautions that are on.
         limits: The limits used, with value and source.
@@ -91,6 +92,7 @@ class Content:
     assumed: tuple[Line, ...]
     collect_next: tuple[Line, ...]
     doubts: tuple[Line, ...]
+    zone: tuple[str, ...]
     refused: tuple[str, ...]
     cautions: tuple[Caution, ...]
     limits: tuple[Line, ...]
@@ -153,6 +155,7 @@ def content_of(
             Line(one.words, "", f"look for: {one.look_for}" if one.look_for else "")
             for one in verdict.doubts
         ),
+        zone=() if verdict.smallest_zone is None else (verdict.smallest_zone.words,),
         refused=verdict.refused,
         cautions=cautions_of(job, verdict, said),
         limits=limits_used(verdict),

@@ -4,7 +4,15 @@ from math import isfinite
 from typing import Any
 
 from engine.job.job import Job
-from engine.verdict import Finding, ModeVerdict, Remedy, RemedySet, Spread, Verdict
+from engine.verdict import (
+    Finding,
+    ModeVerdict,
+    Remedy,
+    RemedySet,
+    Spread,
+    Verdict,
+    ZoneVerdict,
+)
 from intake.interview.booking import Booking
 from intake.report.booking_card import OUTCOMES
 from intake.report.content import Content
@@ -19,12 +27,14 @@ from intake.report.schema import (
     ModeOut,
     RemedyOut,
     ReportOut,
+    ShareOut,
     SpreadOut,
     StatedOut,
     TurnsAtOut,
     TypedOut,
     VerdictOut,
     WantedOut,
+    ZoneOut,
 )
 from intake.telling.findings import finding_sentence
 from intake.telling.verdict import headline, status_sentence
@@ -102,6 +112,7 @@ def verdict_out(verdict: Verdict, job: Job) -> VerdictOut:
             for one in verdict.doubts
         ),
         refused=verdict.refused,
+        smallest_zone=_zone(verdict.smallest_zone, job),
         samples=int(verdict.samples),
         effective_samples=float(verdict.effective_samples),
     )
@@ -131,6 +142,17 @@ def _mode(mode: ModeVerdict, job: Job) -> ModeOut:
         changes=_changes(mode.changes),
         findings=tuple(_finding(one, job) for one in mode.findings),
         words=status_sentence(mode, job),
+    )
+
+
+def _zone(zone: ZoneVerdict | None, job: Job) -> ZoneOut | None:
+    if zone is None:
+        return None
+    return ZoneOut(
+        ducts=zone.ducts,
+        open_fraction=float(zone.open_fraction),
+        modes={mode.value: _mode(one, job) for mode, one in zone.modes.items()},
+        words=zone.words,
     )
 
 
@@ -165,6 +187,15 @@ def _finding(finding: Finding, job: Job) -> FindingOut:
         because=finding.because,
         note=finding.note,
         votes=bool(finding.votes),
+        shares=tuple(
+            ShareOut(
+                part=one.part,
+                inwc=float(one.inwc),
+                share=float(one.share),
+                usual_share=float(one.usual_share),
+            )
+            for one in finding.shares
+        ),
         words=finding_sentence(finding, job),
     )
 

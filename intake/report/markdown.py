@@ -41,6 +41,7 @@ def report_markdown(content: Content) -> str:
         ("What was assumed, most influential first", _pairs(content.assumed)),
         ("What to collect next", _pairs(content.collect_next)),
         ("Readings that don't agree", _pairs(content.doubts)),
+        ("The smallest zone alone", _bullets(content.zone)),
         ("Not answered", _bullets(content.refused)),
         ("Cautions", _cautions(content)),
         ("Whose limits were used", _limits(content)),

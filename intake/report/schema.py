@@ -44,6 +44,15 @@ class TurnsAtOut(_Out):
     holds_while: str
 
 
+class ShareOut(_Out):
+    """What one part takes of total external static, and what it usually may."""
+
+    part: str
+    inwc: float
+    share: float
+    usual_share: float
+
+
 class FindingOut(_Out):
     """One question put to the ducts."""
 
@@ -69,6 +78,7 @@ class FindingOut(_Out):
     because: tuple[str, ...]
     note: str
     votes: bool
+    shares: tuple[ShareOut, ...]
     words: str
 
 
@@ -154,6 +164,15 @@ class CautionOut(_Out):
     because: str
 
 
+class ZoneOut(_Out):
+    """A zoned system with its smallest zone alone."""
+
+    ducts: tuple[str, ...]
+    open_fraction: float
+    modes: dict[str, ModeOut]
+    words: str
+
+
 class VerdictOut(_Out):
     """The verdict alone, as one line of JSON carries it."""
 
@@ -165,6 +184,7 @@ class VerdictOut(_Out):
     changes: ChangesOut | None
     doubts: tuple[DoubtOut, ...]
     refused: tuple[str, ...]
+    smallest_zone: ZoneOut | None
     samples: int
     effective_samples: float
 

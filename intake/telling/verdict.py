@@ -83,6 +83,7 @@ def verdict_lines(verdict: Verdict, job: Job) -> list[str]:
     lines += _assumed_line(verdict.assumed, job)
     lines += _wanted_lines(verdict, job)
     lines += [_stop(f"The readings don't agree: {one.words}") for one in verdict.doubts]
+    lines += [verdict.smallest_zone.words] if verdict.smallest_zone is not None else []
     lines += [_stop(f"Not answered: {one}") for one in verdict.refused]
     return [*lines, DEFERS]
 

@@ -77,11 +77,11 @@ def test_the_first_question_of_either_voice_is_safety():
     assert DISPATCHER[0].key == "d_safety"
 
 
-def test_the_technicians_order_is_fixed():
+def test_the_technicians_bank_begins_with_safety_what_goes_in_and_the_gates():
     keys = [question.key for question in TECHNICIAN]
     order = [
-        "safety", "new_equipment", "cool_cfm", "blower_table", "coil_drop", "old_runs", "tools",
-        "weather", "trunk_count", "trunk_size", "drop_size", "filter", "openings", "static_total",
+        "safety", "new_equipment", "cool_cfm", "old_runs", "tools", "weather", "blower_table",
+        "coil_drop", "trunk_count", "trunk_size", "drop_size", "filter", "openings", "static_total",
         "run_supply", "branches", "elevation", "year_built", "sensible_gain",
     ]  # fmt: skip
     assert [key for key in keys if key in order] == order

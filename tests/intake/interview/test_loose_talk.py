@@ -3,12 +3,12 @@
 import pytest
 from support.dialogue import Dialogue
 
-from engine.job.belief import How
+from engine.job.belief import How, Known
 from intake.interview.turns import Manner, Voice
 
 
-def at_the_trunk() -> Dialogue:
-    told = Dialogue().answer(
+def before_the_trunks() -> Dialogue:
+    return Dialogue().answer(
         safety="no",
         new_equipment="3 ton single stage heat pump, 1200 cfm",
         heat_pump_cfm="same",
@@ -18,8 +18,11 @@ def at_the_trunk() -> Dialogue:
         old_runs="yes",
         tools="tape and gauge",
         weather="yes",
-        trunk_count="one",
     )
+
+
+def at_the_trunk() -> Dialogue:
+    told = before_the_trunks().play("one")
     assert told.key == "trunk_size", told.text
     return told
 
@@ -88,6 +91,7 @@ def test_a_size_that_nobody_claims_is_left_out():
 
 def test_the_motor_told_for_the_blower_table_is_taken_and_the_table_asked_again():
     told = Dialogue().play("no", "3 ton single stage heat pump, 1200 cfm", "same", "none")
+    told.play("yes", "tape")
     assert told.key == "blower_table"
     told.play("variable speed")
     assert told.key == "blower_table"
@@ -198,8 +202,8 @@ def test_both_runs_may_be_told_in_one_line():
     ("line", "word"), [("its 82 out", "yes"), ("45 degrees", "no"), ("yep", "yes"), ("60", "yes")]
 )
 def test_the_weather_may_be_told_as_a_temperature(line, word):
-    told = Dialogue().play("no", "3 ton single stage heat pump, 1200 cfm", "same", "none", "skip")
-    told.play("psc", "yes", "tape and gauge")
+    told = Dialogue().play("no", "3 ton single stage heat pump, 1200 cfm", "same", "none")
+    told.play("yes", "tape and gauge")
     assert told.key == "weather"
     assert told.play(line).talk.job.word("site.weather_allows_cooling") == word
 
@@ -361,3 +365,53 @@ def test_phone_answers_stay_phone_answers_on_site_until_they_are_confirmed():
     confirmed = told.talk.job.stated("filters.0.width_in")
     assert confirmed is not None
     assert confirmed.how is not How.PHONE
+
+
+@pytest.mark.parametrize(
+    ("line", "word"),
+    [("too cold", "no"), ("nope, cold", "no"), ("hot as hell", "yes"), ("in the thirties", "no")],
+)
+def test_the_weather_may_be_told_in_plain_words(line, word):
+    told = Dialogue().play("no", "3 ton single stage heat pump, 1200 cfm", "same", "none")
+    told.play("yes", "tape and gauge", line)
+    assert told.talk.job.word("site.weather_allows_cooling") == word
+
+
+@pytest.mark.parametrize("line", ["not hot", "it was cold last week", "is it cold?"])
+def test_weather_of_another_day_or_in_doubt_is_asked_again(line):
+    told = Dialogue().play("no", "3 ton single stage heat pump, 1200 cfm", "same", "none")
+    assert told.play("yes", "tape and gauge", line).key == "weather"
+
+
+def test_all_three_gates_may_be_told_at_once():
+    told = Dialogue().play("no", "3 ton single stage heat pump, 1200 cfm", "same", "none")
+    told.play("yes and ive got tape and gauge and its 85 out")
+    job = told.talk.job
+    assert [job.word(f"site.has_{tool}") for tool in ("tape", "gauge", "probes")] == [
+        "yes", "yes", "no"
+    ]  # fmt: skip
+    assert job.word("old.works") == "yes"
+    assert job.word("site.weather_allows_cooling") == "yes"
+
+
+def test_an_answer_and_a_named_one_may_be_joined_by_and():
+    told = at_the_trunk()
+    while told.key != "openings":
+        told.play("skip")
+    told.play("16x10 and filter is 16x25x1")
+    assert told.talk.job.number("return.grilles.0.width_in") == 16.0
+    assert told.talk.job.number("filters.0.width_in") == 16.0
+    assert told.talk.job.number("filters.0.depth_in") == 1.0
+
+
+def test_both_counts_the_trunks_and_both_ways_does_not():
+    told = before_the_trunks().play("16x8 on both, bare metal")
+    assert told.talk.job.stated("supply.trunks.0.count") == Known(2.0, How.MEASURED)
+    told = before_the_trunks().play("16x16, measured both ways")
+    assert told.talk.job.stated("supply.trunks.0.count") != Known(2.0, How.MEASURED)
+
+
+def test_a_thing_that_isnt_there_is_taken_for_its_own_question():
+    told = before_the_trunks().play("there's no return trunk")
+    assert told.talk.job.length("return.trunks") == 0
+    assert told.key == "trunk_count"

@@ -1,4 +1,4 @@
-"""Filters and grilles: sizes with counts, and lists of grilles."""
+"""Filters: two faces and a depth, a count, a rating."""
 
 from __future__ import annotations
 
@@ -6,23 +6,19 @@ import re
 from typing import Final
 
 from intake.reading.asks import implausible
-from intake.reading.bounds import BELIEVABLE, believable
+from intake.reading.bounds import believable
+from intake.reading.duct_checks import is_bound
 from intake.reading.echo import echo, figure
 from intake.reading.numbers import kept, something_else, vague
 from intake.reading.owned import without_owned
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value, number_of
 from intake.reading.scan import Item, Scan
-from intake.reading.sizes import METRIC, Size, count_of, counted_noun, find_sizes, inches
+from intake.reading.sizes import Size, count_of, counted_noun, find_sizes, inches, numbers_of
 from intake.reading.words import words
 
-__all__ = ["read_filter", "read_grille"]
+__all__ = ["read_filter"]
 
 _DEPTHS: Final = (0.5, 6.0)
-
-
-def _numbers_of(size: Size) -> list[float]:
-    unit = next((side.unit for side in size.sides if side.unit in METRIC), "in")
-    return [inches(side, unit) for side in size.sides]
 
 
 def read_filter(said: Scan) -> Reading | None:
@@ -37,11 +33,31 @@ def read_filter(said: Scan) -> Reading | None:
     if not sizes:
         return _no_size(said, bool(merv))
     size = sizes[0]
+    if _NO_FILTER.search(said.text):
+        told = echo("filter", _as_filter(numbers_of(size)))
+        return AskBack(
+            f"No filter in it? Then what is the {told}?",
+            (_as_filter(numbers_of(size)),),
+            AskKind.TWO_READINGS,
+        )
+    if size.last + 1 < len(said.items) and said.items[size.last + 1].text in ("something", "odd"):
+        return AskBack(
+            "And something? What exactly is printed on its edge?",
+            (),
+            AskKind.MISSING_PART,
+        )
     if _dangles(said, size):
         return AskBack(
-            "How thick is it, in inches?", (_as_filter(_numbers_of(size)),), AskKind.MISSING_PART
+            "How thick is it, in inches?", (_as_filter(numbers_of(size)),), AskKind.MISSING_PART
         )
-    numbers = _numbers_of(size)
+    if is_bound(said, size.sides):
+        told = " x ".join(figure(side.value) for side in size.sides)
+        return AskBack(
+            f"{told} is one end of it. What is the size itself, in inches?",
+            (),
+            AskKind.MISSING_PART,
+        )
+    numbers = numbers_of(size)
     values = _as_filter(numbers)
     if len(numbers) == 4 and _counts_first(size, numbers):
         return _checked({**_as_filter(numbers[1:]), "count": int(numbers[0]), **_rated(merv)})
@@ -97,6 +113,15 @@ def read_filter(said: Scan) -> Reading | None:
         )
     order = ("width_in", "height_in", "depth_in", "count", "merv")
     return _checked({name: values[name] for name in order if name in values})
+
+
+_MORE: Final = words("another other others rest more also")
+"""Words that speak of a further filter."""
+
+_NO_FILTER: Final = re.compile(
+    r"\b(?:no|isn'?t (?:a|any)|without (?:a|any)|doesn'?t have (?:a|any)|never had (?:a|any))"
+    r" filter\b"
+)
 
 
 def _counts_first(size: Size, numbers: list[float]) -> bool:
@@ -157,7 +182,7 @@ def _spoken(said: Scan) -> list[Size]:
 
 def _several(said: Scan, sizes: list[Size]) -> AskBack:
     del said
-    readings = [_as_filter(_numbers_of(size)) for size in sizes if len(size.sides) in (2, 3)]
+    readings = [_as_filter(numbers_of(size)) for size in sizes if len(size.sides) in (2, 3)]
     names = " and ".join(echo("filter", r) for r in readings)
     return AskBack(
         f"Those are two sizes: {names}. Which filter is meant here?",
@@ -223,163 +248,3 @@ def _checked(values: dict[str, Value]) -> Reading:
             f"Is that in millimetres: {echo('filter', metric)}?", (metric,), AskKind.IMPLAUSIBLE
         )
     return implausible("filter", values)
-
-
-def read_grille(said: Scan) -> Reading | None:
-    """Read one grille, or a list of them; None if the text holds nothing of one."""
-    said = without_owned(said, sized=False)
-    sizes = [size for size in find_sizes(said.items) if not size.negated]
-    denied = {id(s) for size in find_sizes(said.items) if size.negated for s in size.sides}
-    numbers = [n for n in kept(said, "", "length") if id(n) not in denied]
-    if not sizes:
-        return _no_grille(said, numbers)
-    used = {id(side) for size in sizes for side in size.sides}
-    rows: list[dict[str, Value]] = []
-    for size in sizes:
-        sides = _numbers_of(size)
-        counts = count_of(said.items, size.first, size.last, used)
-        if len(sides) == 3:
-            row = _three(size)
-            if row is None:
-                names = " x ".join(figure(s) for s in sides)
-                return AskBack(
-                    f"{names} is more than two sides. How wide and how tall is the opening?",
-                    ({"width_in": sides[0], "height_in": sides[1]},),
-                    AskKind.TWO_READINGS,
-                )
-            rows.append(row)
-            continue
-        if len(sides) > 3:
-            return AskBack("Please give each opening as width by height.", (), AskKind.TWO_VALUES)
-        row = {"width_in": sides[0], "height_in": sides[1]}
-        row["count"] = counts[0] if counts else 1
-        if counts and counts[1] is not None:
-            used.add(id(counts[1]))
-        rows.append(row)
-    loose = [n for n in numbers if id(n) not in used]
-    loose = [n for n in loose if not (n.unit in ("ft",) or (n.unit == "in" and inches(n) < 2))]
-    vaguely = (said.words() & _SOME and not _NO_OTHERS.search(said.text)) or (
-        "each" in said.words() and rows[0]["count"] == 1 and counted_noun(said.items, used) is None
-    )
-    if vaguely:
-        return AskBack("How many of each size are there?", tuple(rows), AskKind.MISSING_PART)
-    if said.words() & _MORE and len(rows) == 1 and not _NO_OTHERS.search(said.text):
-        return AskBack(
-            "And the other one, or shall we go on with this one only?",
-            tuple(rows),
-            AskKind.MISSING_PART,
-        )
-    if said.says("alt.or") and len(rows) > 1:
-        return AskBack("Which size is it?", tuple(rows), AskKind.TWO_VALUES)
-    if len(rows) > 1 and said.says("place.frame", "place.slots", "place.outside", "place.inside"):
-        return AskBack(
-            "Which one is the opening, without the frame?", tuple(rows), AskKind.TWO_VALUES
-        )
-    noun = counted_noun(said.items, used)
-    if len(rows) > 1 and (leading := counted_noun(said.items[: sizes[0].first])) is not None:
-        each = [1.0 if k == 0 else number_of(r["count"]) for k, r in enumerate(rows)]
-        if leading.value != sum(each):
-            return AskBack("How many of each size?", tuple(rows), AskKind.TWO_VALUES)
-        rows[0]["count"] = 1
-        used.add(id(leading))
-        noun = None
-    if noun is not None and len(rows) == 1:
-        rows[0]["count"] = int(noun.value)
-    whole = sum(number_of(r["count"]) for r in rows)
-    if noun is not None and len(rows) > 1 and noun.value != whole:
-        return AskBack("How many of each size?", tuple(rows), AskKind.TWO_VALUES)
-    loose = [n for n in loose if n is not noun and id(n) not in used]
-    if len(rows) > 1 and len(loose) == 1 and not loose[0].unit and loose[0].value == whole:
-        loose = []
-    if loose:
-        extra = " and ".join(figure(n.value) for n in loose)
-        read = " and ".join(echo("grille", r) for r in rows)
-        return AskBack(
-            f"I read {read}, but what is the {extra}?", tuple(rows), AskKind.TWO_READINGS
-        )
-    for row in rows:
-        odd = _odd_grille(row)
-        if odd is not None:
-            return odd
-    if len(rows) == 1:
-        only = rows[0]
-        return Accepted({k: v for k, v in only.items() if not (k == "count" and v == 1)})
-    return Accepted({"grilles": list(rows)})
-
-
-_NO_OTHERS: Final = re.compile(
-    r"\b(?:no|not any|without|isn't any|there's no) (?:others?|more|rest)\b"
-)
-_SOME: Final = words("rest few several something smaller bigger larger every others")
-"""Words that speak of openings without counting or measuring them."""
-
-_MORE: Final = words("another other others rest more also")
-"""Words that speak of a further opening."""
-
-
-def _three(size: Size) -> dict[str, Value] | None:
-    """ "30x8 x 2": the last is a count if it stands apart."""
-    one, two = size.joins[0], size.joins[1]
-    sides = size.sides
-    mixed = one.text != two.text and two.text in ("x", "*")
-    apart_last = not two.glued and (one.glued or (mixed and sides[2].glued))
-    apart_first = not sides[1].glued and two.glued and sides[2].glued
-    if apart_last and sides[2].whole and 1 <= sides[2].value <= 8 and not sides[2].unit:
-        return {
-            "width_in": inches(sides[0]),
-            "height_in": inches(sides[1]),
-            "count": int(sides[2].value),
-        }
-    if apart_first and sides[0].whole and 1 <= sides[0].value <= 6:
-        return {
-            "width_in": inches(sides[1]),
-            "height_in": inches(sides[2]),
-            "count": int(sides[0].value),
-        }
-    return None
-
-
-_FLOOR_IN: Final = 2.25
-_LONGEST_FLOOR_IN: Final = 16.0
-"""Narrow floor and toe-kick registers: 2 1/4 in. by 10 to 14 in. (common practice)."""
-
-
-def _odd_grille(row: dict[str, Value]) -> AskBack | None:
-    sides = [number_of(row["width_in"]), number_of(row["height_in"])]
-    low, high = BELIEVABLE["grille_side_in"]
-    if all(low <= side <= high for side in sides) and max(sides) >= 6:
-        return None
-    if min(sides) == _FLOOR_IN and low <= max(sides) <= _LONGEST_FLOOR_IN:
-        return None
-    if all(100 <= side <= 1200 for side in sides):
-        metric: dict[str, Value] = {
-            **row,
-            "width_in": round(sides[0] / 25.4, 2),
-            "height_in": round(sides[1] / 25.4, 2),
-        }
-        return AskBack(
-            f"Is that in millimetres: {echo('grille', metric)}?", (metric,), AskKind.IMPLAUSIBLE
-        )
-    return implausible("grille", row)
-
-
-def _no_grille(said: Scan, numbers: list[Item]) -> Reading | None:
-    if said.says("shape.square") and len(numbers) == 1:
-        side = inches(numbers[0])
-        row: dict[str, Value] = {"width_in": side, "height_in": side}
-        return _odd_grille(row) or Accepted(row)
-    if len(numbers) == 2:
-        row = {"width_in": inches(numbers[0]), "height_in": inches(numbers[1])}
-        return AskBack(f"Did you mean {echo('grille', row)}?", (row,), AskKind.TWO_READINGS)
-    numbers = [n for n in numbers if not something_else(said, n)]
-    words = {"grille", "grilles", "grill", "vent", "vents", "none", "filter", "square", "returns"}
-    if (
-        numbers
-        or vague(said, "size")
-        or said.says("join.by", "noun.count", "shape.", "side.")
-        or said.words() & words
-    ):
-        return AskBack(
-            "What size is the opening, width by height in inches?", (), AskKind.MISSING_PART
-        )
-    return None

@@ -1,0 +1,91 @@
+"""What a scanned text is made of: numbers with their units and signs, words with their meanings."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from intake.reading.lexer import Token
+from intake.reading.units import DIMENSION
+
+__all__ = ["Item", "Scan"]
+
+
+@dataclass(slots=True)
+class Item:
+    """One number, known phrase, other word or sign.
+
+    Attributes:
+        kind: "num", "tag", "word", "sym" or "code".
+        text: As normalised.
+        start, end: Where it stood.
+        value: Of a number, without its sign.
+        unit: Our unit name, or "".
+        sign: -1 or 1 if stated, else 0.
+        meanings: Of a known phrase.
+        token: The token of a number (decimals, comma, spelled ...).
+        glued: No space before it.
+        negated: "not", "instead of" before it.
+    """
+
+    kind: str
+    text: str
+    start: int
+    end: int
+    value: float = 0.0
+    unit: str = ""
+    sign: int = 0
+    meanings: tuple[str, ...] = ()
+    token: Token | None = None
+    glued: bool = False
+    negated: bool = False
+
+    @property
+    def dimension(self) -> str:
+        """What the number's unit measures, or ""."""
+        return DIMENSION.get(self.unit, "")
+
+    @property
+    def spelled(self) -> bool:
+        """Whether the number is written in words."""
+        return self.token is not None and self.token.spelled
+
+    @property
+    def plural(self) -> bool:
+        """Whether the number is written as a plural ("sixes", "the 70s")."""
+        return self.token is not None and self.token.plural
+
+    @property
+    def whole(self) -> bool:
+        """Whether the number is whole."""
+        return self.value == int(self.value)
+
+    def means(self, *names: str) -> bool:
+        """Whether any of these is among the meanings; a name ending in "." stands for its kind."""
+        if not self.meanings:
+            return False
+        return any(
+            meaning == name or (name[-1] == "." and meaning.startswith(name))
+            for name in names
+            for meaning in self.meanings
+        )
+
+
+@dataclass(slots=True)
+class Scan:
+    """A text and its items."""
+
+    text: str
+    items: list[Item] = field(default_factory=list)
+
+    @property
+    def numbers(self) -> list[Item]:
+        """The numbers, left to right."""
+        return [item for item in self.items if item.kind == "num"]
+
+    def says(self, *names: str) -> bool:
+        """Whether any item has one of these meanings."""
+        return any(item.means(*names) for item in self.items)
+
+    def words(self) -> set[str]:
+        """Every word of the text."""
+        return {word for item in self.items for word in item.text.split()}

@@ -1,0 +1,67 @@
+"""Sizes that a clause gives to another thing than the one asked about ("the room is 12x14")."""
+
+from __future__ import annotations
+
+import re
+from functools import cache
+from typing import Final
+
+__all__ = ["is_other_thing"]
+
+_FOREIGN: Final = (
+    "room|bedroom|bathroom|kitchen|basement|house|garage|attic|closet|window|door|doorway|hatch"
+    "|access panel|panel|sheet(?! ?(?:metal|steel|iron|tin))|plywood|drywall|board of|table|tile"
+    "|tiles|slab|lot|yard|deck"
+    "|truck|trailer|shed|addition|living room|den|hall|picture|photo|beam|post|lumber|opening in"
+    " the floor|chimney|water heater|tv|rug"
+)
+"""Things of a house that have a size and move no air."""
+
+_PLACES: Final = (
+    "bedroom|bathroom|kitchen|basement|house|garage|attic|closet|living room|den|hall|addition|shed"
+)
+"""Rooms that behind a size tell where it is, not what it is of."""
+
+_OTHERS: Final = {
+    "duct": _FOREIGN + "|filter|air filter|grille|grill|register|diffuser|return grille"
+    "|filter grille|return vent",
+    "grille": _FOREIGN + "|filter|air filter|duct|trunk|plenum|return drop",
+    "filter": _FOREIGN + "|duct|trunk|plenum|return drop|register|diffuser|cabinet|furnace",
+}
+_SIZE: Final = r"[0-9][0-9./ ]* ?(?:in|inch|inches|\")? ?(?:x|by|\*) ?[0-9]"
+_DESCRIBING: Final = (
+    r"(?:(?:the|my|our|a|an|and|that|this|return|supply|air|wall|floor|ceiling|main|big|little|small"
+    r"|front|back|whole|furnace|attic|metal|plastic) )*"
+)
+_STILL: Final = (
+    r"(?! (?:boot|boots|box|stack|head|can|drop|duct|trunk|plenum|return|supply|grille))"
+)
+
+
+@cache
+def _patterns(field: str) -> tuple[re.Pattern[str], re.Pattern[str]]:
+    noun = _OTHERS[field]
+    before = re.compile(
+        rf"^{_DESCRIBING}(?:{noun})s?{_STILL}(?:'s| is| are| was| measures| size is|:| =) ?"
+        rf"(?:about |roughly |only |a |an |like )*{_SIZE}"
+    )
+    behind = re.compile(
+        rf"{_SIZE}[0-9./x ]*(?:in|inch|inches|ft|foot|feet|'|\")? ?"
+        rf"(?:(?:return|supply|air|wall|floor|ceiling|metal)"
+        rf" )*(?!(?:{_PLACES})\b)(?:{noun})\b{_STILL}"
+    )
+    return before, behind
+
+
+def is_other_thing(field: str, clause: str) -> bool:
+    """Whether the size of a clause is that of another thing.
+
+    >>> is_other_thing("duct", "the room is 12 by 14"), is_other_thing("duct", "20x25 filter")
+    (True, True)
+    >>> is_other_thing("duct", "20x8 to the room")
+    False
+    """
+    if field not in _OTHERS:
+        return False
+    before, behind = _patterns(field)
+    return before.search(clause) is not None or behind.search(clause) is not None

@@ -1,0 +1,104 @@
+"""What the words around a value make of it: one end, a change, a share of several, a year."""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from intake.reading.items import Item, Scan
+
+__all__ = ["bounded", "dated", "elsewhere", "moved", "multiplied"]
+
+_BELONGS_ELSEWHERE: Final = re.compile(
+    r"\b(?:truck|van|car|model year|page|apt|apartment|suite|street|avenue|road|drive|lane"
+    r"|route|exit|address|monday|tuesday|wednesday|thursday|friday|saturday|sunday|january"
+    r"|february|april|june|july|august|september|october|november|december|o'?clock"
+    r"|[0-9] ?(?:am|pm)|see you|meet|appointment|job number|invoice|ticket|figure|chapter"
+    r"|born|birthday|kids|years? old|version|channel|miles away|exit|highway|lot|zip ?code"
+    r"|password|extension|ext(?!\.? ?(?:static|sp))|code is|costs?|paid|pay|priced?|bill|serial"
+    r"|s/n|p/n|sku|part"
+    r" (?:number"
+    r"|no|#)|tracking|order (?:number|no|#)|(?:house|home|place) is|room \d"
+    r"|rent|mortgage|tax(?:es)?|population|pop|house (?:number|no|#))\b"
+)
+
+_DATED: Final = re.compile(
+    r"\b(?:in|from|since|built|circa|installed|replaced|made|manufactured|bought|put in|year|model"
+    r"|new in|dated|est|established) ?(?:around |about )?'?$"
+)
+
+
+def dated(said: Scan, item: Item) -> bool:
+    """Whether a number is the year in which something was done ("installed in 85")."""
+    return _DATED.search(said.text[: item.start]) is not None
+
+
+_MODEL: Final = re.compile(r"\bmodel\b")
+
+
+def elsewhere(said: Scan, *, plate: bool = False) -> bool:
+    """Whether the numbers of a text, all without a unit, are about something else ("page 3").
+
+    Args:
+        said: As scanned.
+        plate: Whether a model number may tell what is asked (a capacity).
+    """
+    numbers = said.numbers
+    bare = bool(numbers) and not any(number.unit for number in numbers)
+    if bare and not plate and _MODEL.search(said.text):
+        return True
+    return bare and _BELONGS_ELSEWHERE.search(said.text) is not None
+
+
+_BOUNDED: Final = re.compile(
+    r"\b(?:at least|at most|no more than|not more than|no less than|less than|more than"
+    r"|greater than|under|over|above|below|up to|north of|south of|upwards? of|minimum"
+    r"|maximum|max|min|max(?:es|ed)? out|at minimum|or more|or less|or better"
+    r"|or higher|or lower|or under|or over|plus change|exceeds?|tops out|less then"
+    r"|more then|not over|not under|fewer than|somewhere over|somewhere under|past|beyond"
+    r"|limit|well over|well under|bigger than|smaller than|hotter than|colder than|warmer than"
+    r"|cooler than|longer than|shorter than|higher than"
+    r"|lower than|couldn't be|can't be)\b|[<>]|(?<=\d) ?\+(?!\s*/?\s*[-\d.])"
+    r"|\d ?[a-z]{0,6} (?:plus|something|(?:and )?some odd|odd)$"
+)
+
+_NOT_BOUNDED: Final = re.compile(
+    r"\b(?:more or less|just (?:under|over|below|above|shy of|past)|(?:a )?(?:little|bit"
+    r"|hair|tad|touch|smidge) (?:under|over|below|above|more than|less than)|sea level"
+    r"|above sea|over the (?:wrap|insul|jack)|above grade|(?:max|maximum|min"
+    r"|minimum) (?:static|speed|fan|fire|airflow|stage)|(?:under|over|above|below|past"
+    r"|beyond) (?:the|a|my|our|all|there|here)\b)"
+)
+
+_PER_MINUTE: Final = re.compile(r"(?:/ ?|per |an? )min\b|\bft min\b")
+
+_MULTIPLES: Final = re.compile(
+    r"\b(?:each|apiece|ea|twice|double|triple|half of|(?:a )?third of|both"
+    r"|per (?:run|branch|room|floor|side|stage|zone|unit|level|story|register|vent|person|trunk)"
+    r"|times (?:two|three|four|[2-9])|every)\b(?! (?:time|day|month|year|now and))"
+)
+
+_MOVED: Final = re.compile(
+    r"\b(?:went|goes|going|go|jump(?:s|ed)?|climb(?:s|ed)?|rose|rises|drop(?:s|ped)?|fell|falls"
+    r"|came|comes|moved|changed?|swings?|shot|up|down|increased?|decreased?|improved|rais\w+"
+    r"|lower\w*|dropping|rising)\b[a-z ]*\bfrom\b"
+)
+
+
+def moved(text: str) -> bool:
+    """Whether two values are those before and after a change ("went from 900 to 1200")."""
+    return _MOVED.search(text) is not None
+
+
+def multiplied(text: str) -> bool:
+    """Whether a value is that of each of several things, or to be taken times something."""
+    return _MULTIPLES.search(text) is not None
+
+
+def bounded(text: str) -> bool:
+    """Whether only one end of the value is given ("at least 900").
+
+    >>> bounded("at least 900"), bounded("just under 1200")
+    (True, False)
+    """
+    return _BOUNDED.search(_NOT_BOUNDED.sub(" ", _PER_MINUTE.sub(" ", text))) is not None

@@ -1,0 +1,113 @@
+"""Turns of phrase about sizes, linings and ranges, put plainly before a text is scanned.
+
+"14 one way and 8 the other" is 14 x 8, "black fuzzy stuff glued inside" a liner, "no less than 20
+and no more than 25" between 20 and 25.
+"""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from intake.reading.words import words
+
+__all__ = ["in_plain_words"]
+
+_NUMBER: Final = r"[0-9]+(?:\.[0-9]+)?(?: [0-9]/[0-9]+)?"
+_INCHES: Final = r" ?(?:inches|inch|in|\")?"
+_SIZED: Final = words("duct filter grille")
+_LINED: Final = words("duct material")
+_LEAST: Final = (
+    r"(?:no less than|not less than|at least|more than|over|no under|not under|min(?:imum)?)"
+)
+_MOST: Final = r"(?:no more than|not more than|at most|less than|under|not over|max(?:imum)?|up to)"
+
+_WIDE: Final = (
+    r"across|on (?:the|its) (?:bottom|top|flat|wide side|long side|wide)|along the bottom|side to side"
+    r"|horizontal(?:ly)?|left to right"
+)
+_TALL: Final = (
+    r"down|up|tall|high|deep|on (?:the|its) (?:side|edge|narrow side|short side|narrow|short)|up the side"
+    r"|vertical(?:ly)?|top to bottom"
+)
+
+_OF_SIZES: Final = tuple(
+    (re.compile(pattern), plain)
+    for pattern, plain in (
+        (
+            rf"({_NUMBER}){_INCHES} (?:one|this) way,?(?: and| by| x)?(?: about| like)? ({_NUMBER})"
+            rf"{_INCHES} (?:the other|that)(?: way)?",
+            r"\1 x \2",
+        ),
+        (
+            rf"(?<![x\d.])(?<!x )(?<!by )\b({_NUMBER}){_INCHES} (?:{_WIDE}),? ?(?:and |by |x )?"
+            rf"(?:about |like )?({_NUMBER}){_INCHES} (?:{_TALL})\b",
+            r"\1 x \2",
+        ),
+        (
+            rf"\b(?:the )?(?:bottom|top|flat|across)(?:'s| is| measures)? ({_NUMBER}){_INCHES},? ?(?:and )?"
+            rf"(?:the )?(?:side|height|down|edge)(?:'s| is| measures)? ({_NUMBER})\b",
+            r"\1 x \2",
+        ),
+        (
+            rf"(?<![x\d.])(?<!x )(?<!by )\b({_NUMBER}){_INCHES} (?:on )?(?:the )?one side,? ?(?:and )?"
+            rf"({_NUMBER}){_INCHES} (?:on )?the other(?: side)?\b",
+            r"\1 x \2",
+        ),
+        (rf"\bsides are ({_NUMBER}){_INCHES} and ({_NUMBER})", r"\1 x \2"),
+        (rf"({_NUMBER}){_INCHES} (?:on )?(?:each|every|per|a) side\b(?=.*\bsquare\b)", r"\1"),
+        (
+            rf"(?<=square)(,? (?:about |like )?{_NUMBER}){_INCHES} (?:on )?(?:each|every|per|a)"
+            rf" side\b",
+            r"\1",
+        ),
+        (r"\b(?:open|on call|available|around|working|staffed) 24 ?(?:x|/) ?7\b", "open"),
+        (r"\b4 ?x ?4s? (?=(?:is|was|truck|jeep|parked|pickup)\b)", "truck "),
+        (r"\bpainted over\b", "painted"),
+        (r"(?:^|(?<= ))(foot|inch) and a half\b", r"a \1 and a half"),
+    )
+)
+_LUMBER: Final = re.compile(
+    r"\b2 ?x ?(?:4|6|8|10|12)s? (?:joists?|studs?|framing|lumber|rafters?)\b"
+    r"|\b(?:under|between|below|above|off|to|on) (?:a|the|two|some) 2 ?x ?(?:4|6|8|10|12)s?\b"
+)
+_SIZE: Final = re.compile(r"[0-9](?:\"| ?in(?:ch|ches)?)? ?(?:x|by|\*) ?[0-9]")
+_SOFT: Final = (
+    r"(?:(?:black|gray|grey|fuzzy|soft|yellow|pink|white|furry|fluffy|insulated|acoustic|spongy|matted"
+    r"|that|some|thick|thin|old) )+(?:stuff|material|insulation|mat|matting|coating|fiberglass|foam"
+    r"|fuzz|fluff|layer|padding|blanket|batting|lining)"
+)
+_OF_LININGS: Final = (
+    re.compile(
+        rf"\b{_SOFT}(?: is| was)?(?: glued| stuck| sprayed| pinned| attached)?(?: on| to|"
+        rf" onto)?(?: the)?"
+        r" inside(?: of it)?\b"
+    ),
+    "fuzzy inside lining",
+)
+_OF_RANGES: Final = (
+    re.compile(
+        rf"\b{_LEAST} ({_NUMBER})(?: ?[a-z]{{2,7}})?,? ?(?:and|but|,)? ?{_MOST} (?={_NUMBER})"
+    ),
+    r"between \1 and ",
+)
+
+
+def in_plain_words(line: str, field: str) -> str:
+    """A normalised text with its turns of phrase in plain words.
+
+    >>> in_plain_words("14 inches one way and 8 the other", "duct")
+    '14 x 8'
+    >>> in_plain_words("no less than 20 and no more than 25 ft", "length")
+    'between 20 and 25 ft'
+    """
+    if field in _SIZED:
+        for pattern, plain in _OF_SIZES:
+            line = pattern.sub(plain, line)
+        without = _LUMBER.sub("lumber", line)
+        line = without if _SIZE.search(without) else line
+    else:
+        line = _OF_RANGES[0].sub(_OF_RANGES[1], line)
+    if field in _LINED:
+        line = _OF_LININGS[0].sub(_OF_LININGS[1], line)
+    return line

@@ -1,0 +1,70 @@
+"""Keeps back a value that is said but doesn't stand, or takes what the same text puts beside it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from typing import Any, Final
+
+from intake.reading.echo import echo
+from intake.reading.frames import Frame, Framed, framed
+from intake.reading.result import Accepted, AskBack, AskKind, Reading
+from intake.reading.scan import scan
+from intake.reading.words import words
+
+__all__ = ["standing"]
+
+Reads = Callable[[str, str], Reading | None]
+"""Reads a text for a field."""
+
+_WORDED: Final = words("material blower_type coil_state choice")
+_FRAMED: Final = _WORDED | words(
+    """
+    duct airflow static_pressure length temperature capacity efficiency filter grille elevation
+    count year area percent rise_range fittings
+    """
+)
+"""Fields whose answers may be said under a frame; yes and no have their own reader for that."""
+
+_ASKING: Final[dict[Frame, str]] = {
+    Frame.DENIED: "You say that it isn't {0}. What is it then?",
+    Frame.PAST: "I read {0} as what it was. What is it now?",
+    Frame.ANOTHERS: "I read {0} as that of another one. What is it here?",
+    Frame.OTHER_THING: "I read {0} as the size of something else. What is it here?",
+    Frame.CONDITIONAL: "I read {0}, but only on a condition. Which is it here?",
+    Frame.ASKED: "Is {0} your answer?",
+    Frame.TAKEN_BACK: "I read {0}, and that you don't trust it. What is right?",
+    Frame.WISHED: "I read {0} as what is wanted. What is there now?",
+    Frame.PLANNED: "I read {0} as what was planned. What is really there?",
+}
+_OPEN: Final = (Frame.CONDITIONAL, Frame.ASKED)
+"""Frames under which another clause is no answer either."""
+
+
+def standing(
+    field: str, line: str, question: str, found: Reading | None, reads: Reads
+) -> Reading | None:
+    """The reading of a text, unless what it holds is denied, past, another's or in doubt."""
+    if field not in _FRAMED or not isinstance(found, Accepted | AskBack):
+        return found
+    frame = framed(field, line, question)
+    if frame is None:
+        return found
+    if isinstance(found, Accepted) and _is_apart(field, found.values, frame):
+        return found
+    if frame.rest and frame.frame not in _OPEN:
+        rest = reads(field, frame.rest)
+        if isinstance(rest, Accepted):
+            return rest
+    if not isinstance(found, Accepted):
+        return found
+    told = echo(field, found.values)
+    return AskBack(_ASKING[frame.frame].format(told), (found.values,), AskKind.TWO_READINGS)
+
+
+def _is_apart(field: str, values: Mapping[str, Any], frame: Framed) -> bool:
+    """Whether what is denied is no part of what was read ("not 6 inch round but 8")."""
+    if frame.frame is not Frame.DENIED or not frame.contrasted:
+        return False
+    denied = {number.value for number in scan(frame.within, field).numbers}
+    taken = {float(v) for v in values.values() if isinstance(v, int | float)}
+    return not denied & taken

@@ -1,0 +1,102 @@
+"""Tokens of a text folded together or freed of endings before its numbers are read."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+from typing import Final
+
+from intake.reading.lexer import Token
+from intake.reading.phrases import is_known
+from intake.reading.words import words
+
+__all__ = ["is_shorthand", "with_models", "with_ordinals", "with_the_word_with", "without_plurals"]
+
+_ENDINGS: Final = words("st nd rd th")
+
+_IN_ORDER: Final = words(
+    "floor level story storey one zone section stage page room unit street st ave avenue door bay"
+)
+
+
+def with_ordinals(tokens: list[Token]) -> list[Token]:
+    """Fold "3rd" before a floor and the like into one word, so that "rd" isn't round."""
+    found: list[Token] = []
+    for k, token in enumerate(tokens):
+        following = tokens[k + 1].text if k + 1 < len(tokens) else ""
+        ends = token.glued and token.text in _ENDINGS and following in _IN_ORDER
+        if ends and found and found[-1].kind == "num" and found[-1].text.isdigit():
+            number = found.pop()
+            text = number.text + token.text
+            found.append(Token("word", text, number.start, token.end, number.glued))
+        else:
+            found.append(token)
+    return found
+
+
+_PLATES: Final = words("capacity efficiency airflow year elevation")
+
+_LONGEST_PREFIX: Final = 3
+
+
+def with_models(tokens: list[Token], field_name: str) -> list[Token]:
+    """Fold letters that mean nothing, glued to digits, into one code ("XV80", "GMH80804BN")."""
+    if field_name not in _PLATES:
+        return tokens
+    found: list[Token] = []
+    i = 0
+    while i < len(tokens):
+        j = i + 1
+        while j < len(tokens) and tokens[j].glued and tokens[j].kind in ("num", "word"):
+            j += 1
+        if j > i + 1 and _is_model(tokens[i:j]):
+            text = "".join(t.text for t in tokens[i:j])
+            found.append(Token("code", text, tokens[i].start, tokens[j - 1].end, tokens[i].glued))
+        else:
+            found.extend(tokens[i:j])
+        i = j
+    return found
+
+
+def _is_model(run: list[Token]) -> bool:
+    first = run[0]
+    strange = first.kind == "word" and len(first.text) > 1 and not is_known(first.text)
+    return strange and run[1].kind == "num" and (len(first.text) <= _LONGEST_PREFIX or len(run) > 2)
+
+
+_UNITS: Final = words("in inch inches ins ft foot feet mm cm and by x")
+
+
+def with_the_word_with(tokens: list[Token]) -> list[Token]:
+    """The tokens with a lone "w" that follows no number as the word it is short for."""
+    for k, token in enumerate(tokens):
+        if token.text != "w" or token.glued or not k:
+            continue
+        one, following = tokens[k - 1], tokens[k + 1] if k + 1 < len(tokens) else None
+        measured = one.kind != "word" or one.text in _UNITS
+        ends = following is None or following.text in ("x", "by", "*", ",", ")", "h")
+        whole = k > 2 and tokens[k - 2].text in ("x", "by", "*")
+        if not measured or (whole and not ends):
+            token.text = "with"
+    return tokens
+
+
+def is_shorthand(tokens: list[Token], field_name: str) -> bool:
+    """Whether a letter glued to a number tells the side ("0.3s 0.2r", "75r 55s")."""
+    letters = {t.text for one, t in pairwise(tokens) if t.glued and one.kind == "num"}
+    return field_name == "static_pressure" or (field_name == "temperature" and "r" in letters)
+
+
+def without_plurals(tokens: list[Token]) -> list[Token]:
+    """The tokens without the ending of "three 7s", "16x25x1's" and "the 70's"."""
+    found: list[Token] = []
+    for token in tokens:
+        if token.glued and token.text == "s" and found:
+            if found[-1].kind == "num":
+                found[-1].plural = True
+                continue
+            if len(found) > 1 and found[-1].text == "'" and found[-2].kind == "num":
+                found.pop()
+                found[-1].plural = True
+                continue
+        found.append(token)
+    return found
