@@ -104,8 +104,8 @@ def _visits(
     sequences = (None, BANK, DOZEN, [str(key) for key in rng.permutation(keep)])
     found = []
     for order, sequence in zip(ORDERS, sequences, strict=True):
-        judged, minutes, asked = interview(house, sequence, samples, keep)
-        at, said = judged.assessment, judged.statuses()
+        steps, minutes, asked = interview(house, sequence, samples, keep)
+        at, said = steps[-1].assessment, steps[-1].statuses()
         modes = [
             {
                 "mode": mode.value,
@@ -120,6 +120,8 @@ def _visits(
         found.append(
             {"house": number, "person": person, "order": order, "questions": len(asked),
              "minutes": minutes, "asked": asked, "modes": modes,
+             "steps": [[step.assessment.modes[mode].over_share for mode in at.modes]
+                       for step in steps],
              "knows_house": any(at.job.length(name) is not None for name in _OF_THE_HOUSE)}
         )  # fmt: skip
     return found
@@ -161,7 +163,7 @@ def _judged(job: Job, samples: int) -> _Judged:
 
 def interview(
     house: TrueHouse, order: Sequence[str] | None, samples: int, keep: Sequence[str]
-) -> tuple[_Judged, float, list[str]]:
+) -> tuple[list[_Judged], float, list[str]]:
     """Ask until every mode is settled, nothing is worth it, or the order ends.
 
     Args:
@@ -169,14 +171,18 @@ def interview(
         order: Keys of bundles in order; None asks the worthiest.
         samples: For judging and planning.
         keep: Keys that may be asked.
+
+    Returns:
+        What was believed after every answer, the minutes, and what was asked.
     """
     job, person, minutes = house.prior.job, TECHNICIAN, 0.0
-    left, asked = list(keep), list[str]()
+    left, asked, steps = list(keep), list[str](), list[_Judged]()
     while True:
         judged = _judged(job, samples)
+        steps.append(judged)
         next_ = None if len(asked) >= _MOST_QUESTIONS else _next(judged, left, order, person)
         if next_ is None:
-            return judged, minutes, asked
+            return steps, minutes, asked
         minutes += next_.minutes
         key = next_.bundle.key
         asked.append(key)

@@ -50,6 +50,7 @@ SMALL_RETURN = {
     "equipment.rise_high_degf": 65,
     "equipment.blower_tables": [HIGH, MEDIUM],
     "supply.trunks": [{"width_in": 24, "height_in": 10, "measured_where": "inside"}],
+    "house.trunk_steps_down": "no",
     "supply.branches": [{"diameter_in": 6, "count": 11}],
     "return.drops": [{"width_in": 16, "height_in": 12, "measured_where": "inside"}],
     "return.trunks": [],
