@@ -79,6 +79,9 @@ _PATTERNS: Final = (
     re.compile(r"^replace (?P<old>.+?) with (?P<new>.+)$"),
     re.compile(r"^change (?P<old>.+?) to (?P<new>.+)$"),
 )
+_ANSWERING: Final = (_PATTERNS[1], _PATTERNS[5])
+"""Patterns that, where nothing was answered before, are answers ("must be 18x8")."""
+
 _NOT_OLD: Final = re.compile(
     r"^(?P<new>.+?),? ?\b(?:not|instead of|rather than|and not"
     r"|no)\b (?P<old>[^,]+?)(?:,? ?(?:sorry|my bad|my mistake|oops|my apologies|typo"
@@ -222,6 +225,8 @@ def _by_pattern(
             if (told is not None and _same(match["old"], told)) or (marked and standing) or named:
                 return _split_fact(match["new"])
     for pattern in _PATTERNS:
+        if not standing and pattern in _ANSWERING:
+            continue
         match = pattern.match(body)
         if match and _DIGIT.search(match["new"]):
             old = match.groupdict().get("old")

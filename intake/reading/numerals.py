@@ -299,12 +299,20 @@ def _with_fraction(tokens: list[Token], j: int, value: float) -> tuple[float, in
         part = _slash_fraction(tokens, k)
         spaced = k > j or not tokens[k].glued
         return (value + part, k + 3, True) if part is not None and spaced else (value, j, False)
-    if k == j and _word(tokens, k) not in ("half", "quarter"):
+    if k == j and not (_word(tokens, k) in ("half", "quarter") and _measures(tokens, k + 1)):
         return value, j, False
     part, after = _bare_fraction(tokens, k)
     if part is None:
         return value, j, False
     return value + part, after, True
+
+
+_MEASURED: Final = words("inch inches in ton tons foot feet ft x by") | {'"', "'"}
+
+
+def _measures(tokens: list[Token], i: int) -> bool:
+    """Whether "8 half" is eight and a half: a unit or a times sign behind ("8 half crushed" isn't)."""
+    return i < len(tokens) and tokens[i].text in _MEASURED
 
 
 _LINERS: Final = words("liner lining insulation insul board wrap thick foam rap")
@@ -348,7 +356,7 @@ def _named_part(tokens: list[Token], j: int) -> tuple[float | None, int]:
 def _cardinal(tokens: list[Token], i: int) -> tuple[float | None, int]:
     """A whole number in words from i."""
     word = _word(tokens, i)
-    if word in ("a", "an") and _word(tokens, i + 1) in ("hundred", "thousand", "dozen"):
+    if word in ("a", "an") and _word(tokens, i + 1) in ("hundred", "thousand", "grand", "dozen"):
         value, j = 1.0, i + 1
     elif word in ("hundred", "thousand", "dozen"):
         value, j = 1.0, i

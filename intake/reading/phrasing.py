@@ -63,7 +63,7 @@ _BOUNDED: Final = re.compile(
 )
 
 _NOT_BOUNDED: Final = re.compile(
-    r"\b(?:more or less|just (?:under|over|below|above|shy of|past)|(?:a )?(?:little|bit"
+    r"\b(?:more or less|adds? up to|totals up to|just (?:under|over|below|above|shy of|past)|(?:a )?(?:little|bit"
     r"|hair|tad|touch|smidge) (?:under|over|below|above|more than|less than)|sea level"
     r"|above sea|over the (?:wrap|insul|jack)|above grade|(?:max|maximum|min"
     r"|minimum) (?:static|speed|fan|fire|airflow|stage)|(?:under|over|above|below|past"

@@ -63,6 +63,11 @@ _OF_SIZES: Final = tuple(
         ),
         (r"\b(?:open|on call|available|around|working|staffed) 24 ?(?:x|/) ?7\b", "open"),
         (r"\b4 ?x ?4s? (?=(?:is|was|truck|jeep|parked|pickup)\b)", "truck "),
+        (
+            r"\b[0-9]+ ?(?:inches|inch|in|\") of (?:blown[- ]in |blown |fiberglass |pink |loose )?"
+            r"(?:insulation|blown[- ]in|cellulose|fluff)(?: on top| over it| around it)?",
+            "insulation over it",
+        ),
         (r"\bpainted over\b", "painted"),
         (r"(?:^|(?<= ))(foot|inch) and a half\b", r"a \1 and a half"),
     )
@@ -85,12 +90,31 @@ _OF_LININGS: Final = (
     ),
     "fuzzy inside lining",
 )
+_OF_FLOWS: Final = tuple(
+    (re.compile(pattern), plain)
+    for pattern, plain in (
+        (r"(?:#|\bno\.? ?|\bnumber )?\b[0-9]{1,2} (?=plate\b)", ""),
+        (r"\bplate (?:#|no\.? ?|number )?[0-9]{1,2}\b(?! ?[0-9])", "plate"),
+        (r"\b(?:blink(?:s|ed)?|flash(?:es|ed)?) [0-9]{1,2}(?: times)?\b(?=.*[0-9]{3})", "blinks"),
+        (r"\b[0-9]{1,2} (?:blinks?|flashes)\b(?=.*[0-9]{3})", "blinks"),
+        (r"(?<=[0-9]) ?(?:at|@) (?:about )?(0?\.[0-9]+)(?= |$)(?! ?(?:k|in|iwc|wc))", r" at \1 iwc"),
+    )
+)
+_MIN_MAX: Final = (
+    re.compile(rf"\b(?:min(?:imum)? )?({_NUMBER}) ?(?:[a-z]{{2,7}} )?(?:min(?:imum)?)?,? ?(?:and |to )?"
+               rf"(?:max(?:imum)? )?({_NUMBER})(?: ?max(?:imum)?)?\b"),
+    r"between \1 and \2",
+)
 _OF_RANGES: Final = (
     re.compile(
         rf"\b{_LEAST} ({_NUMBER})(?: ?[a-z]{{2,7}})?,? ?(?:and|but|,)? ?{_MOST} (?={_NUMBER})"
     ),
     r"between \1 and ",
 )
+
+
+_MIN: Final = re.compile(r"\bmin(?:imum)?\b")
+_MAX: Final = re.compile(r"\bmax(?:imum)?\b")
 
 
 def in_plain_words(line: str, field: str) -> str:
@@ -108,6 +132,11 @@ def in_plain_words(line: str, field: str) -> str:
         line = without if _SIZE.search(without) else line
     else:
         line = _OF_RANGES[0].sub(_OF_RANGES[1], line)
+        if _MIN.search(line) and _MAX.search(line):
+            line = _MIN_MAX[0].sub(_MIN_MAX[1], line, count=1)
+    if field == "airflow":
+        for pattern, plain in _OF_FLOWS:
+            line = pattern.sub(plain, line)
     if field in _LINED:
         line = _OF_LININGS[0].sub(_OF_LININGS[1], line)
     return line
