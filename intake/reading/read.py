@@ -344,6 +344,8 @@ def _read_scan(
     high = bounds[1] if high is None else high
     if field == "capacity":
         found = read_capacity(said, low, high, question)
+    elif field == "static_pressure":
+        found = read_static(said, low, high, question)
     else:
         reader: Callable[[Scan, float, float], Reading | None] = _BOUNDED_READERS[field]
         found = reader(said, low, high)
@@ -380,7 +382,6 @@ def _leaves_numbers(said: Scan) -> bool:
 
 _BOUNDED_READERS: Final[dict[str, Callable[[Scan, float, float], Reading | None]]] = {
     "airflow": read_airflow,
-    "static_pressure": read_static,
     "length": read_length,
     "elevation": read_elevation,
     "temperature": read_temperature,

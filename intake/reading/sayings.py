@@ -69,7 +69,6 @@ _OF_SIZES: Final = tuple(
             "insulation over it",
         ),
         (r"\bpainted over\b", "painted"),
-        (r"(?:^|(?<= ))(foot|inch) and a half\b", r"a \1 and a half"),
     )
 )
 _LUMBER: Final = re.compile(
@@ -113,6 +112,9 @@ _OF_RANGES: Final = (
 )
 
 
+_BARE_UNIT: Final = re.compile(
+    r"(?:^|(?<= by )|(?<= x )|(?<=about )|(?<=, ))(foot|inch|ton) (?=and a (?:half|quarter|third)\b)"
+)
 _MIN: Final = re.compile(r"\bmin(?:imum)?\b")
 _MAX: Final = re.compile(r"\bmax(?:imum)?\b")
 
@@ -125,6 +127,7 @@ def in_plain_words(line: str, field: str) -> str:
     >>> in_plain_words("no less than 20 and no more than 25 ft", "length")
     'between 20 and 25 ft'
     """
+    line = _BARE_UNIT.sub(r"a \1 ", line)
     if field in _SIZED:
         for pattern, plain in _OF_SIZES:
             line = pattern.sub(plain, line)

@@ -224,7 +224,11 @@ def _worded_length(tokens: list[Token], i: int, field_name: str, items: list[Ite
     if tokens[i + 1].text == "ton":
         if field_name != "capacity" or not _half_after(tokens, i + 2):
             return 0
-    elif field_name not in LENGTH_FIELDS:
+    elif field_name not in LENGTH_FIELDS and not (
+        field_name == "static_pressure"
+        and tokens[i + 1].text == "inch"
+        and not (items and items[-1].text == "of")
+    ):
         return 0
     if tokens[i + 1].text not in _SINGLE_UNITS:
         return 0
