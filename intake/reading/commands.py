@@ -379,9 +379,15 @@ _THINGS: Final = words_of("it it's its they they're that that's he she filter do
 """What is stuck, where it isn't the person who is."""
 
 
+_SEEING: Final = words_of("see find reach get tell follow can't couldn't where which to at")
+"""Words that make "the end" a place ("can't see the end")."""
+
+
 def _is_whole(words: list[str], rest: list[str], name: CommandName) -> bool:
     """Guards against filler that makes an answer of the phrase."""
     if name is CommandName.HELP and "stuck" in words and words[0] in _THINGS:
+        return False
+    if name is CommandName.QUIT and "end" in words and set(words) & _SEEING:
         return False
     return not (
         words[0] in ("next", "back") and "to" in words[1:2] and "the" in rest and len(rest) > 3

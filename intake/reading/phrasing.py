@@ -51,7 +51,7 @@ def elsewhere(said: Scan, *, plate: bool = False) -> bool:
 
 
 _BOUNDED: Final = re.compile(
-    r"\b(?:at least|at most|no more than|not more than|no less than|less than|more than"
+    r"\b(?:at (?:the )?(?:very )?least|at (?:the )?(?:very )?most|tops(?=\W*$)|no more than|not more than|no less than|less than|more than"
     r"|greater than|under|over|above|below|up to|north of|south of|upwards? of|minimum"
     r"|maximum|max|min|max(?:es|ed)? out|at minimum|or more|or less|or better"
     r"|or higher|or lower|or under|or over|plus change|exceeds?|tops out|less then"
