@@ -19,7 +19,8 @@ _PER_TON: Final = (200.0, 600.0)
 
 
 _OTHER_FLOW: Final = re.compile(
-    r"\b(?:leaks?|leakage|leaking|bath(?:room)? fan|range hood|hood fan|kitchen hood|dryer|exhaust fan"
+    r"\b(?:leaks?|leakage|leaking|bath(?:room)? fan|range hood|hood fan|kitchen hood|dryer|exhaust"
+    r" fan"
     r"|outside air|fresh air|make ?up air|attic fan|whole house fan|ceiling fan)\b(?!.*\btotal\b)"
 )
 

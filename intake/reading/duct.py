@@ -259,7 +259,9 @@ def _single(said: Scan, parts: DuctParts, materials: tuple[str, ...]) -> Reading
     if split is not None and not said.says("shape.round"):
         values = ordered({"shape": "rect", **split, **base})
         return AskBack(f"Did you mean {echo('duct', values)}?", (values,), AskKind.TWO_READINGS)
-    jacketed = not _COLOUR_OF_JACKET.search(said.text) and said.says("place.jacket", "place.over wrap", "place.outside")
+    jacketed = not _COLOUR_OF_JACKET.search(said.text) and said.says(
+        "place.jacket", "place.over wrap", "place.outside"
+    )
     if "flex" in materials and jacketed and not said.says("place.core", "place.inside"):
         return AskBack(
             f"That is the jacket, {figure(value)} in. How wide is the core inside it, in inches?",

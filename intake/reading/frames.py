@@ -58,7 +58,8 @@ _CUT: Final = re.compile(
     r"|while)\b"
     r"|(?<=\S) (?=(?:and )?(?:now|nowadays|today|currently) (?:it|the|we|there|its|is\b|\d|a\b"
     r"|an\b|at\b|reads?\b|all\b|they|has\b))"
-    r"|(?<=\d) (?=(?:used to|oh\b|wait\b|i (?:got|get|measured|read|have)\b|(?:but )?actual|only got))"
+    r"|(?<=\d) (?=(?:used to|oh\b|wait\b|i (?:got|get|measured|read|have)\b|(?:but )?actual|only"
+    r" got))"
     r"|(?:(?<=\d)|(?<=ton)|(?<=tons)|(?<=inch)|(?<=round)|(?<=ft)|(?<=cfm)|(?<=flex)|(?<=\"))"
     r" (?=it'?s (?:a |an )?[0-9.])"
 )
@@ -166,7 +167,8 @@ _WRONG_BEHIND: Final = re.compile(
 )
 _NEGATIVE: Final = words("wrong incorrect bogus impossible garbage junk nonsense")
 _WISHED: Final = re.compile(
-    r"\b(?:want(?! to (?:say|go with|put))|wants|wanted|would like|i'?d like|we'?d like|would love|hoping for|hope for"
+    r"\b(?:want(?! to (?:say|go with|put))|wants|wanted|would like|i'?d like|we'?d like|would love"
+    r"|hoping for|hope for"
     r"|hope it'?s|wish(?:ing)?|shooting for|aiming for|dream\w*)\b"
     r"|\b(?:(?:is|are|am|was) (?:going to|gonna|gunna)|gonna|going to|will|it'?ll|'ll) be\b"
     r"|\b(?:planning|thinking) (?:on|of|about) (?:a|an|putting|getting|going|replacing|doing)\b"
@@ -178,7 +180,8 @@ _PLANNED: Final = re.compile(
 _RATED: Final = re.compile(r"\b(?:rated?|rating|table|chart|book|plate says)\b")
 """What a table or plate says, beside a reading of what varies."""
 _REAL: Final = re.compile(
-    r"\b(?:got|getting|gets|only|measur\w*|actual\w*|really|in reality|i (?:got|get|see|read|have|found|count\w*)|reads"
+    r"\b(?:got|getting|gets|only|measur\w*|actual\w*|really|in reality|i (?:got|get|see|read|have"
+    r"|found|count\w*)|reads"
     r"|tape\w*|turned out|turns out|they (?:put|used|installed|ran)|it'?s|its|it is)\b"
 )
 

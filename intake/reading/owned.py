@@ -50,7 +50,9 @@ _LABELS: Final = words(
 )
 """What is told apart by a number behind it ("trunk 2 is ...", "section 3: ...")."""
 
-_NUMBERED_SURELY: Final = words("pic photo picture image attachment lot page suite apt apartment drawing sheet figure job plan question")
+_NUMBERED_SURELY: Final = words(
+    "pic photo picture image attachment lot page suite apt apartment drawing sheet figure job plan question"
+)
 _IS: Final = words("is are was : = measures has shows - runs reads")
 
 _PLACES: Final = (
@@ -85,12 +87,14 @@ _RUNS_FOR: Final = re.compile(
 """What makes the feet behind it a length, wherever that lies ("for 30 ft above the ceiling")."""
 
 _SMALL_PART: Final = re.compile(
-    r"^ ?(?:\w+ )?(?:flange|hole|gap|dent|lip|s[- ]?lock|drive|straps?|seams?|screws?|nails?|tape|port"
+    r"^ ?(?:\w+ )?(?:flange|hole|gap|dent|lip|s[- ]?lock|drive|straps?|seams?|screws?|nails?|tape"
+    r"|port"
     r"|tear|rip|crack|standing seam|overlap|clearance|drop cloth|chase|soffit|joists?)s?\b"
 )
 _ON_CENTERS: Final = re.compile(r"^(?:in|inch|inches|\")? ?(?:on cent(?:er|re)s?|o\.? ?c\b)")
 _CLOCK: Final = re.compile(
-    r"\b(?:here|there|call(?: me| you)?|arrived?|started|back|meet|see you|done|leave|leaving) (?:at"
+    r"\b(?:here|there|call(?: me| you)?|arrived?|started|back|meet|see you|done|leave|leaving)"
+    r" (?:at"
     r"|by|around|about|till|until) \d{1,2}\b|"
     r"\b(?:at |around |about |by )?\d{1,2}:\d{2}(?: ?[ap]\.?m\b)?|\b\d{1,2} ?[ap]\.?m\b"
     r"|\b\d{1,2} ?o'?clock\b"

@@ -51,7 +51,8 @@ def elsewhere(said: Scan, *, plate: bool = False) -> bool:
 
 
 _BOUNDED: Final = re.compile(
-    r"\b(?:at (?:the )?(?:very )?least|at (?:the )?(?:very )?most|tops(?=\W*$)|no more than|not more than|no less than|less than|more than"
+    r"\b(?:at (?:the )?(?:very )?least|at (?:the )?(?:very )?most|tops(?=\W*$)|no more than|not"
+    r" more than|no less than|less than|more than"
     r"|greater than|under|over|above|below|up to|north of|south of|upwards? of|minimum"
     r"|maximum|max|min|max(?:es|ed)? out|at minimum|or more|or less|or better"
     r"|or higher|or lower|or under|or over|plus change|exceeds?|tops out|less then"
@@ -63,7 +64,8 @@ _BOUNDED: Final = re.compile(
 )
 
 _NOT_BOUNDED: Final = re.compile(
-    r"\b(?:more or less|adds? up to|totals up to|just (?:under|over|below|above|shy of|past)|(?:a )?(?:little|bit"
+    r"\b(?:more or less|adds? up to|totals up to|just (?:under|over|below|above|shy of|past)|(?:a"
+    r" )?(?:little|bit"
     r"|hair|tad|touch|smidge) (?:under|over|below|above|more than|less than)|sea level"
     r"|above sea|over the (?:wrap|insul|jack)|above grade|(?:max|maximum|min"
     r"|minimum) (?:static|speed|fan|fire|airflow|stage)|(?:under|over|above|below|past"

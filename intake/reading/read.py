@@ -365,7 +365,8 @@ def _decade(said: Scan) -> float | None:
 
 
 _IN_ALL: Final = re.compile(
-    r"\b(?:total\w*|altogether|in all|adds? up to|comes? to|came (?:out )?to|sum|across|combined|so)\b|="
+    r"\b(?:total\w*|altogether|in all|adds? up to|comes? to|came (?:out )?to|sum|across|combined"
+    r"|so)\b|="
 )
 
 

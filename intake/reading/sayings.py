@@ -23,11 +23,13 @@ _LEAST: Final = (
 _MOST: Final = r"(?:no more than|not more than|at most|less than|under|not over|max(?:imum)?|up to)"
 
 _WIDE: Final = (
-    r"across|on (?:the|its) (?:bottom|top|flat|wide side|long side|wide)|along the bottom|side to side"
+    r"across|on (?:the|its) (?:bottom|top|flat|wide side|long side|wide)|along the bottom|side to"
+    r" side"
     r"|horizontal(?:ly)?|left to right"
 )
 _TALL: Final = (
-    r"down|up|tall|high|deep|on (?:the|its) (?:side|edge|narrow side|short side|narrow|short)|up the side"
+    r"down|up|tall|high|deep|on (?:the|its) (?:side|edge|narrow side|short side|narrow|short)|up"
+    r" the side"
     r"|vertical(?:ly)?|top to bottom"
 )
 
@@ -45,12 +47,14 @@ _OF_SIZES: Final = tuple(
             r"\1 x \2",
         ),
         (
-            rf"\b(?:the )?(?:bottom|top|flat|across)(?:'s| is| measures)? ({_NUMBER}){_INCHES},? ?(?:and )?"
+            rf"\b(?:the )?(?:bottom|top|flat|across)(?:'s| is| measures)? ({_NUMBER}){_INCHES},?"
+            rf" ?(?:and )?"
             rf"(?:the )?(?:side|height|down|edge)(?:'s| is| measures)? ({_NUMBER})\b",
             r"\1 x \2",
         ),
         (
-            rf"(?<![x\d.])(?<!x )(?<!by )\b({_NUMBER}){_INCHES} (?:on )?(?:the )?one side,? ?(?:and )?"
+            rf"(?<![x\d.])(?<!x )(?<!by )\b({_NUMBER}){_INCHES} (?:on )?(?:the )?one side,?"
+            rf" ?(?:and )?"
             rf"({_NUMBER}){_INCHES} (?:on )?the other(?: side)?\b",
             r"\1 x \2",
         ),
@@ -96,12 +100,17 @@ _OF_FLOWS: Final = tuple(
         (r"\bplate (?:#|no\.? ?|number )?[0-9]{1,2}\b(?! ?[0-9])", "plate"),
         (r"\b(?:blink(?:s|ed)?|flash(?:es|ed)?) [0-9]{1,2}(?: times)?\b(?=.*[0-9]{3})", "blinks"),
         (r"\b[0-9]{1,2} (?:blinks?|flashes)\b(?=.*[0-9]{3})", "blinks"),
-        (r"(?<=[0-9]) ?(?:at|@) (?:about )?(0?\.[0-9]+)(?= |$)(?! ?(?:k|in|iwc|wc))", r" at \1 iwc"),
+        (
+            r"(?<=[0-9]) ?(?:at|@) (?:about )?(0?\.[0-9]+)(?= |$)(?! ?(?:k|in|iwc|wc))",
+            r" at \1 iwc",
+        ),
     )
 )
 _MIN_MAX: Final = (
-    re.compile(rf"\b(?:min(?:imum)? )?({_NUMBER}) ?(?:[a-z]{{2,7}} )?(?:min(?:imum)?)?,? ?(?:and |to )?"
-               rf"(?:max(?:imum)? )?({_NUMBER})(?: ?max(?:imum)?)?\b"),
+    re.compile(
+        rf"\b(?:min(?:imum)? )?({_NUMBER}) ?(?:[a-z]{{2,7}} )?(?:min(?:imum)?)?,? ?(?:and |to )?"
+        rf"(?:max(?:imum)? )?({_NUMBER})(?: ?max(?:imum)?)?\b"
+    ),
     r"between \1 and \2",
 )
 _OF_RANGES: Final = (
@@ -113,7 +122,8 @@ _OF_RANGES: Final = (
 
 
 _BARE_UNIT: Final = re.compile(
-    r"(?:^|(?<= by )|(?<= x )|(?<=about )|(?<=, ))(foot|inch|ton) (?=and a (?:half|quarter|third)\b)"
+    r"(?:^|(?<= by )|(?<= x )|(?<=about )|(?<=, ))(foot|inch|ton) (?=and a (?:half|quarter"
+    r"|third)\b)"
 )
 _MIN: Final = re.compile(r"\bmin(?:imum)?\b")
 _MAX: Final = re.compile(r"\bmax(?:imum)?\b")
