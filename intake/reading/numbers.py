@@ -54,7 +54,8 @@ _AFTER_VALUE: Final = words(
     and but with without is it its it's was were of if when as tops give take total even now today
     yesterday before after here there up down over under exactly right actually roughly measured
     sir please thanks thank honestly man according not no that that's thats this one a an each
-    told altogether minus plus built upstairs downstairs including counting excluding total sometime somewhere
+    told altogether minus plus built upstairs downstairs including counting excluding total
+    sometime somewhere
     straight away out back long ft rated approx approximately guess guessing reckon believe say
     said says plus just like more less than then because cause since my our they he she you we
     last best on off between both are be can could should would will might may only still yet

@@ -311,7 +311,7 @@ _MEASURED: Final = words("inch inches in ton tons foot feet ft x by") | {'"', "'
 
 
 def _measures(tokens: list[Token], i: int) -> bool:
-    """Whether "8 half" is eight and a half: a unit or a times sign behind ("8 half crushed" isn't)."""
+    """Whether "8 half" is eight and a half: a unit or a times sign stands behind."""
     return i < len(tokens) and tokens[i].text in _MEASURED
 
 

@@ -51,7 +51,10 @@ _LABELS: Final = words(
 """What is told apart by a number behind it ("trunk 2 is ...", "section 3: ...")."""
 
 _NUMBERED_SURELY: Final = words(
-    "pic photo picture image attachment lot page suite apt apartment drawing sheet figure job plan question"
+    """
+    pic photo picture image attachment lot page suite apt apartment drawing sheet figure job
+    plan question
+    """
 )
 _IS: Final = words("is are was : = measures has shows - runs reads")
 

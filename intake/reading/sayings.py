@@ -75,10 +75,31 @@ _OF_SIZES: Final = tuple(
         (r"\bpainted over\b", "painted"),
     )
 )
-_LUMBER: Final = re.compile(
-    r"\b2 ?x ?(?:4|6|8|10|12)s? (?:joists?|studs?|framing|lumber|rafters?)\b"
-    r"|\b(?:under|between|below|above|off|to|on) (?:a|the|two|some) 2 ?x ?(?:4|6|8|10|12)s?\b"
+_OF_OTHERS: Final = (
+    (
+        re.compile(
+            r"\b2 ?x ?(?:4|6|8|10|12)s? (?:joists?|studs?|framing|lumber|rafters?|blocking)\b"
+            r"|\b(?:under|between|below|above|off|to|on) (?:a|the|two|some)"
+            r" 2 ?x ?(?:4|6|8|10|12)s?\b"
+        ),
+        "lumber",
+    ),
+    (
+        re.compile(
+            r"\b(?:changed|dated|replaced|installed|cleaned|bought)(?: it)?(?: on| in)?"
+            r" [0-9]{1,2}[/-][0-9]{1,4}(?:[/-][0-9]{2,4})?\b"
+        ),
+        "changed",
+    ),
+    (
+        re.compile(
+            r"\b(?:part|model|item|sku|serial|stock)(?: (?:number|no\.?|#)|#)? ?"
+            r"(?![0-9]+ ?x)[a-z-]*[0-9][a-z0-9-]*(?! ?(?:x|by)\b)"
+        ),
+        "model",
+    ),
 )
+"""What has a size or figures of its own beside the one that is asked about."""
 _SIZE: Final = re.compile(r"[0-9](?:\"| ?in(?:ch|ches)?)? ?(?:x|by|\*) ?[0-9]")
 _SOFT: Final = (
     r"(?:(?:black|gray|grey|fuzzy|soft|yellow|pink|white|furry|fluffy|insulated|acoustic|spongy|matted"
@@ -141,8 +162,9 @@ def in_plain_words(line: str, field: str) -> str:
     if field in _SIZED:
         for pattern, plain in _OF_SIZES:
             line = pattern.sub(plain, line)
-        without = _LUMBER.sub("lumber", line)
-        line = without if _SIZE.search(without) else line
+        for pattern, plain in _OF_OTHERS:
+            without = pattern.sub(plain, line)
+            line = without if _SIZE.search(without) else line
     else:
         line = _OF_RANGES[0].sub(_OF_RANGES[1], line)
         if _MIN.search(line) and _MAX.search(line):

@@ -145,11 +145,12 @@ def _count_before(items: list[Item], first: int) -> tuple[int, Item | None] | No
 
 _BETWEEN_COUNT: Final = words(
     """
-    of the a are is at it it's its big old main trunk trunks duct ducts each them there there's those
-    that identical separate about roughly like more new good these this line lines box boxes all our
-    my we got have i see both for in to go going goes run running come off from with on filter filters
-    grille grilles furnace hall upstairs downstairs basement attic bedroom living room wall floor
-    ceiling single plain nice little small large huge long short straight regular
+    of the a are is at it it's its big old main trunk trunks duct ducts each them there there's
+    those that identical separate about roughly like more new good these this line lines box
+    boxes all our my we got have i see both for in to go going goes run running come off from
+    with on filter filters grille grilles furnace hall upstairs downstairs basement attic
+    bedroom living room wall floor ceiling single plain nice little small large huge long short
+    straight regular
     """
 )
 """Words that may stand between a count and the size counted."""

@@ -71,10 +71,10 @@ def with_the_word_with(tokens: list[Token]) -> list[Token]:
     for k, token in enumerate(tokens):
         if token.text != "w" or token.glued or not k:
             continue
-        one, following = tokens[k - 1], tokens[k + 1] if k + 1 < len(tokens) else None
+        one, following = tokens[k - 1], tokens[k + 1].text if k + 1 < len(tokens) else ")"
         measured = one.kind != "word" or one.text in _UNITS
-        whole = k > 2 and tokens[k - 2].text in ("x", "by", "*") and following is not None
-        if not measured or (whole and following.text not in ("x", "by", "*", ",", ")", "h")):
+        whole = k > 2 and tokens[k - 2].text in ("x", "by", "*")
+        if not measured or (whole and following not in ("x", "by", "*", ",", ")", "h")):
             token.text = "with"
     return tokens
 
