@@ -35,7 +35,7 @@ _OWNED_UP: Final = re.compile(
 )
 _PATTERNS: Final = (
     re.compile(
-        r"^(?!(?:set|put|fix|switch|adjust) (?:at|for|on|in|by|from|\d))"
+        r"^(?!(?:set|put|fix|switch|adjust) (?:at|to|for|on|in|by|from|\d))"
         r"(?:let'?s )?(?:please )?(?:can you )?(?:make|change|correct|fix|update|set"
         r"|switch|edit|amend|adjust|revise|alter|put)(?: (?:that|it|this|the last one"
         r"|my last answer|the last answer|last one|my answer|my last one|the previous one"

@@ -177,7 +177,9 @@ _PLANNED: Final = re.compile(
     r"\b(?:supposed to|meant to|should(?:'ve| have)? be|should have|ought to|plans?|drawings?"
     r"|prints?|blueprints?|design\w*|spec\w*|advertised|quoted?|on paper)\b"
 )
-_RATED: Final = re.compile(r"\b(?:rated?|rating|table|chart|book|plate says)\b")
+_RATED: Final = re.compile(
+    r"\b(?:rated?|rating|table|chart|book|plate says|set ?point|set (?:to|at|for|on))\b"
+)
 """What a table or plate says, beside a reading of what varies."""
 _REAL: Final = re.compile(
     r"\b(?:got|getting|gets|only|measur\w*|actual\w*|really|in reality|i (?:got|get|see|read|have"

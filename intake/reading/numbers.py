@@ -54,7 +54,7 @@ _AFTER_VALUE: Final = words(
     and but with without is it its it's was were of if when as tops give take total even now today
     yesterday before after here there up down over under exactly right actually roughly measured
     sir please thanks thank honestly man according not no that that's thats this one a an each
-    told altogether minus plus built upstairs downstairs including counting excluding total
+    stat thermostat told altogether minus plus built upstairs downstairs including counting excluding total
     sometime somewhere
     straight away out back long ft rated approx approximately guess guessing reckon believe say
     said says plus just like more less than then because cause since my our they he she you we
@@ -348,5 +348,6 @@ def _hyphened(items: list[Item], i: int) -> bool:
 
 def _is_group(one: Item, two: Item) -> bool:
     digits = two.token is not None and two.token.text.isdigit() and len(two.token.text) == 3
+    digits = digits and two.value < 1000
     small = one.token is not None and one.token.text.isdigit() and 1 <= one.value <= 999
     return digits and small and not two.glued and two.start == one.end + 1

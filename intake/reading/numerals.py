@@ -248,6 +248,10 @@ def _numeric(tokens: list[Token], i: int) -> tuple[Token, int]:
         if scale == 100 and _word(tokens, j) == "thousand":
             value, j = value * 1000, j + 1
         return replace(first, value=value, end=tokens[j - 1].end, text=_text(tokens, i, j)), j
+    tail, after = _after_point(tokens, j)
+    if tail is not None and first.decimals == 0 and not first.comma:
+        whole = replace(first, value=value + tail, end=tokens[after - 1].end, decimals=2)
+        return replace(whole, text=_text(tokens, i, after)), after
     if first.decimals == 0 and not first.comma:
         value, j, fraction = _with_fraction(tokens, j, value)
         if not fraction:

@@ -142,6 +142,9 @@ _OF_RANGES: Final = (
 )
 
 
+_ISH: Final = re.compile(
+    rf"\b({_NUMBER})[ -]?ish (?=(?:tons?|ft|feet|foot|inch|inches|in\b|cfm|pa\b|btu|percent|degrees))"
+)
 _BARE_UNIT: Final = re.compile(
     r"(?:^|(?<= by )|(?<= x )|(?<=about )|(?<=, ))(foot|inch|ton) (?=and a (?:half|quarter"
     r"|third)\b)"
@@ -158,6 +161,7 @@ def in_plain_words(line: str, field: str) -> str:
     >>> in_plain_words("no less than 20 and no more than 25 ft", "length")
     'between 20 and 25 ft'
     """
+    line = _ISH.sub(r"about \1 ", line)
     line = _BARE_UNIT.sub(r"a \1 ", line)
     if field in _SIZED:
         for pattern, plain in _OF_SIZES:
