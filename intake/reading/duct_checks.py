@@ -33,7 +33,7 @@ _BOUND_BEHIND: Final = re.compile(
     r"^ ?(?:in|inch|inches|\")?,? ?(?:or (?:bigger|larger|smaller|more|less|better|over|under|wider"
     r"|higher|lower)\b|minimum\b|maximum\b|(?:max|min)\b(?! fan)|at (?:the )?(?:least|most)\b"
     r"|and up\b"
-    r"|\+(?! ?[0-9a-z]))"
+    r"|\+(?! ?[(0-9a-z]))"
 )
 _STRETCHES: Final = frozenset(
     ("stick", "sticks", "joint", "joints", "section", "sections", "lengths", "pieces")

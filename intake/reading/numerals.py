@@ -319,7 +319,9 @@ def _measures(tokens: list[Token], i: int) -> bool:
     return i < len(tokens) and tokens[i].text in _MEASURED
 
 
-_LINERS: Final = words("liner lining insulation insul board wrap thick foam rap")
+_LINERS: Final = words(
+    "liner lining insulation insul board wrap thick foam rap fin fins spacing blades flange"
+)
 _OF_LINERS: Final = words("inch in inches duct acoustic internal fiberglass black of foil") | {'"'}
 
 

@@ -90,6 +90,8 @@ _RUNS_FOR: Final = re.compile(
 """What makes the feet behind it a length, wherever that lies ("for 30 ft above the ceiling")."""
 
 _SMALL_PART: Final = re.compile(
+    r"^ ?(?:up )?(?:off|above|from|below) (?:of )?(?:the )?(?:floor|ground|ceiling|wall|door"
+    r"|baseboard)\b|"
     r"^ ?(?:\w+ )?(?:flange|hole|gap|dent|lip|s[- ]?lock|drive|straps?|seams?|screws?|nails?|tape"
     r"|port"
     r"|tear|rip|crack|standing seam|overlap|clearance|drop cloth|chase|soffit|joists?)s?\b"

@@ -68,7 +68,8 @@ _NOT_BOUNDED: Final = re.compile(
     r" )?(?:little|bit"
     r"|hair|tad|touch|smidge) (?:under|over|below|above|more than|less than)|sea level"
     r"|above sea|over the (?:wrap|insul|jack)|above grade|(?:max|maximum|min"
-    r"|minimum) (?:static|speed|fan|fire|airflow|stage|input|output|rated?|capacity)|(?:under|over|above|below|past"
+    r"|minimum) (?:static|speed|fan|fire|airflow|stage|input|output|rated?|capacity)|(?:under|over"
+    r"|above|below|past"
     r"|beyond) (?:the|a|my|our|all|there|here)\b)"
 )
 

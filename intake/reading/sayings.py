@@ -143,7 +143,8 @@ _OF_RANGES: Final = (
 
 
 _ISH: Final = re.compile(
-    rf"\b({_NUMBER})[ -]?ish (?=(?:tons?|ft|feet|foot|inch|inches|in\b|cfm|pa\b|btu|percent|degrees))"
+    rf"\b({_NUMBER})[ -]?ish (?=(?:tons?|ft|feet|foot|inch|inches|in\b|cfm|pa\b|btu|percent"
+    rf"|degrees))"
 )
 _BARE_UNIT: Final = re.compile(
     r"(?:^|(?<= by )|(?<= x )|(?<=about )|(?<=, ))(foot|inch|ton) (?=and a (?:half|quarter"

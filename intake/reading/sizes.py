@@ -48,6 +48,9 @@ def inches(item: Item, unit: str = "") -> float:
 def numbers_of(size: Size) -> list[float]:
     """The sides in inches; one metric unit holds for all of them."""
     unit = next((side.unit for side in size.sides if side.unit in METRIC), "in")
+    last = size.sides[-1]
+    if last.unit == "ft" and all(not side.unit and side.value <= 4 for side in size.sides[:-1]):
+        unit = "ft"
     return [inches(side, unit) for side in size.sides]
 
 

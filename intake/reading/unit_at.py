@@ -33,6 +33,8 @@ _FIELDS_OF_SHORT_UNIT: Final = {
     "ft": LENGTH_FIELDS
     | {"airflow", "text", "static_pressure", "capacity", "temperature", "efficiency"},
     "tons": None,
+    "bar": frozenset({"static_pressure"}),
+    "bars": frozenset({"static_pressure"}),
     "lb": frozenset({"static_pressure"}),
     "lbs": frozenset({"static_pressure"}),
     "pounds": frozenset({"static_pressure"}),
