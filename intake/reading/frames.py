@@ -204,6 +204,25 @@ _SWAPPED: Final = re.compile(
 )
 
 
+_WORDS_IN: Final = re.compile(r"[a-z]+(?:'[a-z]+)?")
+_INNOCENT: Final = words(
+    """
+    x by and a an the of to or in inch inches ins ft foot feet cm mm m cfm iwc inwc wc w c h pa
+    btu btuh k ton tons pct percent f deg degrees degree degf ish about around roughly approx
+    maybe i think say it's its it there's there theres at on with long wide high tall deep each
+    ea qty r s round rnd rd dia diameter oval square rect rectangular flex galv galvanized
+    galvanised tin metal steel sheet duct board ductboard lined liner pipe spiral flexible
+    aluminum pvc wrapped insulated inside outside run runs pieces return supply ret rtn sup
+    total tesp static rise split drop delta merv upstairs downstairs hall both two three four
+    five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen
+    eighteen nineteen twenty thirty forty fifty sixty seventy eighty ninety hundred thousand
+    point half quarter one zero oh input output afue seer efficient efficiency two's pair
+    couple plus up down
+    """
+)
+"""Words of plain answers, under which no value is denied, past or another's."""
+
+
 def framed(field: str, line: str, question: str = "") -> Framed | None:
     """What a normalised answer is said under, or None if it simply stands.
 
@@ -212,6 +231,8 @@ def framed(field: str, line: str, question: str = "") -> Framed | None:
     >>> framed("length", "not sure, 40 ft") is None
     True
     """
+    if _INNOCENT.issuperset(_WORDS_IN.findall(line)) and "?" not in line:
+        return None
     line = _SWAPPED.sub(r"used to be \g<old>, now \g<new>", line)
     clauses = [part.strip() for part in _CUT.split(line) if part and part.strip()]
     found = [_frame_of(field, clause, question) for clause in clauses]

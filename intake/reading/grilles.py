@@ -23,8 +23,9 @@ __all__ = ["read_grille"]
 def read_grille(said: Scan) -> Reading | None:
     """Read one grille, or a list of them; None if the text holds nothing of one."""
     said = without_owned(said, sized=False)
-    sizes = [size for size in find_sizes(said.items) if not size.negated]
-    denied = {id(s) for size in find_sizes(said.items) if size.negated for s in size.sides}
+    every = find_sizes(said.items)
+    sizes = [size for size in every if not size.negated]
+    denied = {id(s) for size in every if size.negated for s in size.sides}
     numbers = [n for n in kept(said, "", "length") if id(n) not in denied]
     if not sizes:
         return _no_grille(said, numbers)

@@ -66,7 +66,7 @@ _PLACES: Final = (
 )
 _FEET_BEHIND: Final = re.compile(
     r"^ ?(?:(?:up|down|high|in|out|away|or so|about|back|deep) )*(?:"
-    r"(?:off|above|below|beneath|under|underneath) (?:of )?" + _PLACES + r"\b(?!.* to )"
+    r"(?:off|above|below|beneath) (?:of )?" + _PLACES + r"\b(?!.* to )"
     r"|(?:from|past|beyond|before|after|short of|away from|down from|over from) "
     + _PLACES
     + r"\b(?!.* to )"

@@ -154,6 +154,17 @@ _MIN: Final = re.compile(r"\bmin(?:imum)?\b")
 _MAX: Final = re.compile(r"\bmax(?:imum)?\b")
 
 
+_TRIGGER: Final = re.compile(
+    r"way|side|across|bottom|top|flat|horiz|left|square|open|call|avail|working|staffed|4 ?x ?4"
+    r"|paint"
+    r"|insul|cellulose|fluff|blown|joist|stud|framing|lumber|rafter|block|2 ?x ?(?:4|6|8|1)"
+    r"|changed|dated"
+    r"|replaced|installed|cleaned|bought|part|model|item|sku|serial|stock|less|least|more|over|under|min"
+    r"|max|most|plate|blink|flash|(?:at|@) (?:about )?0?\.|inside"
+)
+"""Some piece of every turn of phrase; a text without any has none."""
+
+
 def in_plain_words(line: str, field: str) -> str:
     """A normalised text with its turns of phrase in plain words.
 
@@ -162,8 +173,12 @@ def in_plain_words(line: str, field: str) -> str:
     >>> in_plain_words("no less than 20 and no more than 25 ft", "length")
     'between 20 and 25 ft'
     """
-    line = _ISH.sub(r"about \1 ", line)
-    line = _BARE_UNIT.sub(r"a \1 ", line)
+    if "ish" in line:
+        line = _ISH.sub(r"about \1 ", line)
+    if " and a " in line:
+        line = _BARE_UNIT.sub(r"a \1 ", line)
+    if _TRIGGER.search(line) is None:
+        return line
     if field in _SIZED:
         for pattern, plain in _OF_SIZES:
             line = pattern.sub(plain, line)

@@ -81,8 +81,9 @@ def with_the_word_with(tokens: list[Token]) -> list[Token]:
 
 def is_shorthand(tokens: list[Token], field_name: str) -> bool:
     """Whether a letter glued to a number tells the side ("0.3s 0.2r", "75r 55s")."""
-    letters = {t.text for one, t in pairwise(tokens) if t.glued and one.kind == "num"}
-    return field_name == "static_pressure" or (field_name == "temperature" and "r" in letters)
+    if field_name != "temperature":
+        return field_name == "static_pressure"
+    return any(t.text == "r" and t.glued and one.kind == "num" for one, t in pairwise(tokens))
 
 
 def without_plurals(tokens: list[Token]) -> list[Token]:
