@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from typing import Final
 
 from intake.reading.asks import implausible, one_end, two_values, wrong_quantity
@@ -17,6 +18,13 @@ __all__ = ["read_airflow"]
 _PER_TON: Final = (200.0, 600.0)
 
 
+_OTHER_FLOW: Final = re.compile(
+    r"\b(?:leaks?|leakage|leaking|bath(?:room)? fan|range hood|hood fan|kitchen hood|dryer|exhaust"
+    r" fan"
+    r"|outside air|fresh air|make ?up air|attic fan|whole house fan|ceiling fan)\b(?!.*\btotal\b)"
+)
+
+
 def _cfm(item: Item) -> float:
     return round(convert(item.value, item.unit or "cfm", "cfm"), 2)
 
@@ -24,6 +32,12 @@ def _cfm(item: Item) -> float:
 def read_airflow(said: Scan, low: float, high: float) -> Reading | None:
     """Read an airflow between two believable bounds, CFM; None if the text holds none."""
     said = together(said, hundreds=True, thousands=True)
+    if said.numbers and _OTHER_FLOW.search(said.text):
+        return AskBack(
+            "That is another airflow. What does the blower move, in CFM?",
+            (),
+            AskKind.WRONG_QUANTITY,
+        )
     tons = kept(said, "heat")
     per_ton = kept(said, "airflow_per_ton")
     values = kept(said, "", "airflow")

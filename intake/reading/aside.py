@@ -40,8 +40,9 @@ def place_of(said: Scan) -> str | None:
     >>> place_of(scan("liner inside a 19x9", "duct")) is None
     True
     """
-    for place in _PLACES:
-        for i, item in enumerate(said.items):
+    named = [(i, item) for i, item in enumerate(said.items) if item.means("place.")]
+    for place in _PLACES if named else ():
+        for i, item in named:
             if item.means(f"place.{place}") and _says_where(said.items, i, place):
                 return place
     return None

@@ -18,7 +18,9 @@ __all__ = ["as_command"]
 
 KEYS: Final[dict[CommandName, str]] = {
     CommandName.SKIP: (
-        "leave this for later|leave that for later|leave it for later|save it for later|leave for"
+        "leave it|leave it for now|leave it for later|leave that one|not right now|don't feel like"
+        " it"
+        "|leave this for later|leave that for later|leave it for later|save it for later|leave for"
         " later"
         "|skip|pass|next|next one|next question|move on|moving on|move along|go on"
         "|keep going|carry on|onward|not now|later|come back to|come back later"
@@ -42,7 +44,8 @@ KEYS: Final[dict[CommandName, str]] = {
         "|last one again"
     ),
     CommandName.UNDO: (
-        "take that out|take it out|take that last one out|take the last one out|pull that out"
+        "last answer was wrong|that last answer was wrong|wrong one|oops wrong one|take that out"
+        "|take it out|take that last one out|take the last one out|pull that out"
         "|undo|never mind|nevermind|nvm|scratch that|forget that|disregard|ignore that|delete"
         "|erase|strike that|cancel|take that back|take it back|take back|clear that|wipe that"
         "|retract|revert|ctrl z|didn't mean that|did not mean that|didn't mean to|wrong answer"
@@ -379,9 +382,15 @@ _THINGS: Final = words_of("it it's its they they're that that's he she filter do
 """What is stuck, where it isn't the person who is."""
 
 
+_SEEING: Final = words_of("see find reach get tell follow can't couldn't where which to at")
+"""Words that make "the end" a place ("can't see the end")."""
+
+
 def _is_whole(words: list[str], rest: list[str], name: CommandName) -> bool:
     """Guards against filler that makes an answer of the phrase."""
     if name is CommandName.HELP and "stuck" in words and words[0] in _THINGS:
+        return False
+    if name is CommandName.QUIT and "end" in words and set(words) & _SEEING:
         return False
     return not (
         words[0] in ("next", "back") and "to" in words[1:2] and "the" in rest and len(rest) > 3

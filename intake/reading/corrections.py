@@ -15,7 +15,7 @@ _VALUE: Final = r"(?P<new>[^,;]*?\S)"
 _MARKER: Final = re.compile(
     r"^(?:no,? ?)?(?:oh,? )?(?:(?:sorry|oops|whoops|woops|my bad|my mistake|correction"
     r"|wait|hold on|hang on|hold up|actually|ope|ah|crap|shoot|scratch that|strike that"
-    r"|dang|darn|my apologies|apologies|pardon|er+|um+|uh|no|never ?mind that|typo"
+    r"|dang|darn|my apologies|apologies|pardon|er+|um+|uh|oh|no|never ?mind that|typo"
     r"|fat fingered(?: it| that)?|ugh|oh no|forgive me|excuse me|i'm sorry|im sorry|nope"
     r"|i was wrong|i misread(?: it| that)?|misread(?: it| that)?|wrong number|i messed up"
     r"|messed that up|goofed|i goofed|mistyped|i mistyped|misspoke|i misspoke|i lied|mb"
@@ -34,8 +34,9 @@ _OWNED_UP: Final = re.compile(
     r"(?:[,:;]|[.-](?!\.?\d))\s*"
 )
 _PATTERNS: Final = (
+    re.compile(r"^(?:please |can you )?change (?P<old>[-+.]?[0-9]\S*) (?:to|into) (?P<new>.+)$"),
     re.compile(
-        r"^(?!(?:set|put|fix|switch|adjust) (?:at|for|on|in|by|from|\d))"
+        r"^(?!(?:set|put|fix|switch|adjust) (?:at|to|for|on|in|by|from|\d))"
         r"(?:let'?s )?(?:please )?(?:can you )?(?:make|change|correct|fix|update|set"
         r"|switch|edit|amend|adjust|revise|alter|put)(?: (?:that|it|this|the last one"
         r"|my last answer|the last answer|last one|my answer|my last one|the previous one"
@@ -76,9 +77,16 @@ _PATTERNS: Final = (
         r" (?:really|actually|supposed to be)) (?:a |an |really |actually |supposed to be )*"
         r"(?P<new>[-+.]?\d.*)$"
     ),
-    re.compile(r"^replace (?P<old>.+?) with (?P<new>.+)$"),
+    re.compile(
+        r"^(?:on |for )?(?:the |my |that )?(?:last|previous) (?:one|answer|number),? (?:i meant"
+        r"|should be|should have been|was supposed to be|is|was) (?P<new>.+)$"
+    ),
     re.compile(r"^change (?P<old>.+?) to (?P<new>.+)$"),
+    re.compile(r"^replace (?P<old>.+?) with (?P<new>.+)$"),
 )
+_ANSWERING: Final = (_PATTERNS[2], _PATTERNS[6])
+"""Patterns that, where nothing was answered before, are answers ("must be 18x8")."""
+
 _NOT_OLD: Final = re.compile(
     r"^(?P<new>.+?),? ?\b(?:not|instead of|rather than|and not"
     r"|no)\b (?P<old>[^,]+?)(?:,? ?(?:sorry|my bad|my mistake|oops|my apologies|typo"
@@ -187,7 +195,7 @@ def _by_word(
             return _clean_new(match["new"]), None
         if match and marked and previous.field == "duct" and reads("material", match["new"]):
             return _clean_new(match["new"]), None
-    for pattern in _PATTERNS[:3]:
+    for pattern in _PATTERNS[:4]:
         match = pattern.match(body)
         if match and reads(previous.field, _clean_new(match["new"])):
             return _clean_new(match["new"]), None
@@ -222,6 +230,8 @@ def _by_pattern(
             if (told is not None and _same(match["old"], told)) or (marked and standing) or named:
                 return _split_fact(match["new"])
     for pattern in _PATTERNS:
+        if not standing and pattern in _ANSWERING:
+            continue
         match = pattern.match(body)
         if match and _DIGIT.search(match["new"]):
             old = match.groupdict().get("old")
@@ -291,8 +301,10 @@ def _clean_new(new: str) -> str:
         new,
     )
     return re.sub(
-        r"^(?:(?:the |that |my )?(?:last|previous|other) one (?:is|was|should be)|meant"
-        r"|(?:the )?one before(?: that)? (?:to|is|was|should be)|it'?s|its|it is|it was|that'?s|to"
+        r"^(?:(?:the |that |my )?(?:last|previous|other) (?:one|answer|number) (?:is|was|should"
+        r" be)|meant"
+        r"|(?:the )?one before(?: that)? (?:to|is|was|should be)|it'?s|its|it is|it was|that was"
+        r"|that'?s|to"
         r"|a|that is|make that|make it|i meant"
         r"|should be|it should be|more like|the number is)\s+",
         "",

@@ -33,7 +33,7 @@ _BOUND_BEHIND: Final = re.compile(
     r"^ ?(?:in|inch|inches|\")?,? ?(?:or (?:bigger|larger|smaller|more|less|better|over|under|wider"
     r"|higher|lower)\b|minimum\b|maximum\b|(?:max|min)\b(?! fan)|at (?:the )?(?:least|most)\b"
     r"|and up\b"
-    r"|\+(?! ?[0-9a-z]))"
+    r"|\+(?! ?[(0-9a-z]))"
 )
 _STRETCHES: Final = frozenset(
     ("stick", "sticks", "joint", "joints", "section", "sections", "lengths", "pieces")
@@ -78,12 +78,13 @@ def checked(said: Scan, values: dict[str, Value]) -> Reading:
 
 
 def _oddity(said: Scan, values: dict[str, Value]) -> AskBack | None:
-    told = echo("duct", values)
     if values.get("shape") == "round":
         diameter = number_of(values["diameter_in"])
         if not believable("diameter_in", diameter):
             return AskBack(
-                f"{told}? Please check: how many inches across?", (values,), AskKind.IMPLAUSIBLE
+                f"{echo('duct', values)}? Please check: how many inches across?",
+                (values,),
+                AskKind.IMPLAUSIBLE,
             )
     elif "width_in" in values and "height_in" in values:
         wide, tall = number_of(values["width_in"]), number_of(values["height_in"])
@@ -116,14 +117,18 @@ def _oddity(said: Scan, values: dict[str, Value]) -> AskBack | None:
             (flat and min(wide, tall) > 4) or max(wide, tall) / max(min(wide, tall), 0.01) > 8
         ):
             return AskBack(
-                f"{told}? Please check both sides, in inches.", (values,), AskKind.IMPLAUSIBLE
+                f"{echo('duct', values)}? Please check both sides, in inches.",
+                (values,),
+                AskKind.IMPLAUSIBLE,
             )
     if "count" in values and not believable("duct_count", number_of(values["count"])):
         return AskBack(
             f"{values['count']} of them? How many such ducts?", (values,), AskKind.IMPLAUSIBLE
         )
     if "length_ft" in values and not believable("duct_length_ft", number_of(values["length_ft"])):
-        return AskBack(f"{told}? Please check the length.", (values,), AskKind.IMPLAUSIBLE)
+        return AskBack(
+            f"{echo('duct', values)}? Please check the length.", (values,), AskKind.IMPLAUSIBLE
+        )
     return None
 
 

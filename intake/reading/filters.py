@@ -61,6 +61,8 @@ def read_filter(said: Scan) -> Reading | None:
     values = _as_filter(numbers)
     if len(numbers) == 4 and _counts_first(size, numbers):
         return _checked({**_as_filter(numbers[1:]), "count": int(numbers[0]), **_rated(merv)})
+    if len(numbers) == 4 and size.joins[2].text == "-" and size.joins[1].text != "-":
+        return AskBack("How thick is it, in inches?", (), AskKind.TWO_VALUES)
     if len(numbers) > 3:
         count = size.sides[3]
         if len(numbers) == 4 and count.whole and 1 <= count.value <= 6 and count.unit == "":

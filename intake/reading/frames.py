@@ -58,7 +58,8 @@ _CUT: Final = re.compile(
     r"|while)\b"
     r"|(?<=\S) (?=(?:and )?(?:now|nowadays|today|currently) (?:it|the|we|there|its|is\b|\d|a\b"
     r"|an\b|at\b|reads?\b|all\b|they|has\b))"
-    r"|(?<=\d) (?=(?:used to|oh\b|wait\b))"
+    r"|(?<=\d) (?=(?:used to|oh\b|wait\b|i (?:got|get|measured|read|have)\b|(?:but )?actual|only"
+    r" got))"
     r"|(?:(?<=\d)|(?<=ton)|(?<=tons)|(?<=inch)|(?<=round)|(?<=ft)|(?<=cfm)|(?<=flex)|(?<=\"))"
     r" (?=it'?s (?:a |an )?[0-9.])"
 )
@@ -166,7 +167,8 @@ _WRONG_BEHIND: Final = re.compile(
 )
 _NEGATIVE: Final = words("wrong incorrect bogus impossible garbage junk nonsense")
 _WISHED: Final = re.compile(
-    r"\b(?:want|wants|wanted|would like|i'?d like|we'?d like|would love|hoping for|hope for"
+    r"\b(?:want(?! to (?:say|go with|put))|wants|wanted|would like|i'?d like|we'?d like|would love"
+    r"|hoping for|hope for"
     r"|hope it'?s|wish(?:ing)?|shooting for|aiming for|dream\w*)\b"
     r"|\b(?:(?:is|are|am|was) (?:going to|gonna|gunna)|gonna|going to|will|it'?ll|'ll) be\b"
     r"|\b(?:planning|thinking) (?:on|of|about) (?:a|an|putting|getting|going|replacing|doing)\b"
@@ -175,8 +177,13 @@ _PLANNED: Final = re.compile(
     r"\b(?:supposed to|meant to|should(?:'ve| have)? be|should have|ought to|plans?|drawings?"
     r"|prints?|blueprints?|design\w*|spec\w*|advertised|quoted?|on paper)\b"
 )
+_RATED: Final = re.compile(
+    r"\b(?:rated?|rating|table|chart|book|plate says|set ?point|set (?:to|at|for|on))\b"
+)
+"""What a table or plate says, beside a reading of what varies."""
 _REAL: Final = re.compile(
-    r"\b(?:measur\w*|actual\w*|really|in reality|i (?:got|get|see|read|have|found|count\w*)|reads"
+    r"\b(?:got|getting|gets|only|measur\w*|actual\w*|really|in reality|i (?:got|get|see|read|have"
+    r"|found|count\w*)|reads"
     r"|tape\w*|turned out|turns out|they (?:put|used|installed|ran)|it'?s|its|it is)\b"
 )
 
@@ -197,6 +204,25 @@ _SWAPPED: Final = re.compile(
 )
 
 
+_WORDS_IN: Final = re.compile(r"[a-z]+(?:'[a-z]+)?")
+_INNOCENT: Final = words(
+    """
+    x by and a an the of to or in inch inches ins ft foot feet cm mm m cfm iwc inwc wc w c h pa
+    btu btuh k ton tons pct percent f deg degrees degree degf ish about around roughly approx
+    maybe i think say it's its it there's there theres at on with long wide high tall deep each
+    ea qty r s round rnd rd dia diameter oval square rect rectangular flex galv galvanized
+    galvanised tin metal steel sheet duct board ductboard lined liner pipe spiral flexible
+    aluminum pvc wrapped insulated inside outside run runs pieces return supply ret rtn sup
+    total tesp static rise split drop delta merv upstairs downstairs hall both two three four
+    five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen
+    eighteen nineteen twenty thirty forty fifty sixty seventy eighty ninety hundred thousand
+    point half quarter one zero oh input output afue seer efficient efficiency two's pair
+    couple plus up down
+    """
+)
+"""Words of plain answers, under which no value is denied, past or another's."""
+
+
 def framed(field: str, line: str, question: str = "") -> Framed | None:
     """What a normalised answer is said under, or None if it simply stands.
 
@@ -205,13 +231,15 @@ def framed(field: str, line: str, question: str = "") -> Framed | None:
     >>> framed("length", "not sure, 40 ft") is None
     True
     """
+    if _INNOCENT.issuperset(_WORDS_IN.findall(line)) and "?" not in line:
+        return None
     line = _SWAPPED.sub(r"used to be \g<old>, now \g<new>", line)
     clauses = [part.strip() for part in _CUT.split(line) if part and part.strip()]
     found = [_frame_of(field, clause, question) for clause in clauses]
     _take_back(clauses, found)
     numbered = [bool(_NUMBER.search(clause)) for clause in clauses]
     _contrast(clauses, found, numbered if field not in _WORDED else [True] * len(clauses))
-    planned = [k for k, clause in enumerate(clauses) if numbered[k] and _PLANNED.search(clause)]
+    planned = [k for k, clause in enumerate(clauses) if numbered[k] and _is_planned(field, clause)]
     for k in planned:
         behind = [c for j, c in enumerate(clauses) if j != k and numbered[j] and _REAL.search(c)]
         if behind and found[k] is None:
@@ -253,6 +281,11 @@ def _contrast(clauses: list[str], found: list[Frame | None], valued: list[bool])
     if was and now:
         for k in was:
             found[k] = Frame.PAST
+
+
+def _is_planned(field: str, clause: str) -> bool:
+    rated = field in _FIGURE and field != "capacity" and _RATED.search(clause) is not None
+    return rated or _PLANNED.search(clause) is not None
 
 
 def _frame_of(field: str, clause: str, question: str) -> Frame | None:

@@ -23,8 +23,9 @@ __all__ = ["read_grille"]
 def read_grille(said: Scan) -> Reading | None:
     """Read one grille, or a list of them; None if the text holds nothing of one."""
     said = without_owned(said, sized=False)
-    sizes = [size for size in find_sizes(said.items) if not size.negated]
-    denied = {id(s) for size in find_sizes(said.items) if size.negated for s in size.sides}
+    every = find_sizes(said.items)
+    sizes = [size for size in every if not size.negated]
+    denied = {id(s) for size in every if size.negated for s in size.sides}
     numbers = [n for n in kept(said, "", "length") if id(n) not in denied]
     if not sizes:
         return _no_grille(said, numbers)
@@ -63,6 +64,7 @@ def read_grille(said: Scan) -> Reading | None:
             used.add(id(counts[1]))
         rows.append(row)
     loose = [n for n in numbers if id(n) not in used]
+    loose = [n for n in loose if not _is_of_duct(said, n)]
     loose = [n for n in loose if not (n.unit in ("ft",) or (n.unit == "in" and inches(n) < 2))]
     vaguely = (said.words() & _SOME and not _NO_OTHERS.search(said.text)) or (
         "each" in said.words() and rows[0]["count"] == 1 and counted_noun(said.items, used) is None
@@ -75,6 +77,8 @@ def read_grille(said: Scan) -> Reading | None:
             tuple(rows),
             AskKind.MISSING_PART,
         )
+    if len(rows) > 1 and _REPLACED.search(said.text):
+        return AskBack("Which of them is there now?", tuple(rows), AskKind.TWO_VALUES)
     if len(rows) > 1 and _perhaps_between(said, sizes):
         return AskBack("Which size is it?", tuple(rows), AskKind.TWO_VALUES)
     if _EXCEPT.search(said.text) or (_rooms_counted(said) and _whole_count(rows) == len(rows)):
@@ -123,10 +127,23 @@ def read_grille(said: Scan) -> Reading | None:
     return Accepted({"grilles": list(rows)})
 
 
+_REPLACED: Final = re.compile(
+    r"\b(?:old(?: ones?)?|replac\w+|used to|instead of|swapp\w+|was|were|previous\w*|cut out to)\b"
+)
 _BLOWS: Final = re.compile(r"\bair (?:blows|comes|is blowing|is coming|pushes) out\b|\bit blows\b")
 _EXCEPT: Final = re.compile(r"\b(?:except|but (?:the|one|two)|other than|all but)\b")
 
 _PERHAPS: Final = words("maybe perhaps possibly could might")
+
+
+def _is_of_duct(said: Scan, item: Item) -> bool:
+    """ "with a 14 inch flex", "16 inch duct behind it": a size of the duct behind the opening."""
+    place = said.items.index(item)
+    following = said.items[place + 1] if place + 1 < len(said.items) else None
+    if item.unit != "in" or following is None:
+        return False
+    ducts = ("duct", "pipe", "collar", "boot", "takeoff", "trunk")
+    return following.means("material.flex", "shape.") or following.text in ducts
 
 
 def _leads(said: Scan, item: Item, size: Size) -> bool:
@@ -162,10 +179,11 @@ def _rooms_counted(said: Scan) -> bool:
 
 def _totals_first(said: Scan, size: Size, rows: list[dict[str, Value]]) -> bool:
     """ "two: 20x20 and 14x8": the number before the colon counts the whole list."""
-    before = said.items[max(0, size.first - 2) : size.first]
-    colon = len(before) == 2 and before[0].kind == "num" and before[1].text == ":"
+    before = said.items[max(0, size.first - 4) : size.first]
+    counts = [item for item in before if item.kind == "num"]
+    colon = bool(before) and before[-1].text == ":" and len(counts) == 1
     others = sum(number_of(row.get("count", 1)) for row in rows[1:])
-    return colon and before[0].value == others + 1
+    return colon and counts[0].value == others + 1
 
 
 _NO_OTHERS: Final = re.compile(

@@ -77,7 +77,10 @@ def _read_capacity(said: Scan, low: float, high: float, question: str) -> Readin
 
 def _asserted(said: Scan, heats: list[Item], bare: list[Item]) -> tuple[list[Item], list[Item]]:
     """Without what is denied ("3 ton not 3.5", "not a 4 ton it's a 3") and without a year."""
-    years = [n for n in bare if n.whole and 1950 <= n.value <= 2035 and dated(said, n)]
+    tons = any(n.unit == "ton" for n in heats)
+    years = [n for n in bare if n.whole and 1950 <= n.value <= 2035 and (tons or dated(said, n))]
+    told = {_btuh(n) for n in heats}
+    bare = [n for n in bare if not (_is_model_size(n) and n.value * 1000.0 in told)]
     if len(heats) + len(bare) > len(years):
         bare = [n for n in bare if n not in years]
     if heats and bare:
@@ -91,12 +94,22 @@ def _asserted(said: Scan, heats: list[Item], bare: list[Item]) -> tuple[list[Ite
     return heats, bare
 
 
+def _is_model_size(item: Item) -> bool:
+    """ "036": thousands of BTU/h as model numbers tell them."""
+    text = item.token.text if item.token else ""
+    return len(text) == 3 and text[0] == "0" and text in _MODEL_SIZES
+
+
 def _bare_efficiency(
     said: Scan, bare: list[Item], shares: list[Item]
 ) -> tuple[list[Item], float | None]:
     if shares:
         value = shares[0].value
         return bare, round(value / 100 if value > 1.5 else value, 5)
+    for item in bare:
+        at_end = item is said.numbers[-1] and re.search(r"\bat $", said.text[: item.start])
+        if at_end and 75 <= item.value < 100 and len(said.numbers) > 1:
+            return [b for b in bare if b is not item], round(item.value / 100, 5)
     if not said.says("heat.efficient"):
         return bare, None
     for item in bare:

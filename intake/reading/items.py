@@ -59,15 +59,36 @@ class Item:
         """Whether the number is whole."""
         return self.value == int(self.value)
 
+    def copied(self) -> Item:
+        """The same item, to be changed without changing this one."""
+        made = Item(
+            self.kind,
+            self.text,
+            self.start,
+            self.end,
+            self.value,
+            self.unit,
+            self.sign,
+            self.meanings,
+            self.token,
+            self.glued,
+        )
+        made.negated = self.negated
+        return made
+
     def means(self, *names: str) -> bool:
         """Whether any of these is among the meanings; a name ending in "." stands for its kind."""
-        if not self.meanings:
+        meanings = self.meanings
+        if not meanings:
             return False
-        return any(
-            meaning == name or (name[-1] == "." and meaning.startswith(name))
-            for name in names
-            for meaning in self.meanings
-        )
+        for name in names:
+            if name in meanings:
+                return True
+            if name[-1] == ".":
+                for meaning in meanings:
+                    if meaning.startswith(name):
+                        return True
+        return False
 
 
 @dataclass(slots=True)
@@ -84,7 +105,7 @@ class Scan:
 
     def says(self, *names: str) -> bool:
         """Whether any item has one of these meanings."""
-        return any(item.means(*names) for item in self.items)
+        return any(item.meanings and item.means(*names) for item in self.items)
 
     def words(self) -> set[str]:
         """Every word of the text."""

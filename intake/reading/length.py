@@ -28,7 +28,7 @@ _LEAST_BARE: Final = 20.0
 _PIECES: Final = words(
     """
     section sections piece pieces joint joints stick sticks length lengths roll rolls bag bags
-    runs each
+    runs each tiles tile sheets sheet panels panel
     """
 )
 """Words that make "3 of 10 ft" a product."""
@@ -100,15 +100,13 @@ def read_length(said: Scan, low: float, high: float) -> Reading | None:
 
 
 _OTHER_FEET: Final = re.compile(
-    r"\b(?:ceilings?|ladder|my tape|tape (?:only )?(?:goes|is|runs)|tape measure|i'?m|he'?s|arm"
-    r" ?span"
-    r"|room|hall(?:way)?|house|basement|door|joists?|height|head ?room|clearance)"
+    r"\b(?:ceilings?|ladder|my tape|tape (?:only )?(?:goes|is|runs)|tape measure|i'?m|he'?s"
+    r"|arm ?span|room|hall(?:way)?|house|basement|door|joists?|height|head ?room|clearance)"
     r"(?:'s| is| are| only goes| goes| measures)?(?: only| just| about| to| at| maybe| a)* ?"
     r"(?P<behind>\d+(?:\.\d+)?) ?(?:ft|foot|feet|')?\b(?! (?:of|run))"
-    r"|(?P<before>\d+(?:\.\d+)?)[ -]?(?:ft|foot|feet|')? (?:high |tall |long )?(?:ceilings?"
-    r"|ladders?"
-    r"|tape(?! (?:says|said|reads|read|measured|shows))|tall\b|walls?\b|doors?\b|clearance|head"
-    r" ?room)"
+    r"|(?P<before>\d+(?:\.\d+)?)[ -]?(?:ft|foot|feet|')? (?:high |tall |long |wide )?"
+    r"(?:ceilings?(?! tiles?)|ladders?|tape(?! (?:says|said|reads|read|measured|shows))|tall\b"
+    r"|walls?\b|doors?\b|clearance|head ?room|house\b|ranch\b|home\b|building\b)"
 )
 """Feet of a ceiling, a ladder, the tape itself: no length of a duct."""
 
@@ -164,6 +162,9 @@ _PART_OF: Final = re.compile(
     r"|percent)) of (?:a |the )?"
     r"(?:about )?[0-9]|\b(?:less|minus|plus|add) [0-9]+ ?(?:%|percent)"
     r"|\d ?(?:ft|foot|feet|')? (?:minus|less|short of|shy of)\b"
+    r"|\bfirst \d+ ?(?:ft|feet|foot|')? ?(?:then|and then|before|until|till)\b"
+    r"|\d ?(?:ft|feet|foot|')? (?:of it )?(?:is |are )?(?:visible|exposed|showing|in view)\b"
+    r"|\brest (?:is|of it|goes|disappears|hidden)\b"
     r"|\b(?:the|for the|just the) (?:first|last|other|next) \d+ ?(?:ft|feet|foot|')?(?=$|[ ,.])"
     r"|\d ?(?:ft|foot|feet|')? (?:or so )?(?:half ?way|part ?way|to the middle)\b"
 )

@@ -30,6 +30,9 @@ _NO: Final = words(
     scratch nix instead thought figured assumed
     """
 )
+_BESIDE: Final = words("below beneath above past beside")
+"""Words that tell where a duct is, not what it is of ("3 feet below the joists")."""
+
 _TURNS: Final = words("but , ; just only its it's")
 
 
@@ -66,6 +69,8 @@ def _denied(items: list[Item], i: int) -> bool:
     for k in range(i - 1, max(i - 4, -1), -1):
         text = items[k].text
         if text in _NO:
+            return True
+        if k >= i - 2 and text in _BESIDE and items[i].means("material.panned_joist"):
             return True
         if text in _TURNS:
             return False

@@ -50,20 +50,19 @@ def spread(said: Scan, one: Item, two: Item) -> bool:
 
 _AFTER_VALUE: Final = words(
     """
-    or so ish i i'd i'm think maybe probably perhaps about around at on in for the per to from by
-    and but with without is it its it's was were of if when as tops give take total even now today
-    yesterday before after here there up down over under exactly right actually roughly measured
-    sir please thanks thank honestly man according not no that that's thats this one a an each
-    minus plus built upstairs downstairs including counting excluding total sometime somewhere
-    straight away out back long ft rated approx approximately guess guessing reckon believe say
-    said says plus just like more less than then because cause since my our they he she you we
-    last best on off between both are be can could should would will might may only still yet
-    again either neither across through along into onto inside outside near next behind above
-    below within during until till while where what which who how why yes yeah yep nope okay ok
-    sorry oops wait hmm um uh well lol haha tho though steady bouncing ballpark nominal design
-    actual max min peak m t going
-    coming oh o thru bis - heating cooling heat cool fan new old wet dry clean
-    dirty supply-side
+    or so ish i i'd i'm think maybe probably perhaps about around at on in for the per to from
+    by and but with without is it its it's was were of if when as tops give take total even now
+    today yesterday before after here there up down over under exactly right actually roughly
+    measured sir please thanks thank honestly man according not no that that's thats this one a
+    an each stat thermostat told altogether minus plus built upstairs downstairs including
+    counting excluding total sometime somewhere straight away out back long ft rated approx
+    approximately guess guessing reckon believe say said says plus just like more less than
+    then because cause since my our they he she you we last best on off between both are be can
+    could should would will might may only still yet again either neither across through along
+    into onto inside outside near next behind above below within during until till while where
+    what which who how why yes yeah yep nope okay ok sorry oops wait hmm um uh well lol haha
+    tho though steady bouncing ballpark nominal design actual max min peak m t going coming oh
+    o thru bis - heating cooling heat cool fan new old wet dry clean dirty supply-side
     """
 )
 """Words that may follow a number without being what it counts."""
@@ -347,5 +346,6 @@ def _hyphened(items: list[Item], i: int) -> bool:
 
 def _is_group(one: Item, two: Item) -> bool:
     digits = two.token is not None and two.token.text.isdigit() and len(two.token.text) == 3
+    digits = digits and two.value < 1000
     small = one.token is not None and one.token.text.isdigit() and 1 <= one.value <= 999
     return digits and small and not two.glued and two.start == one.end + 1

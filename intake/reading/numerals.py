@@ -248,6 +248,10 @@ def _numeric(tokens: list[Token], i: int) -> tuple[Token, int]:
         if scale == 100 and _word(tokens, j) == "thousand":
             value, j = value * 1000, j + 1
         return replace(first, value=value, end=tokens[j - 1].end, text=_text(tokens, i, j)), j
+    tail, after = _after_point(tokens, j)
+    if tail is not None and first.decimals == 0 and not first.comma:
+        whole = replace(first, value=value + tail, end=tokens[after - 1].end, decimals=2)
+        return replace(whole, text=_text(tokens, i, after)), after
     if first.decimals == 0 and not first.comma:
         value, j, fraction = _with_fraction(tokens, j, value)
         if not fraction:
@@ -299,7 +303,7 @@ def _with_fraction(tokens: list[Token], j: int, value: float) -> tuple[float, in
         part = _slash_fraction(tokens, k)
         spaced = k > j or not tokens[k].glued
         return (value + part, k + 3, True) if part is not None and spaced else (value, j, False)
-    if k == j and _word(tokens, k) not in ("half", "quarter"):
+    if k == j and not (_word(tokens, k) in ("half", "quarter") and _measures(tokens, k + 1)):
         return value, j, False
     part, after = _bare_fraction(tokens, k)
     if part is None:
@@ -307,7 +311,17 @@ def _with_fraction(tokens: list[Token], j: int, value: float) -> tuple[float, in
     return value + part, after, True
 
 
-_LINERS: Final = words("liner lining insulation insul board wrap thick foam rap")
+_MEASURED: Final = words("inch inches in ton tons foot feet ft x by") | {'"', "'"}
+
+
+def _measures(tokens: list[Token], i: int) -> bool:
+    """Whether "8 half" is eight and a half: a unit or a times sign stands behind."""
+    return i < len(tokens) and tokens[i].text in _MEASURED
+
+
+_LINERS: Final = words(
+    "liner lining insulation insul board wrap thick foam rap fin fins spacing blades flange"
+)
 _OF_LINERS: Final = words("inch in inches duct acoustic internal fiberglass black of foil") | {'"'}
 
 
@@ -348,7 +362,7 @@ def _named_part(tokens: list[Token], j: int) -> tuple[float | None, int]:
 def _cardinal(tokens: list[Token], i: int) -> tuple[float | None, int]:
     """A whole number in words from i."""
     word = _word(tokens, i)
-    if word in ("a", "an") and _word(tokens, i + 1) in ("hundred", "thousand", "dozen"):
+    if word in ("a", "an") and _word(tokens, i + 1) in ("hundred", "thousand", "grand", "dozen"):
         value, j = 1.0, i + 1
     elif word in ("hundred", "thousand", "dozen"):
         value, j = 1.0, i

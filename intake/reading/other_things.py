@@ -9,9 +9,10 @@ from typing import Final
 __all__ = ["is_other_thing"]
 
 _FOREIGN: Final = (
-    "room|bedroom|bathroom|kitchen|basement|house|garage|attic|closet|window|door|doorway|hatch"
+    "soffit|chase|bulkhead|crawl|crawl ?space|room|bedroom|bathroom|kitchen|basement|house|garage"
+    "|attic|closet|window|door|doorway|hatch"
     "|access panel|panel|sheet(?! ?(?:metal|steel|iron|tin))|plywood|drywall|board of|table|tile"
-    "|tiles|slab|lot|yard|deck"
+    "|tiles|slab|yard|deck"
     "|truck|trailer|shed|addition|living room|den|hall|picture|photo|beam|post|lumber|opening in"
     " the floor|chimney|water heater|tv|rug"
 )
@@ -25,7 +26,7 @@ _PLACES: Final = (
 _OTHERS: Final = {
     "duct": _FOREIGN + "|filter|air filter|grille|grill|register|diffuser|return grille"
     "|filter grille|return vent",
-    "grille": _FOREIGN + "|filter|air filter|duct|trunk|plenum|return drop",
+    "grille": _FOREIGN + "|box|boot|filter|air filter|duct|trunk|plenum|return drop",
     "filter": _FOREIGN + "|duct|trunk|plenum|return drop|register|diffuser|cabinet|furnace",
 }
 _SIZE: Final = r"[0-9][0-9./ ]* ?(?:in|inch|inches|\")? ?(?:x|by|\*) ?[0-9]"
@@ -46,7 +47,7 @@ def _patterns(field: str) -> tuple[re.Pattern[str], re.Pattern[str]]:
         rf"(?:about |roughly |only |a |an |like )*{_SIZE}"
     )
     behind = re.compile(
-        rf"{_SIZE}[0-9./x ]*(?:in|inch|inches|ft|foot|feet|'|\")? ?"
+        rf"{_SIZE}[0-9./]*(?: ?x ?[0-9./]+)? ?(?:in|inch|inches|ft|foot|feet|'|\")? ?"
         rf"(?:(?:return|supply|air|wall|floor|ceiling|metal)"
         rf" )*(?!(?:{_PLACES})\b)(?:{noun})\b{_STILL}"
     )

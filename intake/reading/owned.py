@@ -50,7 +50,12 @@ _LABELS: Final = words(
 )
 """What is told apart by a number behind it ("trunk 2 is ...", "section 3: ...")."""
 
-_NUMBERED_SURELY: Final = words("page suite apt apartment drawing sheet figure job plan question")
+_NUMBERED_SURELY: Final = words(
+    """
+    pic photo picture image attachment lot page suite apt apartment drawing sheet figure job
+    plan question
+    """
+)
 _IS: Final = words("is are was : = measures has shows - runs reads")
 
 _PLACES: Final = (
@@ -61,7 +66,7 @@ _PLACES: Final = (
 )
 _FEET_BEHIND: Final = re.compile(
     r"^ ?(?:(?:up|down|high|in|out|away|or so|about|back|deep) )*(?:"
-    r"(?:off|above) (?:of )?" + _PLACES + r"\b(?!.* to )"
+    r"(?:off|above|below|beneath) (?:of )?" + _PLACES + r"\b(?!.* to )"
     r"|(?:from|past|beyond|before|after|short of|away from|down from|over from) "
     + _PLACES
     + r"\b(?!.* to )"
@@ -69,10 +74,10 @@ _FEET_BEHIND: Final = re.compile(
     r"|(?:high )?(?:ceilings?|ladder|basement|crawl ?space|crawl|hallway|step ladder|clearance"
     r"|headroom|tall guy|walls?)\b"
     r"|(?:sections?|sticks?|joints?|pieces?|lengths?)\b|on cent(?:er|re)|o\.?c\b|apart\b"
-    r"|off the (?:floor|ground)|centers\b)"
+    r"|off the (?:floor|ground)|centers\b|(?:up|overhead)$)"
 )
 _FEET_BEFORE: Final = re.compile(
-    r"(?:\bevery(?: other)?|\bstarting|\bstarts|\b(?:ceilings?|i|basement|crawl ?space|crawl"
+    r"(?:\bat|\bevery(?: other)?|\bstarting|\bstarts|\b(?:ceilings?|i|basement|crawl ?space|crawl"
     r"|ladder|house|room|hall|height|headroom|clearance|hangers?|straps?|tape|he|she"
     r"|(?<!panned )joists|attic|closet)"
     r"(?:'s|'m| is| am"
@@ -84,8 +89,18 @@ _RUNS_FOR: Final = re.compile(
 )
 """What makes the feet behind it a length, wherever that lies ("for 30 ft above the ceiling")."""
 
+_SMALL_PART: Final = re.compile(
+    r"^ ?(?:up )?(?:off|above|from|below) (?:of )?(?:the )?(?:floor|ground|ceiling|wall|door"
+    r"|baseboard)\b|"
+    r"^ ?(?:\w+ )?(?:flange|hole|gap|dent|lip|s[- ]?lock|drive|straps?|seams?|screws?|nails?|tape"
+    r"|port"
+    r"|tear|rip|crack|standing seam|overlap|clearance|drop cloth|chase|soffit|joists?)s?\b"
+)
 _ON_CENTERS: Final = re.compile(r"^(?:in|inch|inches|\")? ?(?:on cent(?:er|re)s?|o\.? ?c\b)")
 _CLOCK: Final = re.compile(
+    r"\b(?:here|there|call(?: me| you)?|arrived?|started|back|meet|see you|done|leave|leaving)"
+    r" (?:at"
+    r"|by|around|about|till|until) \d{1,2}\b|"
     r"\b(?:at |around |about |by )?\d{1,2}:\d{2}(?: ?[ap]\.?m\b)?|\b\d{1,2} ?[ap]\.?m\b"
     r"|\b\d{1,2} ?o'?clock\b"
 )
@@ -100,7 +115,7 @@ _DATE_BEFORE: Final = re.compile(
 )
 _DECADE: Final = re.compile(r"\b(?:the|in|from|since|early|mid|late)[ -]'?$")
 _PRICE: Final = re.compile(
-    r"(?:\$|\b(?:costs?|paid|sells?(?: it)?|priced?|charges?|bucks)(?: (?:me|us))?"
+    r"(?:\$|\b(?:costs?|paid|quoted?|quotes|sells?(?: it)?|priced?|charges?|bucks)(?: (?:me|us))?"
     r"(?: (?:for|at|about))?) ?\$?$"
 )
 _MOVED: Final = re.compile(
@@ -224,7 +239,7 @@ def _without(said: Scan, found: list[Item]) -> Scan:
     for item in found:
         if _ON_CENTERS.match(said.text[item.end :].lstrip()):
             place = next(k for k, other in enumerate(said.items) if other is item)
-            framing = said.items[max(0, place - 4) : place]
+            framing = said.items[max(0, place - 4) : place + 6]
             gone |= {
                 id(o) for o in framing if o.means("material.panned_joist", "material.stud_bay")
             }
@@ -245,6 +260,8 @@ def _is_owned(said: Scan, i: int, *, sized: bool) -> bool:
     if joined or item.dimension not in ("", "length"):
         return False
     rest = said.text[item.end :]
+    if item.unit == "in" and _SMALL_PART.match(rest):
+        return True
     if item.unit in _FEET:
         runs = _RUNS_FOR.search(said.text[: item.start]) is not None
         return (_FEET_BEHIND.match(rest) is not None and not runs) or _FEET_BEFORE.search(
@@ -320,12 +337,12 @@ _ROOMS: Final = words("room bedroom suite unit apt apartment rm")
 def _is_of_elbows(items: list[Item], i: int) -> bool:
     """ "two nineties", "a 45": elbows and how many of them."""
     following = items[i + 1] if i + 1 < len(items) else None
-    if items[i].plural and items[i].value in (45.0, 90.0):
+    if not items[i].unit and items[i].value in (45.0, 90.0):
         return True
     return (
         following is not None
         and following.kind == "num"
-        and following.plural
+        and not following.unit
         and following.value in (45.0, 90.0)
         and items[i].value <= 12
     )
@@ -351,6 +368,8 @@ def _is_label(items: list[Item], i: int) -> bool:
     before = items[i - 1].text
     if before == "." and i > 1:
         before = items[i - 2].text
+    if item.glued and len(before) == 1 and before.isalpha() and before not in "xwhr":
+        return True
     if before == "#":
         return i < 2 or items[i - 2].text not in ("qty", "(")
     last = before.split()[-1] if before else ""

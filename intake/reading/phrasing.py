@@ -51,22 +51,25 @@ def elsewhere(said: Scan, *, plate: bool = False) -> bool:
 
 
 _BOUNDED: Final = re.compile(
-    r"\b(?:at least|at most|no more than|not more than|no less than|less than|more than"
+    r"\b(?:at (?:the )?(?:very )?least|at (?:the )?(?:very )?most|tops(?=\W*$)|no more than|not"
+    r" more than|no less than|less than|more than"
     r"|greater than|under|over|above|below|up to|north of|south of|upwards? of|minimum"
     r"|maximum|max|min|max(?:es|ed)? out|at minimum|or more|or less|or better"
     r"|or higher|or lower|or under|or over|plus change|exceeds?|tops out|less then"
     r"|more then|not over|not under|fewer than|somewhere over|somewhere under|past|beyond"
-    r"|limit|well over|well under|bigger than|smaller than|hotter than|colder than|warmer than"
-    r"|cooler than|longer than|shorter than|higher than"
+    r"|limit|well over|well under|bigger than|smaller than|(?:hotter|colder|warmer|cooler) than"
+    r"(?= (?:about )?[0-9])|longer than|shorter than|higher than"
     r"|lower than|couldn't be|can't be)\b|[<>]|(?<=\d) ?\+(?!\s*/?\s*[-\d.])"
     r"|\d ?[a-z]{0,6} (?:plus|something|(?:and )?some odd|odd)$"
 )
 
 _NOT_BOUNDED: Final = re.compile(
-    r"\b(?:more or less|just (?:under|over|below|above|shy of|past)|(?:a )?(?:little|bit"
+    r"\b(?:more or less|adds? up to|totals up to|just (?:under|over|below|above|shy of|past)|(?:a"
+    r" )?(?:little|bit"
     r"|hair|tad|touch|smidge) (?:under|over|below|above|more than|less than)|sea level"
     r"|above sea|over the (?:wrap|insul|jack)|above grade|(?:max|maximum|min"
-    r"|minimum) (?:static|speed|fan|fire|airflow|stage)|(?:under|over|above|below|past"
+    r"|minimum) (?:static|speed|fan|fire|airflow|stage|input|output|rated?|capacity)|(?:under|over"
+    r"|above|below|past"
     r"|beyond) (?:the|a|my|our|all|there|here)\b)"
 )
 

@@ -71,7 +71,7 @@ _BOUNDS: Final = {
 
 def _says_no_value(asked: AskBack, field: str, line: str) -> bool:
     """Whether what would be asked about is no part of an answer ("manometer won't zero")."""
-    numbers = scan(line, field).numbers
+    numbers = scan(line, field, normal=True).numbers
     if asked.kind is AskKind.MISSING_PART:
         return not asked.readings and not numbers
     return asked.kind is AskKind.IMPLAUSIBLE and all(number.value == 0 for number in numbers)
@@ -240,7 +240,7 @@ def _finished(field: str, line: str, found: Reading | None) -> Reading:
     if isinstance(found, Accepted):
         place, others = found.place, found.others
         if field in _NUMERIC:
-            said = scan(line, field)
+            said = scan(line, field, normal=True)
             place = place_of(said) if field in ("duct", "grille", "filter") else None
             others = others or volunteered(field, said, _OWN.get(field, frozenset()))
         sure = sureness(line)
@@ -251,7 +251,7 @@ def _finished(field: str, line: str, found: Reading | None) -> Reading:
         return found
     if cant_say(line):
         return Unknown("You can't say.")
-    said = scan(line, field)
+    said = scan(line, field, normal=True)
     own = _OWN.get(field, frozenset())
     for number in said.numbers:
         if number.dimension and number.dimension not in own:
@@ -285,7 +285,7 @@ def _read_field(
         return None if cant_say(line) else Accepted({"text": line})
     if field == "fittings":
         return read_fittings(line)
-    said = without_refrigerant(scan(line, field))
+    said = without_refrigerant(scan(line, field, normal=True))
     if len(said.numbers) > (_MOST_LISTED if field == "grille" else _MOST_NUMBERS):
         return AskBack(
             "That is a lot of numbers. One thing at a time, please.", (), AskKind.TWO_VALUES
@@ -344,6 +344,8 @@ def _read_scan(
     high = bounds[1] if high is None else high
     if field == "capacity":
         found = read_capacity(said, low, high, question)
+    elif field == "static_pressure":
+        found = read_static(said, low, high, question)
     else:
         reader: Callable[[Scan, float, float], Reading | None] = _BOUNDED_READERS[field]
         found = reader(said, low, high)
@@ -363,7 +365,8 @@ def _decade(said: Scan) -> float | None:
 
 
 _IN_ALL: Final = re.compile(
-    r"\b(?:total\w*|altogether|in all|adds? up to|comes? to|came (?:out )?to|sum|across|combined)\b"
+    r"\b(?:total\w*|altogether|in all|adds? up to|comes? to|came (?:out )?to|sum|across|combined"
+    r"|so)\b|="
 )
 
 
@@ -380,7 +383,6 @@ def _leaves_numbers(said: Scan) -> bool:
 
 _BOUNDED_READERS: Final[dict[str, Callable[[Scan, float, float], Reading | None]]] = {
     "airflow": read_airflow,
-    "static_pressure": read_static,
     "length": read_length,
     "elevation": read_elevation,
     "temperature": read_temperature,

@@ -73,8 +73,10 @@ def look(text: str) -> RedFlag | None:
 
 
 _CANT_SMELL: Final = re.compile(
-    r"\b(?:nose|sinus\w*) (?:is |s )?(?:all )?(?:stuffed|plugged|blocked|stopped|congested|running|shot)"
-    r"|\b(?:have|got|having) (?:a |this )?(?:bad |head )?cold\b.*\bsmell|\b(?:no|lost) (?:my |the )?sense"
+    r"\b(?:nose|sinus\w*) (?:is |s )?(?:all )?(?:stuffed|plugged|blocked|stopped|congested|running"
+    r"|shot)"
+    r"|\b(?:have|got|having) (?:a |this )?(?:bad |head )?cold\b.*\bsmell|\b(?:no|lost) (?:my |the"
+    r" )?sense"
     r" of smell\b|\bcant smell (?:anything|much|a thing) (?:since|with|because|anyway|these days)"
 )
 """Whoever can't smell can't deny a smell."""
@@ -142,7 +144,8 @@ _ALARM_AT_REST: Final = re.compile(
 _ORDINARY_SMELL: Final = re.compile(
     r"\b(?:musty|mustiness|mold\w*|mould\w*|mildew\w*|dust|dusty|dog|dogs|cat|cats|pets?|sock|socks"
     r"|paint\w*|cook\w*|food|kitchen|damp|wet|stale|perfume|fresh|new|tobacco|cigarettes?|sewage"
-    r"|sewer|nice|clean|old|earthy|moist|basement|dead|mouse|mice|mask|tool|glue|food)\b|\bsmell\w* (?:\w+ )?(?:fine|ok|okay|normal|good)\b|\b(?:fine|normal|usual) smell"
+    r"|sewer|nice|clean|old|earthy|moist|basement|dead|mouse|mice|mask|tool|glue|food)\b"
+    r"|\bsmell\w* (?:\w+ )?(?:fine|ok|okay|normal|good)\b|\b(?:fine|normal|usual) smell"
 )
 _DUST_BURNING_OFF: Final = re.compile(
     r"\bdust\w*\b|\bfirst (?:heat|time|start|run|few minutes|cold|of the season|use)\b"

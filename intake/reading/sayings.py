@@ -23,11 +23,13 @@ _LEAST: Final = (
 _MOST: Final = r"(?:no more than|not more than|at most|less than|under|not over|max(?:imum)?|up to)"
 
 _WIDE: Final = (
-    r"across|on (?:the|its) (?:bottom|top|flat|wide side|long side|wide)|along the bottom|side to side"
+    r"across|on (?:the|its) (?:bottom|top|flat|wide side|long side|wide)|along the bottom|side to"
+    r" side"
     r"|horizontal(?:ly)?|left to right"
 )
 _TALL: Final = (
-    r"down|up|tall|high|deep|on (?:the|its) (?:side|edge|narrow side|short side|narrow|short)|up the side"
+    r"down|up|tall|high|deep|on (?:the|its) (?:side|edge|narrow side|short side|narrow|short)|up"
+    r" the side"
     r"|vertical(?:ly)?|top to bottom"
 )
 
@@ -45,12 +47,14 @@ _OF_SIZES: Final = tuple(
             r"\1 x \2",
         ),
         (
-            rf"\b(?:the )?(?:bottom|top|flat|across)(?:'s| is| measures)? ({_NUMBER}){_INCHES},? ?(?:and )?"
+            rf"\b(?:the )?(?:bottom|top|flat|across)(?:'s| is| measures)? ({_NUMBER}){_INCHES},?"
+            rf" ?(?:and )?"
             rf"(?:the )?(?:side|height|down|edge)(?:'s| is| measures)? ({_NUMBER})\b",
             r"\1 x \2",
         ),
         (
-            rf"(?<![x\d.])(?<!x )(?<!by )\b({_NUMBER}){_INCHES} (?:on )?(?:the )?one side,? ?(?:and )?"
+            rf"(?<![x\d.])(?<!x )(?<!by )\b({_NUMBER}){_INCHES} (?:on )?(?:the )?one side,?"
+            rf" ?(?:and )?"
             rf"({_NUMBER}){_INCHES} (?:on )?the other(?: side)?\b",
             r"\1 x \2",
         ),
@@ -63,14 +67,39 @@ _OF_SIZES: Final = tuple(
         ),
         (r"\b(?:open|on call|available|around|working|staffed) 24 ?(?:x|/) ?7\b", "open"),
         (r"\b4 ?x ?4s? (?=(?:is|was|truck|jeep|parked|pickup)\b)", "truck "),
+        (
+            r"\b[0-9]+ ?(?:inches|inch|in|\") of (?:blown[- ]in |blown |fiberglass |pink |loose )?"
+            r"(?:insulation|blown[- ]in|cellulose|fluff)(?: on top| over it| around it)?",
+            "insulation over it",
+        ),
         (r"\bpainted over\b", "painted"),
-        (r"(?:^|(?<= ))(foot|inch) and a half\b", r"a \1 and a half"),
     )
 )
-_LUMBER: Final = re.compile(
-    r"\b2 ?x ?(?:4|6|8|10|12)s? (?:joists?|studs?|framing|lumber|rafters?)\b"
-    r"|\b(?:under|between|below|above|off|to|on) (?:a|the|two|some) 2 ?x ?(?:4|6|8|10|12)s?\b"
+_OF_OTHERS: Final = (
+    (
+        re.compile(
+            r"\b2 ?x ?(?:4|6|8|10|12)s? (?:joists?|studs?|framing|lumber|rafters?|blocking)\b"
+            r"|\b(?:under|between|below|above|off|to|on) (?:a|the|two|some)"
+            r" 2 ?x ?(?:4|6|8|10|12)s?\b"
+        ),
+        "lumber",
+    ),
+    (
+        re.compile(
+            r"\b(?:changed|dated|replaced|installed|cleaned|bought)(?: it)?(?: on| in)?"
+            r" [0-9]{1,2}[/-][0-9]{1,4}(?:[/-][0-9]{2,4})?\b"
+        ),
+        "changed",
+    ),
+    (
+        re.compile(
+            r"\b(?:part|model|item|sku|serial|stock)(?: (?:number|no\.?|#)|#)? ?"
+            r"(?![0-9]+ ?x)[a-z-]*[0-9][a-z0-9-]*(?! ?(?:x|by)\b)"
+        ),
+        "model",
+    ),
 )
+"""What has a size or figures of its own beside the one that is asked about."""
 _SIZE: Final = re.compile(r"[0-9](?:\"| ?in(?:ch|ches)?)? ?(?:x|by|\*) ?[0-9]")
 _SOFT: Final = (
     r"(?:(?:black|gray|grey|fuzzy|soft|yellow|pink|white|furry|fluffy|insulated|acoustic|spongy|matted"
@@ -85,12 +114,55 @@ _OF_LININGS: Final = (
     ),
     "fuzzy inside lining",
 )
+_OF_FLOWS: Final = tuple(
+    (re.compile(pattern), plain)
+    for pattern, plain in (
+        (r"(?:#|\bno\.? ?|\bnumber )?\b[0-9]{1,2} (?=plate\b)", ""),
+        (r"\bplate (?:#|no\.? ?|number )?[0-9]{1,2}\b(?! ?[0-9])", "plate"),
+        (r"\b(?:blink(?:s|ed)?|flash(?:es|ed)?) [0-9]{1,2}(?: times)?\b(?=.*[0-9]{3})", "blinks"),
+        (r"\b[0-9]{1,2} (?:blinks?|flashes)\b(?=.*[0-9]{3})", "blinks"),
+        (
+            r"(?<=[0-9]) ?(?:at|@) (?:about )?(0?\.[0-9]+)(?= |$)(?! ?(?:k|in|iwc|wc))",
+            r" at \1 iwc",
+        ),
+    )
+)
+_MIN_MAX: Final = (
+    re.compile(
+        rf"\b(?:min(?:imum)? )?({_NUMBER}) ?(?:[a-z]{{2,7}} )?(?:min(?:imum)?)?,? ?(?:and |to )?"
+        rf"(?:max(?:imum)? )?({_NUMBER})(?: ?max(?:imum)?)?\b"
+    ),
+    r"between \1 and \2",
+)
 _OF_RANGES: Final = (
     re.compile(
         rf"\b{_LEAST} ({_NUMBER})(?: ?[a-z]{{2,7}})?,? ?(?:and|but|,)? ?{_MOST} (?={_NUMBER})"
     ),
     r"between \1 and ",
 )
+
+
+_ISH: Final = re.compile(
+    rf"\b({_NUMBER})[ -]?ish (?=(?:tons?|ft|feet|foot|inch|inches|in\b|cfm|pa\b|btu|percent"
+    rf"|degrees))"
+)
+_BARE_UNIT: Final = re.compile(
+    r"(?:^|(?<= by )|(?<= x )|(?<=about )|(?<=, ))(foot|inch|ton) (?=and a (?:half|quarter"
+    r"|third)\b)"
+)
+_MIN: Final = re.compile(r"\bmin(?:imum)?\b")
+_MAX: Final = re.compile(r"\bmax(?:imum)?\b")
+
+
+_TRIGGER: Final = re.compile(
+    r"way|side|across|bottom|top|flat|horiz|left|square|open|call|avail|working|staffed|4 ?x ?4"
+    r"|paint"
+    r"|insul|cellulose|fluff|blown|joist|stud|framing|lumber|rafter|block|2 ?x ?(?:4|6|8|1)"
+    r"|changed|dated"
+    r"|replaced|installed|cleaned|bought|part|model|item|sku|serial|stock|less|least|more|over|under|min"
+    r"|max|most|plate|blink|flash|(?:at|@) (?:about )?0?\.|inside"
+)
+"""Some piece of every turn of phrase; a text without any has none."""
 
 
 def in_plain_words(line: str, field: str) -> str:
@@ -101,13 +173,25 @@ def in_plain_words(line: str, field: str) -> str:
     >>> in_plain_words("no less than 20 and no more than 25 ft", "length")
     'between 20 and 25 ft'
     """
+    if "ish" in line:
+        line = _ISH.sub(r"about \1 ", line)
+    if " and a " in line:
+        line = _BARE_UNIT.sub(r"a \1 ", line)
+    if _TRIGGER.search(line) is None:
+        return line
     if field in _SIZED:
         for pattern, plain in _OF_SIZES:
             line = pattern.sub(plain, line)
-        without = _LUMBER.sub("lumber", line)
-        line = without if _SIZE.search(without) else line
+        for pattern, plain in _OF_OTHERS:
+            without = pattern.sub(plain, line)
+            line = without if _SIZE.search(without) else line
     else:
         line = _OF_RANGES[0].sub(_OF_RANGES[1], line)
+        if _MIN.search(line) and _MAX.search(line):
+            line = _MIN_MAX[0].sub(_MIN_MAX[1], line, count=1)
+    if field == "airflow":
+        for pattern, plain in _OF_FLOWS:
+            line = pattern.sub(plain, line)
     if field in _LINED:
         line = _OF_LININGS[0].sub(_OF_LININGS[1], line)
     return line

@@ -7,7 +7,8 @@ is the readers' business.
 
 from __future__ import annotations
 
-from functools import cache
+import re
+from functools import cache, lru_cache
 from typing import Final
 
 from intake.reading.clean import normalise
@@ -32,16 +33,34 @@ __all__ = ["Item", "Scan", "scan"]
 _NOT: Final = words("not isn't isnt wasn't wasnt aint ain't")
 
 
-def scan(text: str, field_name: str) -> Scan:
-    """The items of a text, read for a field."""
-    line = in_plain_words(normalise(text), field_name)
+def scan(text: str, field_name: str, *, normal: bool = False) -> Scan:
+    """The items of a text, read for a field; they may be changed by whoever asked for them.
+
+    Args:
+        text: What was typed.
+        field_name: The kind of answer wanted.
+        normal: The text has been through `normalise`.
+    """
+    found = _scanned(text if normal else normalise(text), field_name)
+    return Scan(found.text, [item.copied() for item in found.items])
+
+
+@lru_cache(maxsize=32)
+def _scanned(text: str, field_name: str) -> Scan:
+    """One answer is scanned by several readers; its items are copied for each of them."""
+    line = in_plain_words(text, field_name)
     tokens = tokenize(line)
     for token in tokens:
         if token.kind == "word":
-            token.text = spelt_right(without_possessive(token.text))
+            word = without_possessive(token.text) if "'" in token.text else token.text
+            token.text = spelt_right(word)
             if token.text.startswith("?"):
                 token.kind = "code"
-    tokens = with_models(with_ordinals(with_the_word_with(tokens)), field_name)
+    if " w " in line:
+        tokens = with_the_word_with(tokens)
+    if _ORDINAL.search(line) is not None:
+        tokens = with_ordinals(tokens)
+    tokens = with_models(tokens, field_name)
     tokens = [t for t in fold_numbers(tokens) if t.text != "." or not t.glued]
     if field_name in _SIZED or not is_shorthand(tokens, field_name):
         tokens = without_plurals(tokens)
@@ -49,13 +68,15 @@ def scan(text: str, field_name: str) -> Scan:
     i = 0
     while i < len(tokens):
         i = _item(tokens, i, field_name, found.items)
-    _share_foreign_units(found.items)
+    if "/" in line or "-" in line:
+        _share_foreign_units(found.items)
     found.items = _one_length(found.items)
     _set_negated(found.items, field_name)
     return found
 
 
 _SIZED: Final = words("duct filter grille")
+_ORDINAL: Final = re.compile(r"[0-9](?:st|nd|rd|th)\b")
 
 
 def _item(tokens: list[Token], i: int, field_name: str, items: list[Item]) -> int:
@@ -224,7 +245,11 @@ def _worded_length(tokens: list[Token], i: int, field_name: str, items: list[Ite
     if tokens[i + 1].text == "ton":
         if field_name != "capacity" or not _half_after(tokens, i + 2):
             return 0
-    elif field_name not in LENGTH_FIELDS:
+    elif field_name not in LENGTH_FIELDS and not (
+        field_name == "static_pressure"
+        and tokens[i + 1].text == "inch"
+        and not (items and items[-1].text == "of")
+    ):
         return 0
     if tokens[i + 1].text not in _SINGLE_UNITS:
         return 0

@@ -48,6 +48,9 @@ def inches(item: Item, unit: str = "") -> float:
 def numbers_of(size: Size) -> list[float]:
     """The sides in inches; one metric unit holds for all of them."""
     unit = next((side.unit for side in size.sides if side.unit in METRIC), "in")
+    last = size.sides[-1]
+    if last.unit == "ft" and all(not side.unit and side.value <= 4 for side in size.sides[:-1]):
+        unit = "ft"
     return [inches(side, unit) for side in size.sides]
 
 
@@ -124,6 +127,8 @@ def _count_before(items: list[Item], first: int) -> tuple[int, Item | None] | No
             if k == first - 1 and k and items[k - 1].text in _LABELS and not item.spelled:
                 return None
             following = items[k + 1 : first]
+            if any(w.kind == "word" and w.text not in _BETWEEN_COUNT for w in following):
+                return None
             if any(w.text in _NOT_COUNTED for w in following[:2]):
                 return None
             return int(item.value), item
@@ -140,6 +145,18 @@ def _count_before(items: list[Item], first: int) -> tuple[int, Item | None] | No
         steps += 1
     return None
 
+
+_BETWEEN_COUNT: Final = words(
+    """
+    of the a are is at it it's its big old main trunk trunks duct ducts each them there there's
+    those that identical separate about roughly like more new good these this line lines box
+    boxes all our my we got have i see both for in to go going goes run running come off from
+    with on filter filters grille grilles furnace hall upstairs downstairs basement attic
+    bedroom living room wall floor ceiling single plain nice little small large huge long short
+    straight regular
+    """
+)
+"""Words that may stand between a count and the size counted."""
 
 _LABELS: Final = words(
     """

@@ -26,7 +26,7 @@ def _inwc(item: Item) -> float:
     return round(convert(item.value, unit, "inwc"), 5)
 
 
-def read_static(said: Scan, low: float, high: float) -> Reading | None:
+def read_static(said: Scan, low: float, high: float, question: str = "") -> Reading | None:
     """Read one or more static pressures, in. w.c.; None if the text holds none."""
     said = together(said, hundreds=False)
     numbers = kept(said, "", "pressure", "length")
@@ -44,16 +44,26 @@ def read_static(said: Scan, low: float, high: float) -> Reading | None:
     if len(numbers) > 1 and all(roles) and len(set(roles)) == len(roles):
         return _labelled(said, dict(zip(roles, numbers, strict=True)), low, high)
     if len(numbers) == 1:
+        rating = _RATING.search(said.text) and not _READING.search(said.text)
+        if rating and not _ASKS_RATING.search(question.lower()):
+            size = _inwc(numbers[0])
+            return AskBack(
+                f"Is {size:.2f} in. w.c. what it is rated for? And what does the gauge read?",
+                ({"inwc": size},),
+                AskKind.WRONG_QUANTITY,
+            )
         return _one(said, numbers[0], low, high)
     if len(numbers) == 2:
         return _two(said, numbers[0], numbers[1], low, high)
     return _many(said, numbers)
 
 
+_EACH: Final = re.compile(r"\b(?:each|apiece|per side|both sides|either side)\b")
 _RATING: Final = re.compile(
     r"\b(?:rated (?:for|at|to)|rating (?:is|of)|design(?:ed)? (?:for|to)|good for|max(?:imum)?"
     r" rated)\b"
 )
+_ASKS_RATING: Final = re.compile(r"\b(?:max\w*|rated|rating|plate|label|sticker|allowed)\b")
 _READING: Final = re.compile(r"\b(?:read(?:s|ing)?|measured?|gauge|manometer|actual)\b")
 _AT_COIL: Final = re.compile(
     r"\b(?:before|after|above|below|ahead of|past) (?:the )?(?:coil|filter)\b"
@@ -125,11 +135,12 @@ def _total_off(values: dict[str, Value]) -> AskBack | None:
 def _one(said: Scan, item: Item, low: float, high: float) -> Reading:
     role = labels_of(said, [item], _LABELS)[0]
     size = _inwc(item)
-    if _RATING.search(said.text) and not _READING.search(said.text):
+    if _EACH.search(said.text) and not role:
+        pair: Values = {"return_inwc": size, "supply_inwc": size}
         return AskBack(
-            f"Is {size:.2f} in. w.c. what it is rated for? And what does the gauge read?",
-            ({"inwc": size},),
-            AskKind.WRONG_QUANTITY,
+            f"Is that {size:.2f} in. w.c. on the return and {size:.2f} on the supply?",
+            (pair,),
+            AskKind.TWO_READINGS,
         )
     if said.says("role.return") and said.says("role.supply"):
         return AskBack(

@@ -75,7 +75,7 @@ _OTHER_TEMPERATURE: Final = re.compile(
     r" line"
     r"|discharge line|flue|stack|water heater|boiler|outdoor coil|outside coil|compressor"
     r"|(?:high )?limit(?: switch)?|set ?point|set (?:to|at|for|on)|(?:thermostat|stat) (?:is )?set"
-    r"|humidity|rh)\b(?!.*\b(?:actual|reads?|reading|really)\b)"
+    r")\b(?!.*\b(?:actual|reads?|reading|really)\b)"
 )
 """Temperatures of something else than the air or the room, and settings."""
 

@@ -71,19 +71,19 @@ def with_the_word_with(tokens: list[Token]) -> list[Token]:
     for k, token in enumerate(tokens):
         if token.text != "w" or token.glued or not k:
             continue
-        one, following = tokens[k - 1], tokens[k + 1] if k + 1 < len(tokens) else None
+        one, following = tokens[k - 1], tokens[k + 1].text if k + 1 < len(tokens) else ")"
         measured = one.kind != "word" or one.text in _UNITS
-        ends = following is None or following.text in ("x", "by", "*", ",", ")", "h")
         whole = k > 2 and tokens[k - 2].text in ("x", "by", "*")
-        if not measured or (whole and not ends):
+        if not measured or (whole and following not in ("x", "by", "*", ",", ")", "h")):
             token.text = "with"
     return tokens
 
 
 def is_shorthand(tokens: list[Token], field_name: str) -> bool:
     """Whether a letter glued to a number tells the side ("0.3s 0.2r", "75r 55s")."""
-    letters = {t.text for one, t in pairwise(tokens) if t.glued and one.kind == "num"}
-    return field_name == "static_pressure" or (field_name == "temperature" and "r" in letters)
+    if field_name != "temperature":
+        return field_name == "static_pressure"
+    return any(t.text == "r" and t.glued and one.kind == "num" for one, t in pairwise(tokens))
 
 
 def without_plurals(tokens: list[Token]) -> list[Token]:

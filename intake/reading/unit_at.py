@@ -33,6 +33,8 @@ _FIELDS_OF_SHORT_UNIT: Final = {
     "ft": LENGTH_FIELDS
     | {"airflow", "text", "static_pressure", "capacity", "temperature", "efficiency"},
     "tons": None,
+    "bar": frozenset({"static_pressure"}),
+    "bars": frozenset({"static_pressure"}),
     "lb": frozenset({"static_pressure"}),
     "lbs": frozenset({"static_pressure"}),
     "pounds": frozenset({"static_pressure"}),
@@ -44,8 +46,9 @@ _FIELDS_OF_SHORT_UNIT: Final = {
 """Spellings of one or few letters that are units only where that quantity is asked for."""
 
 _ARTICLES: Final = words("""
-    the a my our there here this that front back each every all hall basement attic cooling heating
-    heat cool mode total winter summer series parallel line town both stage spring fall july august
+    it them the a my our there here this that front back each every all hall basement attic
+    cooling heating heat cool mode total winter summer series parallel line town both stage
+    spring fall july august
 """)
 
 _LONGEST_UNIT: Final = 6

@@ -210,7 +210,7 @@ SPELLINGS: Final[dict[str, str]] = {
     "minutes": "minute|minutes|hour|hours|hrs|sec|seconds",
     "ppm": "ppm",
     "dollars": "dollars|bucks|usd",
-    "joists": "joist|joists|joist bays over|joists over|studs over|studs|joist spaces",
+    "joists": "bays|joist|joists|joist bays over|joists over|studs over|studs|joist spaces",
     "paces": "pace|paces|strides|steps|big steps|long steps|of my steps|of my paces|of my feet"
     "|of his steps|giant steps|footsteps",
     "stages": "stage|stages|speed|speeds|zone|zones|phase|wire|wires",

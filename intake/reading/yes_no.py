@@ -15,6 +15,7 @@ from typing import Final
 from intake.reading.idioms import contradicts_itself, plainly
 from intake.reading.manner import cant_say
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Unknown
+from intake.reading.yes_no_alternatives import by_alternative
 from intake.reading.yes_no_axes import AXES
 from intake.reading.yes_no_words import (
     ALL,
@@ -142,10 +143,24 @@ def read_yes_no(text: str, question: str) -> Reading | None:
     both = BOTH.search(text) is not None or contradicts_itself(text) or _ONE_SAYS.search(text)
     if _IRONY.fullmatch(text):
         return _which(question)
+    if _NEVER_LOOKED.search(text) and not YES_START.match(text):
+        return Unknown("You can't say.")
+    untroubled = _UNTROUBLED.fullmatch(text)
+    if untroubled is not None:
+        poles = {
+            pole for axis, pole in _poles_in(WORD.findall(question.lower())) if axis != "present"
+        }
+        if poles == {1} and not re.search(r"\b(?:any|ever)\b", question.lower()):
+            return Accepted({"yes": True})
+        if poles == {1} or not poles:
+            return _which(question)
     turned = TURN.split(text)
     if not both and len(turned) > 1 and _verdict(turned[-1], question) is not None:
         text = turned[-1].strip()
     verdict = "both" if both else _verdict(text, question)
+    plainly_said = NO_START.match(text) or YES_START.match(text)
+    if not both and not plainly_said and (named := by_alternative(text, question)) is not None:
+        verdict = named
     if IN_HAND.match(asked) and not _doesnt_know(text) and NOT_IN_HAND.search(text):
         return Accepted({"yes": False}) if verdict in (None, False) else _which(question)
     axes = {axis for axis, _ in _poles_in(WORD.findall(asked))}
@@ -185,6 +200,13 @@ _IRONY: Final = re.compile(
     r"(?:oh |ha |haha |lol )?(?:yeah|yah|ya|sure|uh huh),? right(?:,? (?:lol|haha|sure))?[.!]*"
     r"|as if[.!]*|(?:oh )?sure it (?:does|is|did)[.!]*|in my dreams|dream on"
 )
+_NEVER_LOOKED: Final = re.compile(
+    r"\bnever (?:thought|paid|looked|checked|tried|been (?:up|down|in)|gave it|asked)\b"
+)
+_UNTROUBLED: Final = re.compile(
+    r"(?:yeah |yes |yep |yup |nope |nah )?no (?:problems?|issues?|complaints?|worries|trouble)"
+    r"(?: (?:at all|with it|with that|there|here|so far|that i know of|yet))*[.!]*"
+)
 _ONE_SAYS: Final = re.compile(
     r"^(?:no|nope|nah)\b.*\b(?:says?|said|thinks?|swears) (?:yes|so\b|it (?:does|is|did)|there is)"
     r"|^(?:yes|yeah|yep)\b.*\b(?:says?|said|thinks?|swears) (?:no\b|not|it (?:doesn'?t|isn'?t))"
@@ -196,7 +218,9 @@ _ANOTHERS: Final = re.compile(
 )
 _ASKS_THE_PAST: Final = re.compile(r"\b(?:ever|did|was|were|had|been|has|have)\b")
 _WAS: Final = re.compile(
-    r"^(?:yes|yeah|yep|yup)?[, ]*(?:there|it|they) (?:was|were|had)(?: (?:one|some|a|once|before"
+    r"^(?:yes|yeah|yep|yup)?[, ]*(?:there|it|they|we) (?:did|was|were|had)\b.*\b(?:fixed|until|till"
+    r"|stopped|gone|not (?:now|any ?more)|replaced|since then)\b"
+    r"|^(?:yes|yeah|yep|yup)?[, ]*(?:there|it|they) (?:was|were|had)(?: (?:one|some|a|once|before"
     r"|a little|at one time))*$|^had (?:one|some)$"
     r"|^(?:yes|yeah|yep|yup)\b.*\b(?:gone|not (?:now|any ?more)|no longer|stopped|went away|used to"
     r"|fixed|removed|took it out)\b"

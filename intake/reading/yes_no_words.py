@@ -66,7 +66,8 @@ YES: Final = (
     r"|both of them|everywhere|oh yes|confirmed|confirm|done|checked|correctomundo|yuppers"
     r"|damn right|darn right|you got it|obviously|naturally|clearly|yes indeed|yes i do"
     r"|all good there|duh|quite|very|frequently|often|regularly|plenty|lots|tons|several"
-    r"|a few|a couple|two of them|does indeed|is indeed|a lot|so i'?m told|so they say"
+    r"|a few|a couple|two of them|does indeed|is indeed|a lot|so i'?m told|so they say|extremely"
+    r"|incredibly|big time"
     r"|both are|they all are|they all do|all are|all do|every single one|yes it does"
     r"|yes it is|yes there is)"
 )
@@ -152,11 +153,12 @@ CLAUSES: Final = re.compile(
 )
 
 FILLER: Final = re.compile(
-    r"^(?:(?:well|um+|uh+(?! ?u?h)|hmm+|oh|so|ah|er|like|honestly|i mean|you know|hey|man"
+    r"^(?:(?:god|lord|gosh|geez|jeez|well|um+|uh+(?! ?u?h)|hmm+|oh|so|ah|er|like|honestly|i mean"
+    r"|you know|hey|man"
     r"|boy|sure thing|to be honest|tbh|ok so|okay so|and|also|then|i'm gonna say"
     r"|im gonna say|gonna say|i'm going to say|i would say|the answer is|answer is|it'?s a"
     r"|that'?s a|that would be a?|big|put|put down|(?:the |my )?(?:customer|owner|homeowner"
-    r"|landlord|tenant|wife|husband|he|she|they|guy|tech)"
+    r"|landlord|tenant|wife|husband|he|she|they|(?:last |other )?guy|tech|contractor)"
     r"(?:'s)? (?:said|says|say|told me|thinks|tells me)|say|we'?ll say|hard|definite|solid|firm"
     r"|just|let'?s say|let'?s go with|i'll say|i'd go with|going with|go with)\s+)+"
 )
