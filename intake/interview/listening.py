@@ -216,6 +216,8 @@ def _listen(question: Question, text: str, job: Job, previous: Previous | None) 
     lost = isinstance(found, Rejected) or (
         isinstance(found, AskBack) and found.kind is AskKind.WRONG_QUANTITY
     )
+    if isinstance(found, AskBack):
+        found = _as_asked(question, found, line) or found
     if question.choices and lost and len(text) <= LONGEST_ANSWER:
         return Rejected(f"I can't read that as an answer. {_wanted(question)}")
     if isinstance(found, Accepted) and question.field == "duct" and found.place == "bare":
@@ -223,6 +225,31 @@ def _listen(question: Question, text: str, job: Job, previous: Previous | None) 
     if question.section == "supply.trunks" and question.field == "duct":
         return _several_trunks(found, line, job)
     return found
+
+
+_EITHER: Final = re.compile(r"\bor\b|\bmaybe\b|\bnot\b|\?|\bthen\b|\bnow\b")
+
+
+def _as_asked(question: Question, found: AskBack, line: str) -> Accepted | None:
+    """What the question's own words decide between readings; None if they don't.
+
+    Two bare pressures come in the order that was asked for, return before supply; a branch told
+    by one size is round. Both are echoed, and "the other way round" turns them.
+    """
+    if _EITHER.search(line):
+        return None
+    readings = found.readings
+    if question.key in ("static_total", "static_split") and found.kind is AskKind.TWO_VALUES:
+        plain = [values["inwc"] for values in readings if set(values) == {"inwc"}]
+        if len(plain) == len(readings) == 2:
+            values = {"return_inwc": plain[0], "supply_inwc": plain[1]}
+            return Accepted(values, sureness(line))
+    if question.key in ("static_total", "static_split") and len(readings) == 1:
+        if set(readings[0]) >= {"return_inwc", "supply_inwc"}:
+            return Accepted(dict(readings[0]), sureness(line))
+    if question.key == "branches" and len(readings) == 1 and readings[0].get("shape") == "round":
+        return Accepted(dict(readings[0]), sureness(line))
+    return None
 
 
 _AREA: Final = re.compile(r"\b(?:sq|square|sf|ft2|feet)\b")

@@ -69,9 +69,7 @@ def settles_words(worth: "Worth") -> str:
     """
     for settling in worth.would_settle[:1]:
         tenths = round(10.0 * settling.chance)
-        if tenths >= 10:  # what can be said of the airflow is sure; what to change isn't
-            return "that helps to settle what must change"
-        if tenths >= _WORTH_NAMING:
+        if _WORTH_NAMING <= tenths < 10:  # at 10 what is said stands; what must change doesn't
             return f"{_times(tenths)} in 10 that settles {mode_words(settling.mode)}"
     if worth.tenths >= _WORTH_NAMING:
         unit = "a tenth" if worth.tenths == 1 else f"{worth.tenths} tenths"

@@ -131,7 +131,8 @@ def _even_with(modes: Sequence[ModeVerdict], verdict: Verdict) -> str:
     if any(one.borderline for one in modes):
         return ", as far as can be told: it is on the line"
     if all(one.changes is None for one in modes):
-        if verdict.remedies:
+        unseen = any(f.over_share > 0.1 and not f.known for mode in modes for f in mode.findings)
+        if verdict.remedies and not unseen:
             return ", and no change that was tried clears it"
         return "; what would clear it can't be said before more is measured"
     return " as they are, and only new trunks or less air would clear it"
