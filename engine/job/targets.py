@@ -155,6 +155,7 @@ def target_of(house: House, mode: Mode, limits: Limits = LIMITS) -> Target:
     found = (
         _stated(house, mode)
         or _from_difference(house, mode)
+        or _from_minimum(house, mode, limits)
         or _from_rows(house, mode, limits)
         or _from_output(house, mode)
         or _from_other_mode(house, mode, limits)
@@ -190,6 +191,18 @@ def _from_difference(house: House, mode: Mode) -> Target | None:
     if difference is not None and gain is not None and mode.is_cooling:
         return _by_heat(house, mode, gain, difference, (difference_key, gain_key))
     return None
+
+
+def _from_minimum(house: House, mode: Mode, limits: Limits) -> Target | None:
+    """Strips run at the airflow of the other modes, or any down to the least their kit allows."""
+    key = "equipment.strip_minimum_cfm"
+    least = house.stated_number(key) if mode is Mode.STRIP_HEAT else None
+    if least is None:
+        return None
+    other = _from_other_mode(house, mode, limits) or _from_tons(house, mode, limits)
+    most = np.maximum(other.airflow_cfm, least)
+    formula = f"as in the other modes; the kit's least is {least[0]:,.0f} CFM"
+    return Target(mode, most, True, (key, *other.rests_on), formula, least, most)
 
 
 def _by_heat(

@@ -21,7 +21,10 @@ _FILTER_PLACE: Final = (
     ("grille", whole_words(r"(?:behind|in) (?:the |a )?(?:return |hall |ceiling )*grill?e?")),
     (
         "cabinet",
-        whole_words(r"(?:in|at) (?:the |a |its )?(?:media )?(?:cabinet|slot|rack|furnace|unit)"),
+        whole_words(
+            r"(?:in|at) (?:the |a |its )?(?:media )?(?:cabinet|slot|rack|furnace|unit)"
+            r"|media (?:cabinet|box|filter|rack)"
+        ),
     ),
 )
 _MODES: Final = (

@@ -140,6 +140,8 @@ def _answer(talk: Talk, line: str) -> list[Say]:
         return _in_one_breath(talk, parts)
     found = listen(question, line, talk.state.job, _previous(talk))
     if isinstance(found, Command):
+        found = _plain_answer(talk, question, found, line) or found
+    if isinstance(found, Command):
         return _obeyed(talk, found, question, line)
     open_ask = talk.state.asked_back
     if open_ask is not None and open_ask.question == question.key:
@@ -161,6 +163,22 @@ def _answer(talk: Talk, line: str) -> list[Say]:
     if isinstance(found, AskBack | Rejected) and (asked := ask_of_size(talk, question, line)):
         return asked
     return _react(talk, question, found, line)
+
+
+_CORRECTS: Final = re.compile(
+    r"\b(?:sorry|actually|wrong|correct\w*|instead|meant|mean|change|should|make (?:that|it)|oops"
+    r"|typo|no|not|wait|scratch|fix|was|were|swap\w*|other way|redo)\b"
+)
+
+
+def _plain_answer(talk: Talk, question: Question, command: Command, line: str) -> Accepted | None:
+    """What the open question takes of a line that only looks like a correction ("it's clean")."""
+    if command.name is not CommandName.CORRECT or not command.value_text:
+        return None
+    if command.fact_words or _CORRECTS.search(normalise(line)):
+        return None
+    found = listen(question, command.value_text, talk.state.job)
+    return found if isinstance(found, Accepted) else None
 
 
 _SKIPS_TOO: Final = re.compile(r"(?:skip|pass|no table|(?:i )?don'?t have)\b")

@@ -244,12 +244,13 @@ def _as_asked(question: Question, found: AskBack, line: str) -> Accepted | None:
         if len(plain) == len(readings) == 2:
             values = {"return_inwc": plain[0], "supply_inwc": plain[1]}
             return Accepted(values, sureness(line))
-    if question.key in ("static_total", "static_split") and len(readings) == 1:
-        if set(readings[0]) >= {"return_inwc", "supply_inwc"}:
-            return Accepted(dict(readings[0]), sureness(line))
-    if question.key == "branches" and len(readings) == 1 and readings[0].get("shape") == "round":
-        return Accepted(dict(readings[0]), sureness(line))
-    return None
+    if len(readings) != 1:
+        return None
+    both = set(readings[0]) >= {"return_inwc", "supply_inwc"}
+    decided = (both and question.key in ("static_total", "static_split")) or (
+        question.key == "branches" and readings[0].get("shape") == "round"
+    )
+    return Accepted(dict(readings[0]), sureness(line)) if decided else None
 
 
 _AREA: Final = re.compile(r"\b(?:sq|square|sf|ft2|feet)\b")

@@ -140,3 +140,14 @@ def test_a_job_of_nothing_has_a_mode_and_a_target() -> None:
     found = target_of(draw(Job(), 64), COOL)
     assert np.isfinite(found.airflow_cfm).all()
     assert modes_of(job()) == (COOL, HEAT)
+
+
+def test_a_strip_kits_least_airflow_is_enough_and_is_known():
+    told = {"equipment.kind": "heat_pump", "equipment.strip_minimum_cfm": 700,
+            "target.cooling_high_cfm": 1200}  # fmt: skip
+    found = target_of(draw(job_from_mapping(told), 64), Mode.STRIP_HEAT)
+    assert found.known
+    assert found.least_cfm is not None
+    assert found.least_cfm[0] == 700.0
+    assert found.met_by(np.full(65, 900.0)).likely_cfm == 900.0
+    assert found.met_by(np.full(65, 500.0)).likely_cfm == 700.0
