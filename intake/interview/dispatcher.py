@@ -188,6 +188,7 @@ DISPATCHER: Final[tuple[Question, ...]] = (
         unit="in",
         topics=("filter", "filters"),
         label="Filter",
+        bundle="filter",
     ),
     Question(
         "d_openings",
@@ -205,6 +206,7 @@ DISPATCHER: Final[tuple[Question, ...]] = (
         unit="in",
         topics=("returns", "return vents", "big vents"),
         label="Return openings",
+        bundle="openings",
     ),
     Question(
         "d_registers",
@@ -220,6 +222,7 @@ DISPATCHER: Final[tuple[Question, ...]] = (
         facts=("house.supply_registers_count",),
         topics=("vents", "registers", "blowing vents"),
         label="Vents that blow",
+        bundle="registers",
     ),
     Question(
         "d_boot",
@@ -236,6 +239,7 @@ DISPATCHER: Final[tuple[Question, ...]] = (
         unit="in",
         topics=("floor vent", "hole"),
         label="Hole under a vent",
+        bundle="branches",
     ),
     Question(
         "d_ways",
@@ -256,6 +260,7 @@ DISPATCHER: Final[tuple[Question, ...]] = (
         ),
         topics=("ways", "directions"),
         label="Ducts leave",
+        bundle="trunk_ways",
     ),
     Question(
         "d_trunk",
@@ -273,6 +278,7 @@ DISPATCHER: Final[tuple[Question, ...]] = (
         unit="in",
         topics=("main duct", "trunk", "metal duct"),
         label="Main duct",
+        bundle="trunks",
     ),
     Question(
         "d_location",

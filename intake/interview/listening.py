@@ -133,6 +133,17 @@ _BOUNDED: Final = frozenset(
 _PASTED: Final = frozenset(("blower_table", "cooling_rows"))
 
 
+_ENDS: Final[Mapping[str, re.Pattern[str]]] = {
+    "strip_cfm": re.compile(
+        r"\b(?:(?:the )?min(?:imum)?(?: (?:is|of))?|at least|not? less than|or (?:more|better))\b"
+    ),
+    "blower_limit": re.compile(
+        r"\b(?:(?:the )?max(?:imum)?(?: (?:is|of))?|up to|at most|no more than|tops)\b"
+    ),
+}
+"""Words that name the very end of a range that a question asks for."""
+
+
 def plain_choices(question: Question) -> tuple[str, ...]:
     """The choices without the words that also mean them."""
     return tuple(entry.partition("=")[0] for entry in question.choices)
@@ -178,6 +189,9 @@ def _listen(question: Question, text: str, job: Job, previous: Previous | None) 
         return Accepted({"yes": warm}, sureness(line))
     if question.key == "d_rooms" and (rooms := rooms_named(line)):
         return Accepted({"count": rooms}, sureness(line))
+    end = _ENDS.get(question.key)
+    if end is not None and end.search(line):  # the end is what was asked for
+        text = line = " ".join(end.sub(" ", line).split())
     at = (
         _drop_at(question, line)
         or by_stage(question, line, staged=_staged(job))

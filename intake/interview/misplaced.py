@@ -47,7 +47,7 @@ def by_stage(question: Question, line: str, *, staged: bool) -> Accepted | None:
     if bare and staged and float(bare["high"]) > float(bare["low"]):
         flows = {"high": float(bare["high"]), "low": float(bare["low"])}
     else:
-        flows = _labelled(line)
+        flows = _labelled(line, own)
     if own not in flows or len(flows) < 2:
         return None
     others = tuple(
@@ -58,10 +58,11 @@ def by_stage(question: Question, line: str, *, staged: bool) -> Accepted | None:
     return Accepted({"cfm": flows[own]}, sureness(line), others=others)
 
 
-def _labelled(line: str) -> dict[str, float]:
+def _labelled(line: str, own: str) -> dict[str, float]:
+    """Airflow by stage; the first may go without a label where it is what was asked for."""
     flows: dict[str, float] = {}
     for clause in _pieces(line):
-        stage = _stage(clause)
+        stage = _stage(clause) or (own if not flows else "")
         found = read("airflow", _FLOW_LABELLED.sub(" ", clause)) if stage else None
         if not stage or stage in flows or not isinstance(found, Accepted):
             return {}

@@ -140,11 +140,24 @@ def _begun(state: State, open_questions: tuple[Question, ...]) -> Question | Non
 
 
 def _of_the_call(state: State, context: Context) -> Question | None:
+    """The next question of a call; of those about sizes, the one that may turn the booking most."""
     late = _minutes_spent(state) >= BOOKING_RULES.longest_call_minutes
+    first: Question | None = None
+    sizes: list[Question] = []
     for question in DISPATCHER:
+        if not question.bundle and first is not None and not sizes:
+            break
         if question.applies(context) and can_change(question.key, state.job, late=late):
-            return question
-    return None
+            first = first or question
+            if question.bundle:
+                sizes.append(question)
+    if first is None or not first.bundle or len(sizes) < 2 or context.assessed is None:
+        return first
+    # Imported here: weighing loads numpy, which the first questions don't need.
+    from intake.interview.weighing import weigh_call
+
+    ranks = weigh_call(context.assessed(), context, sizes)
+    return min(sizes, key=lambda question: ranks.get(question.bundle, len(ranks)))
 
 
 def _minutes_spent(state: State) -> float:

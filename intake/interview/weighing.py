@@ -4,27 +4,33 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 from functools import cache
 from types import MappingProxyType
+from typing import Final
 
 from engine.assessment import Assessment
 from engine.job.belief import How
 from engine.job.facts import Giver, Place
-from engine.worth import (  # fmt: skip
+from engine.worth import (
     BUNDLES,
+    CALLER,
     TECHNICIAN,
     Bundle,
     Giving,
     Person,
     StopReason,
     Worth,
+    booking_worth_of,
     stop_reason,
     worth_of,
 )
 from intake.interview.question import Context, Question
 
-__all__ = ["Weighing", "weigh"]
+__all__ = ["Weighing", "weigh", "weigh_call"]
 
 _BY_EYE = Giving(0.6, How.GUESSED)
 """Sizes without a tape (judgement)."""
+
+_CALLERS_REACH: Final = {"trunks": 0.6, "trunk_ways": 0.9}
+"""What is left of a caller's chance to tell of things out of the living space (judgement)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,6 +67,25 @@ def weigh(
     bundles = [_left_of(_bundles()[key], spent) for key in sorted(wanted) if key in _bundles()]
     worths = worth_of(assessment, bundles, _person(context, place))
     return Weighing(worths, stop_reason(assessment, worths))
+
+
+def weigh_call(
+    assessment: Assessment, context: Context, open_questions: Iterable[Question]
+) -> Mapping[str, int]:
+    """Ranks of the bundles by what they would save of wrong bookings, the worthiest 0.
+
+    Args:
+        assessment: The job put to every check.
+        context: What the questions look at.
+        open_questions: Rows of the call about sizes that may be asked.
+    """
+    wanted = {question.bundle for question in open_questions}
+    bundles = [
+        replace(_bundles()[key], chance=_CALLERS_REACH.get(key, 1.0)) for key in sorted(wanted)
+    ]
+    closed = frozenset(place for place in Place if place.value in context.closed)
+    worths = booking_worth_of(assessment, bundles, replace(CALLER, closed=closed))
+    return {worth.bundle.key: rank for rank, worth in enumerate(worths)}
 
 
 @cache

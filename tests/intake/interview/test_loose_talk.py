@@ -33,6 +33,8 @@ STAGED = ("no", "3 ton two-stage heat pump")
 @pytest.mark.parametrize(
     "line",
     [
+        "1200, 850 on low",
+        "1200 and 850 low",
         "1200 high, 850 low",
         "1200 high 850 low",
         "high 1200 low 850 cfm",
@@ -402,6 +404,12 @@ def test_an_answer_and_a_named_one_may_be_joined_by_and():
     assert told.talk.job.number("return.grilles.0.width_in") == 16.0
     assert told.talk.job.number("filters.0.width_in") == 16.0
     assert told.talk.job.number("filters.0.depth_in") == 1.0
+
+
+@pytest.mark.parametrize("line", ["300 cfm min i think", "at least 300", "minimum is 300 cfm"])
+def test_the_least_that_was_asked_for_is_no_open_end(line):
+    told = Dialogue().play("no", "3 ton single stage heat pump, 1200 cfm", "same", line)
+    assert told.talk.job.number("equipment.strip_minimum_cfm") == 300.0
 
 
 def test_both_counts_the_trunks_and_both_ways_does_not():

@@ -6,7 +6,7 @@ from support.dialogue import Dialogue
 from engine.worth import BUNDLES
 from intake.interview.planner import question_of
 from intake.interview.technician import TECHNICIAN
-from intake.interview.turns import Manner
+from intake.interview.turns import Manner, Voice
 from intake.telling.asking import BUNDLE_WORDS
 
 GATES = {
@@ -50,6 +50,15 @@ READINGS = {
     "reading_source": "table",
     "conditions": "all clean",
 }
+
+
+CALL = {
+    "d_safety": "no", "d_change": "same", "d_trouble": "never", "d_area": "1800",
+    "d_year": "1980", "d_tons": "3 tons", "d_filter": "16x25x1", "d_openings": "20x20",
+    "d_registers": "9", "d_boot": "6 inch round", "d_ways": "both", "d_trunk": "about 20 by 8",
+    "d_location": "basement", "d_rooms": "1", "d_doors": "no", "d_noise": "whisper",
+    "d_photos": "yes",
+}  # fmt: skip
 
 
 def at_the_first_choice(**changed: str) -> Dialogue:
@@ -172,3 +181,20 @@ def test_what_isnt_known_is_not_asked_twice(line):
     keys = asked(told)
     assert told.talk.ended
     assert len(keys) == len(set(keys))
+
+
+def test_a_call_asks_the_size_first_that_may_turn_its_booking_most():
+    told = Dialogue(Voice.DISPATCHER, judged=True).answer(**CALL)
+    sizes = [key for key in asked(told) if question_of(key).bundle]
+    others = [key for key in asked(told) if not question_of(key).bundle]
+    assert told.talk.ended
+    assert sizes[0] in ("d_openings", "d_trunk", "d_filter")
+    assert set(sizes) >= {"d_filter", "d_openings", "d_registers", "d_ways"}
+    assert asked(told).index(sizes[0]) > others.index("d_tons")
+    assert asked(told)[-1] == "d_photos"
+
+
+def test_a_call_without_the_engine_keeps_the_order_of_its_script():
+    told = Dialogue(Voice.DISPATCHER).answer(**CALL)
+    sizes = [key for key in asked(told) if question_of(key).bundle]
+    assert sizes[:2] == ["d_filter", "d_openings"]
