@@ -134,10 +134,19 @@ def wanted_of(
     unmet: dict[Mode, tuple[str, ...]],
     weights: dict[str, float],
     collectable: Collection[str] | None,
+    after_floor: Collection[str] = (),
 ) -> tuple[Wanted, ...]:
-    """Facts worth collecting: what the floor of evidence lacks, then what moves the odds most."""
+    """Facts worth collecting: what the floor of evidence lacks, then what moves the odds most.
+
+    Args:
+        assessment: The house.
+        unmet: What is missing, by mode.
+        weights: How much each fact moves the odds.
+        collectable: Keys that can still be had; None means any.
+        after_floor: Keys of `unmet` that come after all others of it.
+    """
     first = dict.fromkeys(key for keys in unmet.values() for key in keys)
-    lacking = sorted(first, key=lambda key: -_weight_below(weights, key))
+    lacking = sorted(first, key=lambda key: (key in after_floor, -_weight_below(weights, key)))
     found = [
         Wanted(key, meaning_of(key), _why(assessment, key))
         for key in lacking

@@ -62,6 +62,9 @@ def judge(
         )
         for mode, it in assessment.modes.items()
     }
+    floor = {key for mode, it in assessment.modes.items()
+             for key in (*unmet_floor(job, mode, it.target), *doubted)}  # fmt: skip
+    beyond_floor = {key for keys in measure_first.values() for key in keys} - floor
     modes = {
         mode: mode_verdict(
             assessment,
@@ -86,7 +89,7 @@ def judge(
         remedies=changes.remedies,
         changes=changes.together,
         assumed=assumptions_of(assessment, weights),
-        collect_next=wanted_of(assessment, unmet, weights, collectable),
+        collect_next=wanted_of(assessment, unmet, weights, collectable, beyond_floor),
         doubts=assessment.doubts,
         refused=(zone,) if isinstance(zone, str) else (),
         effective_samples=assessment.effective_samples,

@@ -6,15 +6,15 @@ one house in ten outside at either end, common practice without a published sour
 How a house believed in this way compares with houses that were measured (3 tons, furnace, 400 CFM
 a ton; computed; the tests hold it):
 
-- The total external static at what the blower delivers is 0.80 to 0.85 in wc in the mean; one
+- The total external static at what the blower delivers is 0.78 to 0.83 in wc in the mean; one
   training body's field average is 0.82 (read at second hand).
 - Clean filters take 0.16 in the mean; 34 Californian systems as found, dirt included, took 0.28
   (read at second hand).
-- A fixed-speed blower delivers 383 CFM a ton in the middle, and less than 350 in 22 of 100; field
+- A fixed-speed blower delivers 388 CFM a ton in the middle, and less than 350 in 19 of 100; field
   studies of old equipment as found, with its dirt, have a mean of 320 and 55 of 100 below 350, and
   the larger of the two may lean low. New, clean equipment should deliver more.
-- The blower can push enough air (85 % of target) in 94 of 100 houses, in 84 with a fixed-speed
-  motor. Every largest speed is kept as well in only 2 or 3 of 100: trunks of usual size carry
+- The blower can push enough air (85 % of target) in 95 of 100 houses, in 86 with a fixed-speed
+  motor. Every largest speed is kept as well in only 6 of 100: trunks of usual size carry
   400 CFM a ton at more than the residential standard's speeds. No published survey of speeds is
   known to compare that share with; the pressures above are what ducts of these sizes take.
 """
@@ -78,7 +78,7 @@ TWO_TRUNKS: Final = {"one": 0.65, "two": 0.35}
 """One trunk from the plenum, or two leaving opposite sides; the same is believed of returns."""
 
 RETURN_TRUNK_OVER_DROP: Final = Range(0.85, 1.05, 1.4)
-"""All return trunks over the stated drops they lead to, in area: the drop is usually the narrowest
+"""All return trunks over the drops they lead to, in area: the drop is usually the narrowest
 place of a return (common practice)."""
 
 RETURN_TRUNK_THERE: Final = {"yes": 0.7, "no": 0.3}

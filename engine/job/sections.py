@@ -154,14 +154,14 @@ def usual_return_trunk(house: House) -> Duct:
     size = np.where(each < 1.0, each * TWO_TRUNKS_AREA_RATIO, 1.0)
     share = house.full(1.0) * each
     found = house.as_found or house  # a new drop makes no return trunk larger
-    stated = ducts_of(found, "return.drops") if found.job.length("return.drops") else ()
-    if not stated:
+    led_to = ducts_of(found, "return.drops")  # stated or believed: what is learnt of one tells
+    if not led_to:
         return _usual(house, "return.trunks", RETURN_TRUNK_IN2_PER_TON, share, size)
     over = RETURN_TRUNK_OVER_DROP
     ratio = house.assumed(
         "return.trunks over drop", over.low, over.likely, over.high, fact="return.trunks"
     )
-    drops_in2 = 144.0 * sum((drop.total_area_ft2 for drop in stated), house.full(0.0))
+    drops_in2 = 144.0 * sum((drop.total_area_ft2 for drop in led_to), house.full(0.0))
     area_in2 = drops_in2 * np.maximum(ratio, over.least) * size
     return _of_area(house, "return.trunks", area_in2, share)
 

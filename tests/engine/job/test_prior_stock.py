@@ -73,9 +73,9 @@ def test_few_houses_of_the_prior_carry_within_every_speed(usual: Assessment) -> 
     # no published survey of speeds is known; that most fail by speed follows from usual sizes: a
     # 20 x 8 trunk (3 tons) carries 1,200 CFM at 1,080 fpm, a 20 x 10 drop at 864
     it = usual.modes[Mode.COOLING_HIGH]
-    assert 0.01 < 1.0 - it.over_share < 0.06
+    assert 0.03 < 1.0 - it.over_share < 0.10
     enough = it.delivered.airflow_cfm[1:] >= 0.85 * it.target.airflow_cfm[1:]
-    assert float(np.mean(enough)) == pytest.approx(0.94, abs=0.03)
+    assert float(np.mean(enough)) == pytest.approx(0.95, abs=0.03)
 
 
 def test_no_believed_duct_is_absurdly_small(usual: Assessment) -> None:
