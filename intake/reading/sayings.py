@@ -72,6 +72,8 @@ _OF_SIZES: Final = tuple(
             r"(?:insulation|blown[- ]in|cellulose|fluff)(?: on top| over it| around it)?",
             "insulation over it",
         ),
+        (rf"({_NUMBER}){_INCHES} ?x ?({_NUMBER}){_INCHES} ?\(? ?h ?x ?w ?\)?(?![a-z])", r"\2 x \1"),
+        (r"\((w|h|wide|tall|high|deep|width|height)\)", r" \1"),
         (r"\bpainted over\b", "painted"),
     )
 )
@@ -154,7 +156,15 @@ _MIN: Final = re.compile(r"\bmin(?:imum)?\b")
 _MAX: Final = re.compile(r"\bmax(?:imum)?\b")
 
 
+_BURIED: Final = re.compile(
+    r"\bunder (?:a|an|about|[0-9]+)(?: [0-9]+)? ?(?:foot|feet|inch|inches|ft|in) of\b"
+)
+_ONE_MOMENT: Final = re.compile(
+    r"\b(?:one|just a|give me a|hang on a) (?:sec|second|moment)\b(?! (?:stage"
+    r"|one))[.,]?"
+)
 _TRIGGER: Final = re.compile(
+    r"\(|h ?x ?w|\bsec|moment|minute|\bmin\b|"
     r"way|side|across|bottom|top|flat|horiz|left|square|open|call|avail|working|staffed|4 ?x ?4"
     r"|paint"
     r"|insul|cellulose|fluff|blown|joist|stud|framing|lumber|rafter|block|2 ?x ?(?:4|6|8|1)"
@@ -179,6 +189,7 @@ def in_plain_words(line: str, field: str) -> str:
         line = _BARE_UNIT.sub(r"a \1 ", line)
     if _TRIGGER.search(line) is None:
         return line
+    line = _BURIED.sub("buried", _ONE_MOMENT.sub("", line))
     if field in _SIZED:
         for pattern, plain in _OF_SIZES:
             line = pattern.sub(plain, line)
