@@ -261,6 +261,8 @@ def read_elevation(said: Scan, low: float, high: float) -> Reading | None:
                 AskKind.MISSING_PART,
             )
         return None
+    if len(numbers) == 2 and spread(said, *numbers):
+        numbers = numbers[:1]
     if len(numbers) == 2 and relation(said.items, *numbers) in ("range", "or"):
         ends = [_feet(numbers[0], numbers[1].unit or "ft"), _feet(numbers[1])]
         return two_values("elevation", [{"ft": feet} for feet in ends])
