@@ -189,7 +189,10 @@ def _two(said: Scan, one: Item, two: Item, low: float, high: float) -> Reading:
             return implausible("length", {"ft_low": first, "ft_high": second})
         return Accepted({"ft_low": first, "ft_high": second})
     if spread(said, one, two):
-        return Accepted({"ft_low": first - second, "ft_high": first + second})
+        ends: Values = {"ft_low": first - second, "ft_high": first + second}
+        if not low <= first - second or not first + second <= high:
+            return implausible("length", ends)
+        return Accepted(ends)
     if how == "plus":
         total = first + second
         return AskBack(f"Is that {total:g} ft in all?", ({"ft": total},), AskKind.TWO_READINGS)
