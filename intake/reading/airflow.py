@@ -185,7 +185,9 @@ def _two(said: Scan, one: Item, two: Item, low: float, high: float) -> Reading:
     first, second = _cfm(one), _cfm(two)
     if spread(said, one, two):
         ends: Values = {"cfm_low": first - second, "cfm_high": first + second}
-        return _within(ends, first, low, high)
+        if not low <= first - second or not first + second <= high:
+            return implausible("airflow", ends)
+        return Accepted(ends)
     if multiplied(said.text):
         return AskBack("What is it in all, in CFM?", (), AskKind.MISSING_PART)
     if how == "range" and first < second:

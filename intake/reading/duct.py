@@ -34,8 +34,9 @@ __all__ = ["read_duct"]
 _COLOUR_OF_JACKET: Final = re.compile(
     r"\b(?:black|silver|gr[ae]y|clear|plastic|foil|poly|white|torn|ripped|old) jacket\b"
 )
+_LARGEST_BRANCH_IN: Final = 12.0
 _RUNS: Final = words("runs branches takeoffs leads")
-"""Ducts that are round where only their diameter is told."""
+"""Ducts that are round where only their diameter is told; so are three or more of anything."""
 
 _CHANGES: Final = words(
     """reduces reducing reduced reducer reduction tapers tapering tapered necks necked shrinks
@@ -66,7 +67,9 @@ def read_duct(said: Scan) -> Reading | None:
                 "count": runs[0].low,
             }
             return checked(said, ordered({**only, **base}))
-    if len(runs) == 1 and said.words() & _RUNS and runs[0].low > 1:
+    small = len(runs) == 1 and runs[0].diameter_in <= _LARGEST_BRANCH_IN
+    many = small and (runs[0].low > 2 or (bool(said.words() & _RUNS) and runs[0].low > 1))
+    if many:
         base = _base(materials, None)
         if isinstance(base, dict):
             run: dict[str, Value] = {

@@ -276,6 +276,8 @@ def read_efficiency(said: Scan, low: float, high: float) -> Reading | None:
     named = kept(said, "percent", "afue")
     bare = [n for n in kept(said, "") if n.value < 1000]
     years = [n for n in bare if n.whole and n.value < 100 and dated(said, n)]
+    if re.search(r"\bfrom [0-9]+ ?(?:%|percent)? ?(?:up )?to\b", text):
+        years = []
     bare = [n for n in bare if n not in years]
     if years and not (named or bare):
         return AskBack(

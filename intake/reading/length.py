@@ -189,7 +189,10 @@ def _two(said: Scan, one: Item, two: Item, low: float, high: float) -> Reading:
             return implausible("length", {"ft_low": first, "ft_high": second})
         return Accepted({"ft_low": first, "ft_high": second})
     if spread(said, one, two):
-        return Accepted({"ft_low": first - second, "ft_high": first + second})
+        ends: Values = {"ft_low": first - second, "ft_high": first + second}
+        if not low <= first - second or not first + second <= high:
+            return implausible("length", ends)
+        return Accepted(ends)
     if how == "plus":
         total = first + second
         return AskBack(f"Is that {total:g} ft in all?", ({"ft": total},), AskKind.TWO_READINGS)
@@ -261,6 +264,8 @@ def read_elevation(said: Scan, low: float, high: float) -> Reading | None:
                 AskKind.MISSING_PART,
             )
         return None
+    if len(numbers) == 2 and spread(said, *numbers):
+        numbers = numbers[:1]
     if len(numbers) == 2 and relation(said.items, *numbers) in ("range", "or"):
         ends = [_feet(numbers[0], numbers[1].unit or "ft"), _feet(numbers[1])]
         return two_values("elevation", [{"ft": feet} for feet in ends])

@@ -129,7 +129,7 @@ def _denials(before: list[str], inside: list[str], after: list[str]) -> int:
     for word in reversed(before):
         if word in _DENIALS:
             count += 1
-        elif word not in _AFTER_A_DENIAL:
+        elif word not in _AFTER_A_DENIAL or (count and word not in _DETERMINERS):
             break
     if not count and after:
         is_not = after[0] in (
@@ -156,7 +156,11 @@ _TAIL: Final = frozenset((
 ))  # fmt: skip
 
 
+_DETERMINERS: Final = frozenset(("a", "an", "any", "the", "at", "all", "really", "even", "of"))
+"""What may stand between two denials of one thing; in "no smell no smoke" each has its own."""
+
 JUST_NO: Final = re.compile(
+    r"(?:no|nope|nah)(?: its| thats| it is)? (?:just|only) \w+(?: \w+)?|"
     r"(?:no|none|nope|nah|negative|never|not|nothing|neither|no maam|no sir|absent|n)"
     r"(?: (?:not|to (?:all|both|any|either)|now|at all|of (?:that|those|these|them|it)|here"
     r"|that i know of))*\??"

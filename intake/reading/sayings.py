@@ -72,6 +72,8 @@ _OF_SIZES: Final = tuple(
             r"(?:insulation|blown[- ]in|cellulose|fluff)(?: on top| over it| around it)?",
             "insulation over it",
         ),
+        (rf"({_NUMBER}){_INCHES} ?x ?({_NUMBER}){_INCHES} ?\(? ?h ?x ?w ?\)?(?![a-z])", r"\2 x \1"),
+        (r"\((w|h|wide|tall|high|deep|width|height)\)", r" \1"),
         (r"\bpainted over\b", "painted"),
     )
 )
@@ -127,6 +129,11 @@ _OF_FLOWS: Final = tuple(
         ),
     )
 )
+_OF_PLACES: Final = re.compile(
+    r"\bpop(?:ulation)?\.?:? ?[0-9][0-9,]*|\b(?:and )?(?:the |my |our )?zip(?: code)?(?:'s| is|:)?"
+    r" ?[0-9]{5}\b"
+)
+"""Figures of a town on its sign or in an address."""
 _MIN_MAX: Final = (
     re.compile(
         rf"\b(?:min(?:imum)? )?({_NUMBER}) ?(?:[a-z]{{2,7}} )?(?:min(?:imum)?)?,? ?(?:and |to )?"
@@ -154,7 +161,15 @@ _MIN: Final = re.compile(r"\bmin(?:imum)?\b")
 _MAX: Final = re.compile(r"\bmax(?:imum)?\b")
 
 
+_BURIED: Final = re.compile(
+    r"\bunder (?:a|an|about|[0-9]+)(?: [0-9]+)? ?(?:foot|feet|inch|inches|ft|in) of\b"
+)
+_ONE_MOMENT: Final = re.compile(
+    r"\b(?:one|just a|give me a|hang on a) (?:sec|second|moment)\b(?! (?:stage"
+    r"|one))[.,]?"
+)
 _TRIGGER: Final = re.compile(
+    r"\(|pop|zip|h ?x ?w|\bsec|moment|minute|\bmin\b|"
     r"way|side|across|bottom|top|flat|horiz|left|square|open|call|avail|working|staffed|4 ?x ?4"
     r"|paint"
     r"|insul|cellulose|fluff|blown|joist|stud|framing|lumber|rafter|block|2 ?x ?(?:4|6|8|1)"
@@ -179,6 +194,7 @@ def in_plain_words(line: str, field: str) -> str:
         line = _BARE_UNIT.sub(r"a \1 ", line)
     if _TRIGGER.search(line) is None:
         return line
+    line = _BURIED.sub("buried", _ONE_MOMENT.sub("", line))
     if field in _SIZED:
         for pattern, plain in _OF_SIZES:
             line = pattern.sub(plain, line)
@@ -189,6 +205,9 @@ def in_plain_words(line: str, field: str) -> str:
         line = _OF_RANGES[0].sub(_OF_RANGES[1], line)
         if _MIN.search(line) and _MAX.search(line):
             line = _MIN_MAX[0].sub(_MIN_MAX[1], line, count=1)
+    if field == "elevation":
+        without = _OF_PLACES.sub("", line)
+        line = without if re.search("[0-9]", without) else line
     if field == "airflow":
         for pattern, plain in _OF_FLOWS:
             line = pattern.sub(plain, line)

@@ -154,3 +154,20 @@ def test_no_answer_of_the_corpus_loads_pint() -> None:
         [sys.executable, "-c", code], input=texts, text=True, cwd=root, capture_output=True
     )
     assert done.returncode == 0, done.stderr[-500:]
+
+
+@pytest.mark.parametrize(
+    ("text", "count"), [("9 six inch", 9), ("10 six inch", 10), ("two 6 inch runs", 2)]
+)
+def test_several_ducts_of_one_dimension_are_round(text: str, count: int) -> None:
+    found = read("duct", text)
+    assert isinstance(found, Accepted), found
+    assert dict(found.values) == {"shape": "round", "diameter_in": 6.0, "count": count}
+
+
+@pytest.mark.parametrize(
+    ("field", "text"),
+    [("length", "about 7075 give or take 18"), ("airflow", "210 give or take 50")],
+)
+def test_a_spread_that_leaves_what_houses_have_is_asked_about(field: str, text: str) -> None:
+    assert isinstance(read(field, text), AskBack)
