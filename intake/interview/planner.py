@@ -60,6 +60,7 @@ def context_of(
     state: State,
     wanted: Callable[[], frozenset[str]] = frozenset,
     assessed: "Callable[[], Assessment] | None" = None,
+    undecided: Callable[[], bool] = lambda: False,
 ) -> Context:
     """What the questions may look at."""
     return Context(
@@ -71,6 +72,7 @@ def context_of(
         state.lacks,
         wanted,
         assessed,
+        undecided,
         state.beyond,
     )
 
@@ -93,7 +95,8 @@ def plan_of(state: State, context: Context) -> Plan:
     weighing = None if begun else weighed(state, context)
     if weighing is None:
         return Plan(begun)
-    if weighing.stop is not None and not context.beyond:
+    goes_on = context.beyond or (weighing.worth_asking and context.undecided())
+    if weighing.stop is not None and not goes_on:
         return Plan(next((q for q in open_questions if q.closing), None), weighing)
     ranks = {worth.bundle.key: rank for rank, worth in enumerate(weighing.worths)}
     first = min(open_questions, key=lambda question: ranks.get(question.bundle, len(ranks)))

@@ -29,6 +29,7 @@ class Context:
         wanted: Gives the keys of facts that the verdict asks for; computed when first called.
         assessed: Gives the job put to every check, to weigh questions by; None where nobody
             weighs.
+        undecided: Whether the verdict can't say yet of some airflow; judged when first called.
         beyond: Whether the person wants to answer what isn't worth asking as well.
     """
 
@@ -40,6 +41,7 @@ class Context:
     lacks: frozenset[str] = frozenset()
     wanted: Callable[[], frozenset[str]] = field(default=frozenset)
     assessed: "Callable[[], Assessment] | None" = None
+    undecided: Callable[[], bool] = lambda: False
     beyond: bool = False
 
     def word(self, key: str) -> str:

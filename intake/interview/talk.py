@@ -4,7 +4,7 @@ from collections.abc import Callable, Sequence
 from typing import TYPE_CHECKING, Protocol
 
 from engine.job.job import Job
-from engine.verdict import Verdict
+from engine.verdict import ModeStatus, Verdict
 from intake.interview.booking import Booking
 from intake.interview.booking_card import card_of
 from intake.interview.events import Event
@@ -74,7 +74,7 @@ class Talk:
     def context(self) -> Context:
         """What the questions may look at."""
         assessed = self._assessed if self._judge is None else None
-        return context_of(self.state, self._wanted, assessed)
+        return context_of(self.state, self._wanted, assessed, self._undecided)
 
     @property
     def plan(self) -> Plan:
@@ -122,6 +122,10 @@ class Talk:
         if self.state.voice is not Voice.TECHNICIAN:
             return frozenset()
         return frozenset(wanted.key for wanted in self.verdict().collect_next)
+
+    def _undecided(self) -> bool:
+        modes = self.verdict().modes.values()
+        return any(mode.status is ModeStatus.CANT_SAY for mode in modes)
 
     def _assessed(self) -> "Assessment":
         """The job put to the engine's checks; the same object while nothing changes."""

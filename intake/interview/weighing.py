@@ -45,6 +45,11 @@ class Weighing:
     worths: tuple[Worth, ...]
     stop: StopReason | None
 
+    @property
+    def worth_asking(self) -> bool:
+        """Whether something is worth its minutes by itself."""
+        return bool(self.worths) and self.worths[0].worth > 0.0
+
 
 def weigh(
     assessment: Assessment,
