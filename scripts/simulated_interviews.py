@@ -134,6 +134,15 @@ class _Judged:
         self.assessment = assess(job, samples=samples, seed=1)
         self.stakes = Stakes.of(self.assessment)
         self._said: dict[Mode, ModeStatus] | None = None
+        self._undecided: bool | None = None
+
+    def undecided(self) -> bool:
+        """Whether an airflow can't be said of yet, while more can be had."""
+        if self._undecided is None:
+            at = self.assessment
+            verdict = judge(at.job, samples=at.house.draws.samples, seed=1, assessment=at)
+            self._undecided = any(it.status is ModeStatus.CANT_SAY for it in verdict.modes.values())
+        return self._undecided
 
     def statuses(self) -> dict[Mode, ModeStatus]:
         """By mode, when nothing more can be had; what can't be said as it is to be treated."""
@@ -195,11 +204,11 @@ def interview(
 def _next(
     judged: _Judged, left: Sequence[str], order: Sequence[str] | None, person: Person
 ) -> Worth | None:
-    """What is asked next; None where asking stops.
+    """What is asked next; None where asking stops: nothing is worth it, or all is settled and said.
 
     In a given order it is enough to find one bundle that is worth asking to go on.
     """
-    if judged.stakes.settled:
+    if judged.stakes.settled and not judged.undecided():
         return None
     one = None
     if order is not None:
@@ -210,7 +219,8 @@ def _next(
         if one.worth > 0.0:
             return one
     worths = _weighed(judged, left, person)
-    if all(it.worth <= 0.0 and it.worth_together <= 0.0 for it in worths):
+    together = 0.0 if judged.stakes.settled else max(it.worth_together for it in worths)
+    if all(it.worth <= 0.0 for it in worths) and together <= 0.0:
         return None
     return one or worths[0]
 
