@@ -47,15 +47,17 @@ KINDS: Final[Table] = (
 )
 """Kinds of equipment."""
 
+_STAGE: Final = r"(?:st(?:a|ae|ea)?ge?s?|staged|satge|stag|speed|spd)"
+
 STAGES: Final[Table] = (
     ("variable", whole_words(r"variable|inverter|modulating|multi[- ]?(?:stage|speed)")),
     (
         "two",
         whole_words(
-            r"(?:2|two|to|too|dual)[- ]?(?:stages?|staged|speed)", r"hi(?:gh)?[-/ ]lo(?:w)?"
+            rf"(?:2|two|to|too|dual)[- ]?{_STAGE}", r"hi(?:gh)?[-/ ]lo(?:w)?"
         ),
     ),
-    ("single", whole_words(r"(?:1|one|single)[- ]?(?:stages?|staged|speed)")),
+    ("single", whole_words(rf"(?:1|one|single|sngle|singl)[- ]?{_STAGE}")),
 )
 """Stages of equipment."""
 
