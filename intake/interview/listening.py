@@ -220,8 +220,8 @@ def _listen(question: Question, text: str, job: Job, previous: Previous | None) 
         found = _as_asked(question, found, line) or found
     if question.choices and lost and len(text) <= LONGEST_ANSWER:
         return Rejected(f"I can't read that as an answer. {_wanted(question)}")
-    if isinstance(found, Accepted) and question.field == "duct" and found.place == "bare":
-        found = replace(found, values={"material": "galvanized", **found.values})
+    if isinstance(found, Accepted) and question.field == "duct":
+        found = _bare(found)
     if question.section == "supply.trunks" and question.field == "duct":
         return _several_trunks(found, line, job)
     return found
@@ -271,10 +271,15 @@ def _exact_choice(question: Question, line: str) -> Accepted | None:
     return None
 
 
+_SIZE: Final = re.compile(r"\d ?(?:x|by|×|\*) ?\d", re.IGNORECASE)
+
+
 def _own(question: Question, text: str, previous: Previous | None) -> Reading:
     plain = read("text", text, previous=previous)
     if isinstance(plain, Command):
         return plain
+    if question.field == "measured_where" and _SIZE.search(text):
+        return Rejected(f"That is a size. {question.words}")
     found = read_own(question.field, text, question.choices)
     if isinstance(found, Accepted):
         return Accepted(found.values, sureness(normalise(text)), found.place, found.others)
@@ -344,6 +349,7 @@ def _several_trunks(found: Reading, line: str, job: Job) -> Reading:
     if counted and not (isinstance(found, Accepted) and "count" in found.values):
         rest = read("duct", counted["rest"])
         if isinstance(rest, Accepted) and "shape" in rest.values:
+            rest = _bare(rest)
             said = counted["count"]
             count = _COUNTS.get(said) or int(said)
             return Accepted({**rest.values, "count": count}, rest.sure, rest.place, rest.others)
@@ -360,6 +366,13 @@ def _several_trunks(found: Reading, line: str, job: Job) -> Reading:
         rows: list[Value] = [*sizes]
         return Accepted({"ducts": rows})
     return found
+
+
+def _bare(found: Accepted) -> Accepted:
+    """Bare said with a size is bare metal."""
+    if found.place != "bare":
+        return found
+    return replace(found, values={"material": "galvanized", **found.values})
 
 
 _AT: Final = re.compile(r"(?P<drop>.+?)\s*(?:@|\bat\b|\bfor\b|,)\s*(?P<at>[\d,. ]+(?:k|cfm)?.*)")

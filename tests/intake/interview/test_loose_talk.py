@@ -423,3 +423,19 @@ def test_a_thing_that_isnt_there_is_taken_for_its_own_question():
     told = before_the_trunks().play("there's no return trunk")
     assert told.talk.job.length("return.trunks") == 0
     assert told.key == "trunk_count"
+
+
+def test_a_count_before_a_bare_size_keeps_all_three():
+    told = before_the_trunks().play("2, 18x8 each, bare")
+    job = told.talk.job
+    assert job.stated("supply.trunks.0.count") == Known(2.0, How.MEASURED)
+    assert job.word("supply.trunks.0.material") == "galvanized"
+    assert told.key == "drop_size"
+
+
+def test_a_size_is_no_answer_to_where_the_tape_was():
+    told = before_the_trunks().play("one", "18x8 lined")
+    assert told.key == "trunk_where"
+    told.play("2, 18x8 each, bare")
+    assert told.key == "trunk_where"
+    assert told.talk.job.word("supply.trunks.0.measured_where") is None
