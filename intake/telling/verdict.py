@@ -142,9 +142,12 @@ def short_verdict(verdict: Verdict) -> str:
     """Every mode's status on one line, for "what would you say if we stopped now?"."""
     if not verdict.modes:
         return "nothing yet: how much air the new equipment needs isn't known"
-    return "; ".join(
-        f"{mode_words(one.mode)}: {_status_words(one)}" for one in verdict.modes.values()
-    )
+    same: dict[str, list[str]] = {}
+    for one in verdict.modes.values():
+        same.setdefault(_status_words(one), []).append(mode_words(one.mode))
+    if len(same) == 1 and len(verdict.modes) > 2:
+        return f"every airflow: {next(iter(same))}"
+    return "; ".join(f"{_listed(names)}: {words}" for words, names in same.items())
 
 
 def _status_words(mode: ModeVerdict) -> str:
