@@ -223,9 +223,12 @@ def _many(said: Scan, numbers: list[Item], low: float, high: float) -> Reading:
                 pair_roles = [roles[numbers.index(n)] for n in pair]
                 if all(pair_roles) and pair_roles[0] != pair_roles[1]:
                     made = _pair(_degf(pair[0]), _degf(pair[1]), pair_roles, low, high)
-                    if isinstance(made, Accepted):
-                        return Accepted({**made.values, "delta_degF": _delta(numbers[k])})
-                    return made
+                    told = {"delta_degF": _delta(numbers[k])}
+                    if not isinstance(made, Accepted):
+                        return made
+                    if not believable("delta_degF", _delta(numbers[k])):
+                        return implausible("temperature", {**made.values, **told})
+                    return Accepted({**made.values, **told})
     return AskBack(
         "Those are several temperatures. Please give the return and the supply,"
         " such as: return 75 supply 55.",

@@ -171,3 +171,8 @@ def test_several_ducts_of_one_dimension_are_round(text: str, count: int) -> None
 )
 def test_a_spread_that_leaves_what_houses_have_is_asked_about(field: str, text: str) -> None:
     assert isinstance(read(field, text), AskBack)
+
+
+@pytest.mark.parametrize("text", ["TD neg .30 supply .91 return .33", "dela 0 C and r .28 s .36"])
+def test_a_difference_told_with_its_pair_is_held_to_what_houses_have(text: str) -> None:
+    assert not isinstance(read("temperature", text), Accepted)
