@@ -53,9 +53,7 @@ STAGES: Final[Table] = (
     ("variable", whole_words(r"variable|inverter|modulating|multi[- ]?(?:stage|speed)")),
     (
         "two",
-        whole_words(
-            rf"(?:2|two|to|too|dual)[- ]?{_STAGE}", r"hi(?:gh)?[-/ ]lo(?:w)?"
-        ),
+        whole_words(rf"(?:2|two|to|too|dual)[- ]?{_STAGE}", r"hi(?:gh)?[-/ ]lo(?:w)?"),
     ),
     ("single", whole_words(rf"(?:1|one|single|sngle|singl)[- ]?{_STAGE}")),
 )

@@ -155,7 +155,7 @@ def _several(said: Scan, sizes: list[Size], materials: tuple[str, ...]) -> Readi
         return AskBack(
             f"How many {echo('duct', distinct[0])} ducts are there?", (only,), AskKind.TWO_VALUES
         )
-    names = " and ".join(echo("duct", r) for r in distinct)
+    names = " and ".join(echo("duct", r) for r in distinct).rstrip(".")
     return AskBack(
         f"That is more than one size: {names}. Which one is meant here? One at a time, please.",
         tuple(distinct),
@@ -176,7 +176,7 @@ def _several_runs(said: Scan, runs: tuple[Runs, ...], materials: tuple[str, ...]
         ordered({"shape": "round", "diameter_in": run.diameter_in, **base, "count": run.low})
         for run in runs
     )
-    names = " and ".join(echo("duct", row) for row in rows)
+    names = " and ".join(echo("duct", row) for row in rows).rstrip(".")
     return AskBack(
         f"That is more than one size: {names}. Which one is meant here? One at a time, please.",
         rows,
