@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from typing import Final
 
 from intake.interview.listening import listen
+from intake.interview.own_words import TOOLS
 from intake.interview.planner import question_of
 from intake.interview.question import Question
 from intake.interview.taking import elsewhere, named_first
@@ -15,7 +16,7 @@ from intake.reading.result import Accepted
 
 __all__ = ["Clause", "clauses"]
 
-_MARKS: Final = re.compile(r"([,;](?!\d{3}\b)|\.(?!\d)|\b(?:and|plus)\b)")
+_MARKS: Final = re.compile(r"([,;](?!\d{3}\b)|\.(?!\d)|\b(?:and|plus|but)\b)")
 _PASTED: Final = ("blower_table", "cooling_rows")
 
 
@@ -81,7 +82,10 @@ def _comes_next(talk: Talk, question: Question, piece: str) -> Question | None:
     """The question after the open one that a piece answers, where the open one can't use it."""
     for key in _NEXT.get(question.key, ()):
         coming = question_of(key)
-        if coming is None or isinstance(listen(question, piece, talk.state.job), Accepted):
+        if coming is None:
+            continue
+        names_it = coming.field == "tools" and any(tool.search(piece) for _, tool in TOOLS)
+        if not names_it and isinstance(listen(question, piece, talk.state.job), Accepted):
             continue
         if isinstance(listen(coming, piece, talk.state.job), Accepted):
             return coming

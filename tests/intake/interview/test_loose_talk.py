@@ -439,3 +439,11 @@ def test_a_size_is_no_answer_to_where_the_tape_was():
     told.play("2, 18x8 each, bare")
     assert told.key == "trunk_where"
     assert told.talk.job.word("supply.trunks.0.measured_where") is None
+
+
+def test_a_tool_told_behind_a_but_is_no_second_answer_to_the_blower():
+    told = Dialogue().play("no", "3 ton single stage heat pump, 1200 cfm", "same", "none")
+    told.play("yes but just a tape today")
+    assert told.talk.job.word("old.works") == "yes"
+    assert told.talk.job.word("site.has_tape") == "yes"
+    assert told.talk.job.word("site.has_gauge") == "no"
