@@ -5,6 +5,7 @@ import pytest
 from support.houses import COOLING, HEATING, finding, job
 
 from engine.assessment import assess
+from engine.candidate import BLOWER_TABLES, COOLING_ROWS
 from engine.errors import EngineError
 from engine.job.belief import Between, How, Known
 from engine.job.job import Job
@@ -15,8 +16,6 @@ from engine.job.sections import ducts_of
 from engine.judge import judge
 from engine.verdict import ModeStatus
 from engine.what_if import (
-    BLOWER_TABLES,
-    COOLING_ROWS,
     SOLD_TONS,
     Candidate,
     candidate_job,
@@ -192,6 +191,15 @@ def test_plain_facts_are_set_and_the_size_among_them_has_its_consequences():
         job(**THREE_TONS), Candidate(tons=2.5, facts={"equipment.stages": "two"})
     )
     assert Mode.COOLING_LOW in assess(after, samples=16).modes
+
+
+def test_one_stage_has_no_low_airflow_and_full_cooling_stays():
+    its = heat_pump(equipment__stages="two", target__cooling_low_cfm=840)
+    after = candidate_job(its, Candidate(facts={"equipment.stages": "single"}))
+    assert after.stated("target.cooling_low_cfm") is None
+    assert after.number("target.cooling_high_cfm") == 1200.0
+    assert not after.blower
+    assert Mode.COOLING_LOW not in assess(after, samples=16).modes
 
 
 @pytest.mark.parametrize("wrong", [
