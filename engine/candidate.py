@@ -19,6 +19,7 @@ from engine.job.targets import target_of
 __all__ = [
     "BLOWER_TABLES",
     "COOLING_ROWS",
+    "OF_THE_BLOWER",
     "WITH_TONS",
     "Candidate",
     "candidate_job",
@@ -37,7 +38,7 @@ _STAGES: Final = "equipment.stages"
 _INPUT: Final = "equipment.heating_input_btuh"
 _EFFICIENCY: Final = "equipment.heating_efficiency_fraction"
 _OF_THE_COIL: Final = ("new.coil_drop_inwc", "new.coil_drop_at_cfm")
-_OF_THE_BLOWER: Final = (
+OF_THE_BLOWER: Final = (
     "equipment.rated_static_inwc",
     "equipment.max_static_inwc",
     "new.cabinet_width_in",
@@ -148,7 +149,7 @@ def _without(job: Job, keys: Sequence[str]) -> Job:
 
 
 def _without_blower(job: Job) -> Job:
-    return replace(_without(job, _OF_THE_BLOWER), blower=())
+    return replace(_without(job, OF_THE_BLOWER), blower=())
 
 
 def _without_airflow(job: Job, mode: Mode) -> Job:

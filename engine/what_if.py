@@ -8,7 +8,14 @@ from dataclasses import dataclass, replace
 from typing import Final
 
 from engine.assessment import SAMPLES, Assessment, assess
-from engine.candidate import WITH_TONS, Candidate, candidate_job, no_longer_held
+from engine.candidate import (
+    BLOWER_TABLES,
+    OF_THE_BLOWER,
+    WITH_TONS,
+    Candidate,
+    candidate_job,
+    no_longer_held,
+)
 from engine.checks.raw import spread_of
 from engine.errors import FactError
 from engine.floor import OF_THE_EQUIPMENT, unmet_floor
@@ -119,7 +126,9 @@ def judge_candidate(
     after = candidate_job(as_is.job, candidate)
     had = None
     if collectable is not None:
-        had = frozenset(collectable) | frozenset(no_longer_held(as_is.job, after))
+        gone = frozenset(no_longer_held(as_is.job, after))
+        table = frozenset((BLOWER_TABLES,) if gone.intersection(OF_THE_BLOWER) else ())
+        had = gone | table | frozenset(collectable)
     return judge(
         after,
         samples=samples,

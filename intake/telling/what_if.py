@@ -33,6 +33,7 @@ _WORST_FIRST: Final = (
     ModeStatus.CARRIES_WITH_CHANGES,
     ModeStatus.CARRIES,
 )
+_START: Final = {ModeStatus.CARRIES: "Closest to its limit"}
 _SAME: Final = 0.005
 """Airflows this much apart, as a share, are told as the same."""
 
@@ -69,12 +70,15 @@ def candidate_sentences(
         One line, or two.
     """
     differ = [mode for key, mode in after.modes.items() if _differs(before.modes.get(key), mode)]
-    same = [mode_words(key) for key, mode in after.modes.items() if mode not in differ]
+    same = [mode for mode in after.modes.values() if mode not in differ]
     if not after.modes:
         return [f"With {words}: nothing can be judged yet."]
     told = [_changed(before.modes.get(mode.mode), mode) for mode in differ]
-    if same:
-        told.append(f"{' and '.join(same)} {'as now' if differ else 'stays as it is now'}")
+    if differ and same:
+        told.append(f"{' and '.join(mode_words(mode.mode) for mode in same)} as now")
+    if not differ:
+        stays = ", ".join(f"{mode_words(mode.mode)} {status_words(mode)}" for mode in same)
+        told = [f"nothing changes, {stays}"]
     first = f"With {words}: {'; '.join(told)}."
     shown = differ or list(after.modes.values())
     worst = min(shown, key=lambda one: (_WORST_FIRST.index(one.status), -one.over_share))
@@ -113,15 +117,15 @@ def _why(
     told = []
     reason = _reason(worst)
     if reason is not None:
-        start = "Closest to its limit" if worst.status is ModeStatus.CARRIES else "Decides"
+        open_ = worst.borderline or worst.status is ModeStatus.CANT_SAY
+        start = "In doubt" if open_ else _START.get(worst.status, "Because")
         told.append(f"{start}: {_reason_words(reason, job)}.")
-    air = [
-        f"{'' if len(shown) == 1 else f'in {mode_words(one.mode)} '}{delivered_words(one)}"
-        for one in shown
-        if one.delivered_cfm is not None
-    ]
-    if air:
-        told.append(f"The blower gives {', '.join(dict.fromkeys(air))}.")
+    air = [one for one in shown if one.delivered_cfm is not None]
+    if len(air) == 1:
+        told.append(f"The blower will give {delivered_words(air[0])}.")
+    elif air:
+        each = (f"{cfm(_likely(one.delivered_cfm))} in {mode_words(one.mode)}" for one in air)
+        told.append(f"The blower will give about {', '.join(each)}.")
     left_out = left_out_words(gone, job)
     missing = [key for key in worst.unmet_floor if key not in gone]
     if worst.status is ModeStatus.CANT_SAY and missing:
