@@ -206,13 +206,15 @@ def _read_out(columns: Sequence[_Column]) -> list[str]:
             if mode not in column.verdict.modes:
                 continue
             lines.append(f"{_capital(mode_words(mode))}:")
-            lines += [f"  {label}: {words}" for label, words in _rows(column, mode)]
+            lines += [
+                _wrapped(f"  {label}: {words}", "    ") for label, words in _rows(column, mode)
+            ]
     return lines
 
 
-def _wrapped(text: str) -> str:
+def _wrapped(text: str, indent: str = "") -> str:
     columns = min(shutil.get_terminal_size((TABLE_COLUMNS, 24)).columns, TABLE_COLUMNS)
-    return textwrap.fill(text, max(columns, 20), break_on_hyphens=False)
+    return textwrap.fill(text, max(columns, 20), subsequent_indent=indent, break_on_hyphens=False)
 
 
 def _capital(text: str) -> str:

@@ -135,7 +135,14 @@ def read_candidate(text: str, job: Job) -> Tried | str:
     # Imported here: it loads numpy and the physics, which a talk needs once it tries something.
     from engine.what_if import Candidate
 
-    return Tried(", ".join(words), Candidate(**edits))
+    return Tried(_called(words), Candidate(**edits))
+
+
+def _called(words: Sequence[str]) -> str:
+    """The words of all parts; a furnace that was named already isn't named again."""
+    named = any(one.endswith(_FURNACE) for one in words)
+    told = (one.removeprefix(f"a {_FURNACE} ") if named else one for one in words)
+    return ", ".join(told)
 
 
 def _with_the_same(airflow: Mapping[Mode, float], job: Job) -> Mapping[Mode, float]:
@@ -274,7 +281,7 @@ _LESS: Final = ("smaller", "less", "down", "lower")
 
 def _step(part: str, job: Job) -> _Edits | str:
     match, now = _STEP.search(part), job.number("equipment.cooling_tons")
-    if match is None or not _FILLER.fullmatch(_STEP.sub("", part).strip()):
+    if match is None or not _FILLER.fullmatch(" ".join(_STEP.sub("", part).split())):
         return _not_tried(part)
     if now is None:
         return "Smaller or larger than what? Name the size, in tons."
@@ -319,6 +326,7 @@ def _fits(asked: str, kind: str) -> bool:
     return asked == kind or (asked in ("furnace", "heat_pump") and kind == "dual_fuel")
 
 
+_FURNACE: Final = "furnace"
 _WITH_BURNER: Final = (None, "furnace", "dual_fuel", "packaged")
 
 
@@ -330,11 +338,10 @@ def _heat(values: Values, kind: str | None) -> _Edits | str:
     told = []
     if "input_btuh" in found:
         edits["heating_input_btuh"] = found["input_btuh"]
-        told.append(f"a {found['input_btuh']:,.0f} Btu/h furnace")
+        told.append(f"a {found['input_btuh']:,.0f} Btu/h {_FURNACE}")
     if "efficiency" in found:
         edits["heating_efficiency_fraction"] = found["efficiency"]
-        share = f"{100.0 * found['efficiency']:.0f}%"
-        told.append(f"{share} efficient" if told else f"a furnace {share} efficient")
+        told.append(f"a {_FURNACE} {100.0 * found['efficiency']:.0f}% efficient")
     return edits, told
 
 

@@ -1,4 +1,4 @@
-""" "What if it were 2.5 tons?": other equipment tried in the middle of a talk, with nothing kept."""
+"""A line that asks "what if": other equipment tried in the middle of a talk, nothing kept."""
 
 import re
 from collections.abc import Callable, Sequence
