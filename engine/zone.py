@@ -47,8 +47,14 @@ def zone_verdict(
             f"smallest zone alone: {zone}, so the system is judged with every zone open; give its "
             "ducts and how many registers it has"
         )
+    found = assessment.house.as_found
     alone = assess(
-        zone.job, samples=samples, seed=seed, limits=limits, evidence=assessment.evidence
+        zone.job,
+        samples=samples,
+        seed=seed,
+        limits=limits,
+        evidence=assessment.evidence,
+        as_found=None if found is None else found.job,
     )
     modes = {
         mode: mode_verdict(alone, alone.modes[mode], unmet(mode), still_open=bool(unmet(mode)))

@@ -126,6 +126,30 @@ def judge(facts_json: str, form: str, nothing_more: bool, limits: tuple[str, ...
         write_text(judge_file(facts_json, form, nothing_more=nothing_more, limits=limits), None)
 
 
+@main.command("try")
+@click.argument("job", metavar="JOB", type=click.Path(allow_dash=True))
+@click.option(
+    "--with",
+    "withs",
+    multiple=True,
+    metavar="EQUIPMENT",
+    help='Other equipment, as you\'d say it: "2.5 tons"; up to three, side by side.',
+)
+@click.option("--format", "form", type=click.Choice(["text", "json"]), default="text")
+@_STORE
+def try_equipment(job: str, withs: tuple[str, ...], form: str, store: Path | None) -> None:
+    """Try other equipment on a job's ducts, side by side.
+
+    JOB is a kept job's ID or a file of facts. --with takes tons, CFM, a coil, a filter, a
+    furnace: trunktalk try 12 --with "2.5 tons" --with "3 tons, 1100 cfm". Nothing of it is kept.
+    """
+    from intake.commands.told import told, write_text
+    from intake.commands.trying import try_json, try_text
+
+    with told():
+        write_text((try_json if form == "json" else try_text)(job, withs, store), None)
+
+
 @main.command()
 @click.argument("words", nargs=-1)
 @click.option("--format", "form", type=click.Choice(["text", "json"]), default="text")

@@ -16,7 +16,7 @@ from engine.job.priors import (
     DROP_IN2_PER_TON,
     RETURN_TRUNK_IN2_PER_TON,
     TRUNK_IN2_PER_TON,
-    believed_tons,
+    tons_of_the_house,
 )
 from engine.job.sample import House
 from engine.trade.materials import Material, is_flexible
@@ -146,7 +146,7 @@ def _believed_side(house: House, key: str, side: str) -> Array:
         "return.branches": RETURN_TRUNK_IN2_PER_TON,
     }[name]
     among = max(house.job.length(name) or 1, 1)
-    tons = believed_tons(house) / among
+    tons = tons_of_the_house(house) / among
     low, likely, high = (
         np.maximum(a * tons, 30.0) for a in (per_ton.low, per_ton.likely, per_ton.high)
     )

@@ -11,7 +11,7 @@ import numpy as np
 
 from engine.arrays import Array
 from engine.job.belief import How
-from engine.job.priors import FILTER_IN2_PER_TON, OPENING_IN2_PER_TON, believed_tons
+from engine.job.priors import FILTER_IN2_PER_TON, OPENING_IN2_PER_TON, tons_of_the_house
 from engine.job.sample import House, Mask
 from engine.trade.measuring import MEASURED_WHERE, MeasuredWhere
 
@@ -128,7 +128,7 @@ def _unsaid_place(house: House, fact: str) -> Mask:
 def _usual_filter(house: House, place: str, present: Mask) -> FilterBank:
     r = FILTER_IN2_PER_TON
     per_ton = house.assumed("filters in2 per ton", r.low, r.likely, r.high, fact="filters")
-    area = believed_tons(house) * np.maximum(per_ton, r.least) / 144.0
+    area = tons_of_the_house(house) * np.maximum(per_ton, r.least) / 144.0
     depth = house.assumed("filters depth", 1.0, 1.0, 4.0, fact="filters").clip(0.5, 5.0)
     sizes = f"a believed {area[0] * 144.0:,.0f} sq in."
     return FilterBank(place, False, area, depth, present, sizes, ("filters",))
@@ -209,7 +209,7 @@ def _usual_openings(house: House, banks: tuple[FilterBank, ...]) -> Openings:
     per_ton = house.assumed(
         "return.grilles in2 per ton", r.low, r.likely, r.high, fact="return.grilles"
     )
-    area = believed_tons(house) * np.maximum(per_ton, r.least) / 144.0
+    area = tons_of_the_house(house) * np.maximum(per_ton, r.least) / 144.0
     filtered = np.zeros(house.members, dtype=bool)
     for bank in banks:
         if bank.place == "grille":

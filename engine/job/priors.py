@@ -41,6 +41,7 @@ __all__ = [
     "TWO_TRUNKS",
     "Range",
     "believed_tons",
+    "tons_of_the_house",
     "two_trunks",
 ]
 
@@ -119,6 +120,14 @@ def believed_tons(house: House) -> Array:
     if old is not None:
         return house.assumed("equipment.cooling_tons", old - 0.25, old, old + 0.25)
     return house.number("equipment.cooling_tons")
+
+
+def tons_of_the_house(house: House) -> Array:
+    """The size that ducts nobody described are believed to be made for, (n + 1,).
+
+    Where other equipment is tried, the ducts stay as they were believed to be.
+    """
+    return believed_tons(house.as_found or house)
 
 
 def two_trunks(house: House) -> Mask:

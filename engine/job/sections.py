@@ -22,7 +22,7 @@ from engine.job.priors import (
     TWO_TRUNKS,
     TWO_TRUNKS_AREA_RATIO,
     Range,
-    believed_tons,
+    tons_of_the_house,
     two_trunks,
 )
 from engine.job.sample import House, Mask
@@ -196,7 +196,7 @@ def believed_round(
 
 def _usual(house: House, name: str, per_ton: Range, share: Array, size: Array) -> Duct:
     key = f"{name}.0"
-    tons = believed_tons(house) * size
+    tons = tons_of_the_house(house) * size
     each_ton = house.assumed(
         f"{key} in2 per ton", per_ton.low, per_ton.likely, per_ton.high, fact=name
     )
@@ -407,7 +407,7 @@ def _with_branch_share(house: House, duct: Duct, ducts: list[Duct]) -> Duct:
     registers = house.stated_number("house.supply_registers_count")
     total = np.maximum(told, registers) if registers is not None else told
     if registers is None and told[0] < 4.0:  # a house has more branches than that
-        tons = believed_tons(house)
+        tons = tons_of_the_house(house)
         total = np.maximum(
             told,
             tons

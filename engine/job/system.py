@@ -20,7 +20,7 @@ from engine.job.priors import (
     BRANCH_DIAMETER_IN,
     FILTER_DROP_AT_300_FPM,
     RETURN_TRUNK_THERE,
-    believed_tons,
+    tons_of_the_house,
 )
 from engine.job.sample import House, Mask
 from engine.job.sections import Duct, believed_round, ducts_of, usual_return_trunk
@@ -337,7 +337,7 @@ def _as_all_the_trunks(house: House, trunk: Duct) -> Duct:
 def usual_branches(house: House) -> Duct:
     """Branches nobody spoke of: round, as many as the registers, some of them flex."""
     key = "supply.branches"
-    tons = believed_tons(house)
+    tons = tons_of_the_house(house)
     registers = house.stated_number("house.supply_registers_count")
     if registers is None:
         registers = np.maximum(

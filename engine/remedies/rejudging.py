@@ -18,9 +18,15 @@ _MOST_REJUDGED: Final = 44
 
 @dataclass
 class Rejudge:
-    """Judges edits of one house, each set once, and counts."""
+    """Judges edits of one house, each set once, and counts.
+
+    Attributes:
+        job: What is edited.
+        as_found: What is known of the house; the job itself, unless it tries other equipment.
+    """
 
     job: Job
+    as_found: Job
     seed: int
     limits: Limits
     full_samples: int
@@ -44,7 +50,7 @@ class Rejudge:
                 seed=self.seed,
                 limits=self.limits,
                 evidence=self.few.evidence,
-                as_found=self.job,
+                as_found=self.as_found,
             )
         return self.known[key]
 
@@ -58,7 +64,7 @@ class Rejudge:
                 seed=self.seed,
                 limits=self.limits,
                 evidence=self.full_evidence,
-                as_found=self.job,
+                as_found=self.as_found,
             )
         return self.confirmed[key]
 

@@ -83,14 +83,27 @@ def find_changes(
     if not offered and not conditional:
         return NO_CHANGES
     few_samples = min(_SEARCH_SAMPLES, samples)
+    tried = assessment.house.as_found
+    found = assessment.job if tried is None else tried.job
     few = assess(
-        assessment.job,
+        found,
         samples=few_samples,
         seed=seed,
         limits=limits,
         posterior=None if assessment.evidence is None else assessment.evidence.posterior,
     )
-    judge = Rejudge(assessment.job, seed, limits, samples, assessment.evidence, few, few_samples)
+    if tried is not None:
+        few = assess(
+            assessment.job,
+            samples=few_samples,
+            seed=seed,
+            limits=limits,
+            evidence=few.evidence,
+            as_found=found,
+        )
+    judge = Rejudge(
+        assessment.job, found, seed, limits, samples, assessment.evidence, few, few_samples
+    )
     search = _Search(assessment, judge, offered, conditional)
     return search.changes()
 

@@ -11,7 +11,7 @@ from engine.judge import judge
 from intake.commands.limits import turned_by
 from intake.commands.told import ToldError
 
-__all__ = ["judge_file"]
+__all__ = ["job_of_file", "judge_file"]
 
 LARGEST_BYTES = 4_000_000
 """A file of facts is a few kilobytes; something larger is something else."""
@@ -34,10 +34,9 @@ def judge_file(
         ToldError: The file can't be read or is no JSON object.
         EngineError: A fact is unknown, malformed or impossible; names its key.
     """
-    from engine.job.loading import job_from_mapping
     from intake.report.content import content_of
 
-    job: Job = job_from_mapping(_mapping(_bytes(source), source), whole_lists=True)
+    job = job_of_file(source)
     used = turned_by(limits)
     verdict = judge(job, limits=used, collectable=() if nothing_more else None)
     content = content_of(job, verdict, limits=used)
@@ -48,6 +47,22 @@ def judge_file(
     from intake.report.markdown import report_markdown
 
     return report_markdown(content)
+
+
+def job_of_file(source: str) -> Job:
+    """The job that a file of facts tells.
+
+    Args:
+        source: Path of a JSON file; "-" is the input.
+
+    Raises:
+        ToldError: The file can't be read or is no JSON object.
+        EngineError: A fact is unknown, malformed or impossible; names its key.
+    """
+    from engine.job.loading import job_from_mapping
+
+    job: Job = job_from_mapping(_mapping(_bytes(source), source), whole_lists=True)
+    return job
 
 
 def _bytes(source: str) -> bytes:

@@ -11,7 +11,7 @@ if TYPE_CHECKING:
     from intake.interview.events import Event
     from intake.report.content import Content
 
-__all__ = ["FORMATS", "content_of_talk", "formatted", "report_of", "typed_id"]
+__all__ = ["FORMATS", "content_of_talk", "formatted", "kept_talk", "report_of", "typed_id"]
 
 FORMATS = {"markdown": "md", "html": "html", "json": "json"}
 """Forms of a report, and what its file's name ends in."""
@@ -25,6 +25,18 @@ def report_of(job_id: str, form: str, store: Path | None) -> str:
         StoreError: There is no such job, or it can't be read.
     """
     from intake.interview.conversation import Conversation
+
+    events, title = kept_talk(job_id, store)
+    return formatted(content_of_talk(Conversation(events), events, title), form)
+
+
+def kept_talk(job_id: str, store: Path | None) -> "tuple[tuple[Event, ...], str]":
+    """What happened in a kept job, and its title.
+
+    Raises:
+        ToldError: There is no store.
+        StoreError: There is no such job, or it can't be read.
+    """
     from intake.keeping.place import default_store
     from intake.keeping.store import Store
 
@@ -33,8 +45,7 @@ def report_of(job_id: str, form: str, store: Path | None) -> str:
         raise ToldError(f"No job is kept in {path} yet; `{started_as()} talk` begins one.")
     with Store(path) as opened:
         job_id = typed_id(job_id)
-        events, title = opened.events(job_id), opened.title(job_id)
-    return formatted(content_of_talk(Conversation(events), events, title), form)
+        return tuple(opened.events(job_id)), opened.title(job_id)
 
 
 def content_of_talk(talk: "Conversation", events: Iterable["Event"], title: str) -> "Content":

@@ -34,6 +34,7 @@ COMMANDS: Final[tuple[tuple[str, str], ...]] = (
     ("undo", "takes the last answer back"),
     ("sorry, 17 not 11", "corrects the last answer; name another to correct that"),
     ("show", "lists what I have and what I'd say now"),
+    ("what if 2.5 tons", "tries other tons, CFM, filter, coil or furnace; keeps nothing"),
     ("finish", "ends with what can be said now"),
     ("quit", "stops; everything is kept"),
 )

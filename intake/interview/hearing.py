@@ -33,6 +33,7 @@ from intake.interview.taking import (
 from intake.interview.talk import Talk, say
 from intake.interview.told import figure
 from intake.interview.turns import Manner, Say, Voice
+from intake.interview.what_if import tried
 from intake.reading.clean import normalise
 from intake.reading.echo import echo
 from intake.reading.read import read
@@ -74,6 +75,9 @@ def heard(talk: Talk, line: str) -> list[Say]:
     if flagged is not None:
         return flagged
     asked = short_answer(normalise(line))
+    other = tried(talk, line, answers=lambda: _answers(talk, line), answered=asked is not None)
+    if other is not None:
+        return danger.told_only(talk, line) + other
     if asked is not None and not _answers(talk, line):
         return [say(Manner.HELP, asked)]
     told_first = danger.told_only(talk, line)

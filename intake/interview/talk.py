@@ -15,6 +15,7 @@ from intake.interview.turns import Manner, Say, Speaker, Voice
 
 if TYPE_CHECKING:  # the engine's numbers are loaded once something is judged
     from engine.assessment import Assessment
+    from engine.what_if import Candidate, LargestQuiet
     from intake.interview.weighing import Weighing
 
 __all__ = ["Judge", "Talk", "say"]
@@ -111,6 +112,25 @@ class Talk:
         verdict = self._judge(job) if self._judge is not None else self._by_engine(job, open_facts)
         self._judged = (job, open_facts, verdict)
         return verdict
+
+    def verdict_with(self, candidate: "Candidate") -> Verdict:
+        """The verdict of what is known with other equipment; nothing of it is kept.
+
+        Raises:
+            FactError: The candidate holds a value that no house has.
+        """
+        # Imported here for the same reason as the engine below.
+        from engine.what_if import candidate_job, judge_candidate
+
+        if self._judge is not None:
+            return self._judge(candidate_job(self.state.job, candidate))
+        return judge_candidate(self._assessed(), candidate, collectable=self.collectable)
+
+    def largest_quiet(self) -> "LargestQuiet | None":
+        """The largest cooling size that the ducts carry; see `engine.what_if`."""
+        from engine.what_if import largest_quiet
+
+        return largest_quiet(self.state.job, assessment=self._assessed())
 
     def booking(self) -> Booking:
         """The card as it stands."""
