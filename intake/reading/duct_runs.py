@@ -61,7 +61,7 @@ def _is_count(item: Item) -> bool:
 def _is_diameter(items: list[Item], i: int) -> bool:
     item = items[i]
     behind = items[i + 1] if i + 1 < len(items) else None
-    sized = item.unit == "in" or item.plural
+    sized = item.unit == "in" or (item.plural and not item.unit)
     rounded = behind is not None and behind.means("shape.round", "shape.roundish")
     return (sized or (rounded and not item.unit)) and believable("diameter_in", inches(item))
 
