@@ -148,13 +148,13 @@ def usual_trunk(house: House) -> Duct:
 
 def usual_return_trunk(house: House) -> Duct:
     """One of the one or two return trunks believed to be there; one for each stated drop."""
-    drops = (house.as_found or house).job.length("return.drops") or 1
+    found = house.as_found or house  # a new drop makes no return trunk larger
+    led_to = ducts_of(found, "return.drops")  # stated or believed: what is learnt of one tells
+    drops = sum(float(drop.count[0]) for drop in led_to)
     two = house.is_word("return.trunks count", "two", prior=TWO_TRUNKS, fact="return.trunks")
     each = 1.0 / drops if drops > 1 else np.where(two, 0.5, 1.0)
     size = np.where(each < 1.0, each * TWO_TRUNKS_AREA_RATIO, 1.0)
     share = house.full(1.0) * each
-    found = house.as_found or house  # a new drop makes no return trunk larger
-    led_to = ducts_of(found, "return.drops")  # stated or believed: what is learnt of one tells
     if not led_to:
         return _usual(house, "return.trunks", RETURN_TRUNK_IN2_PER_TON, share, size)
     over = RETURN_TRUNK_OVER_DROP
@@ -203,11 +203,16 @@ def _usual(house: House, name: str, per_ton: Range, share: Array, size: Array) -
     return _of_area(house, name, tons * np.maximum(each_ton, per_ton.least), share)
 
 
+_WIDEST_IN: Final = 40.0
+"""No believed duct is wider or taller (judgement)."""
+
+
 def _of_area(house: House, name: str, area_in2: Array, share: Array) -> Duct:
     """A believed rectangular duct of an area, of a usual height."""
     key = f"{name}.0"
     height = house.assumed(f"{key} usual height", 8.0, 8.0, 10.0, fact=name)
-    width = np.maximum(area_in2 / height, 5.0)
+    width = np.clip(area_in2 / height, 5.0, _WIDEST_IN)
+    height = np.clip(area_in2 / width, height, _WIDEST_IN)
     return _duct(
         house,
         key,
