@@ -39,14 +39,7 @@ _SAME: Final = 0.005
 
 
 def status_words(mode: ModeVerdict) -> str:
-    """A mode's status in two or three words.
-
-    >>> from engine.verdict import Spread
-    >>>     >>> air = Spread(1000.0, 1000.0, 1000.0)
-    >>> status_words(ModeVerdict(Mode.COOLING_HIGH, ModeStatus.WONT_CARRY, 0.97, False, 0.97, "",
-    ...                          air, None, None, ()))
-    "won't carry"
-    """
+    """A mode's status in two or three words ("won't carry")."""
     if mode.borderline:
         return f"on the line, plan as {_STATUS[mode.status]}"
     if mode.treat_as is not None:
@@ -175,14 +168,7 @@ def decided_by(mode: ModeVerdict, job: Job) -> str:
 
 
 def delivered_words(mode: ModeVerdict) -> str:
-    """The air a mode gets at the blower; "can't be said" without it.
-
-    >>> from engine.verdict import Spread
-    >>> air = Spread(1000.0, 1000.0, 1000.0)
-    >>> delivered_words(ModeVerdict(Mode.COOLING_HIGH, ModeStatus.WONT_CARRY, 0.97, False, 0.97,
-    ...                             "", air, None, None, ()))
-    "can't be said"
-    """
+    """The air a mode gets at the blower; "can't be said" where nothing tells."""
     air = mode.delivered_cfm
     return "can't be said" if air is None else spread(air.low, air.likely, air.high, "CFM")
 
