@@ -169,7 +169,7 @@ SPELLINGS: Final[dict[str, str]] = {
     "bar": "bar|bars",
     "microns": "micron|microns",
     "degf": "f|deg f|degrees f|degree f|fahrenheit|degrees fahrenheit|degf|farenheit|fahr"
-    "|degrees farenheit|fahrenhiet|deg fahrenheit",
+    "|degrees farenheit|fahrenhiet|deg fahrenheit|degress f|degres f|degreees f|dgrees f|digrees f",
     "degc": "c|deg c|degrees c|degree c|celsius|degrees celsius|centigrade|degrees centigrade|degc"
     "|celcius|degrees celcius|deg celsius",
     "degk": "kelvin|kelvins|degrees kelvin|deg k",

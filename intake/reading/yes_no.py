@@ -145,6 +145,8 @@ def read_yes_no(text: str, question: str) -> Reading | None:
         return _which(question)
     if _NEVER_LOOKED.search(text) and not YES_START.match(text):
         return Unknown("You can't say.")
+    if _NEVER_DOES.search(text):
+        return Accepted({"yes": False})
     untroubled = _UNTROUBLED.fullmatch(text)
     if untroubled is not None:
         poles = {
@@ -202,6 +204,9 @@ _IRONY: Final = re.compile(
 )
 _NEVER_LOOKED: Final = re.compile(
     r"\bnever (?:thought|paid|looked|checked|tried|been (?:up|down|in)|gave it|asked)\b"
+)
+_NEVER_DOES: Final = re.compile(
+    r"\bnever (?:really |quite |ever )?(?:does|do|did|is|has|have|was|were|will|gets?|got)\b[.! ]*$"
 )
 _UNTROUBLED: Final = re.compile(
     r"(?:yeah |yes |yep |yup |nope |nah )?no (?:problems?|issues?|complaints?|worries|trouble)"
