@@ -11,6 +11,7 @@ from typing import Final
 
 from engine.job.facts import fact_for
 from engine.job.job import Job
+from intake.interview.as_asked import as_asked, without_the_end
 from intake.interview.beside import with_asides
 from intake.interview.events import AskedBack
 from intake.interview.misplaced import by_side, by_stage
@@ -133,17 +134,6 @@ _BOUNDED: Final = frozenset(
 _PASTED: Final = frozenset(("blower_table", "cooling_rows"))
 
 
-_ENDS: Final[Mapping[str, re.Pattern[str]]] = {
-    "strip_cfm": re.compile(
-        r"\b(?:(?:the )?min(?:imum)?(?: (?:is|of))?|at least|not? less than|or (?:more|better))\b"
-    ),
-    "blower_limit": re.compile(
-        r"\b(?:(?:the )?max(?:imum)?(?: (?:is|of))?|up to|at most|no more than|tops)\b"
-    ),
-}
-"""Words that name the very end of a range that a question asks for."""
-
-
 def plain_choices(question: Question) -> tuple[str, ...]:
     """The choices without the words that also mean them."""
     return tuple(entry.partition("=")[0] for entry in question.choices)
@@ -189,9 +179,7 @@ def _listen(question: Question, text: str, job: Job, previous: Previous | None) 
         return Accepted({"yes": warm}, sureness(line))
     if question.key == "d_rooms" and (rooms := rooms_named(line)):
         return Accepted({"count": rooms}, sureness(line))
-    end = _ENDS.get(question.key)
-    if end is not None and end.search(line):  # the end is what was asked for
-        text = line = " ".join(end.sub(" ", line).split())
+    text, line = without_the_end(question, text, line)
     at = (
         _drop_at(question, line)
         or by_stage(question, line, staged=_staged(job))
@@ -217,7 +205,7 @@ def _listen(question: Question, text: str, job: Job, previous: Previous | None) 
         isinstance(found, AskBack) and found.kind is AskKind.WRONG_QUANTITY
     )
     if isinstance(found, AskBack):
-        found = _as_asked(question, found, line) or found
+        found = as_asked(question, found, line) or found
     if question.choices and lost and len(text) <= LONGEST_ANSWER:
         return Rejected(f"I can't read that as an answer. {_wanted(question)}")
     if isinstance(found, Accepted) and question.field == "duct":
@@ -225,32 +213,6 @@ def _listen(question: Question, text: str, job: Job, previous: Previous | None) 
     if question.section == "supply.trunks" and question.field == "duct":
         return _several_trunks(found, line, job)
     return found
-
-
-_EITHER: Final = re.compile(r"\bor\b|\bmaybe\b|\bnot\b|\?|\bthen\b|\bnow\b")
-
-
-def _as_asked(question: Question, found: AskBack, line: str) -> Accepted | None:
-    """What the question's own words decide between readings; None if they don't.
-
-    Two bare pressures come in the order that was asked for, return before supply; a branch told
-    by one size is round. Both are echoed, and "the other way round" turns them.
-    """
-    if _EITHER.search(line):
-        return None
-    readings = found.readings
-    if question.key in ("static_total", "static_split") and found.kind is AskKind.TWO_VALUES:
-        plain = [values["inwc"] for values in readings if set(values) == {"inwc"}]
-        if len(plain) == len(readings) == 2:
-            values = {"return_inwc": plain[0], "supply_inwc": plain[1]}
-            return Accepted(values, sureness(line))
-    if len(readings) != 1:
-        return None
-    both = set(readings[0]) >= {"return_inwc", "supply_inwc"}
-    decided = (both and question.key in ("static_total", "static_split")) or (
-        question.key == "branches" and readings[0].get("shape") == "round"
-    )
-    return Accepted(dict(readings[0]), sureness(line)) if decided else None
 
 
 _AREA: Final = re.compile(r"\b(?:sq|square|sf|ft2|feet)\b")
