@@ -78,11 +78,18 @@ def heard(talk: Talk, line: str) -> list[Say]:
     other = tried(talk, line, answers=lambda: _answers(talk, line), answered=asked is not None)
     if other is not None:
         return danger.told_only(talk, line) + other
-    if asked is not None and not _answers(talk, line):
+    means = _MEANS_WHAT.match(normalise(line)) is not None
+    if asked is not None and (means or not _answers(talk, line)):
         return [say(Manner.HELP, asked)]
+    if means:
+        return obey(talk, Command(CommandName.HELP), talk.question, line) or []
     told_first = danger.told_only(talk, line)
     return told_first + _answer(talk, line)
 
+
+_MEANS_WHAT: Final = re.compile(
+    r"(?:huh|sorry|wait|um|so)?[,? ]*(?:what(?:'?s| do| does| is)? .{0,40}\bmean(?:s|t)?\b|wdym\b)"
+)
 
 _LEAVES: Final = re.compile(r"(?:please )?(?:quit|exit|bye|good ?bye)(?: now| please)?[.! ]*")
 

@@ -11,7 +11,7 @@ from typing import Final
 
 from engine.job.facts import fact_for
 from engine.job.job import Job
-from intake.interview.as_asked import as_asked, without_the_end
+from intake.interview.as_asked import as_asked, count_or_inches, stays_the_same, without_the_end
 from intake.interview.beside import with_asides
 from intake.interview.events import AskedBack
 from intake.interview.misplaced import by_side, by_stage
@@ -61,6 +61,8 @@ _NONE: Final = re.compile(
 )
 _NONE_AND_WHY: Final = re.compile(
     r"(?:none|no drop|no|nope|there'?s none|there isn'?t one|there is none) ?[,;.:-] ?[^\d?]+"
+    r"|(?:no|nope|nah|none),? (?:it|they|the (?:return|drop|air)) (?:opens?|goes|go|comes?|sits?"
+    r"|pulls?|draws?)\b[^\d?]*"
 )
 _TWO_WAYS: Final = re.compile(
     r"(?:there'?s |there are |yes |it'?s )*(?:two|2)[,; ]+(?:trunks[,; ]+)?(?:one |1 )?"
@@ -160,6 +162,8 @@ def _listen(question: Question, text: str, job: Job, previous: Previous | None) 
         return Unknown("You don't have it.")
     if question.none == "zero" and _NONE_AND_WHY.fullmatch(line):
         return Nothing()
+    if question.key == "step_down" and stays_the_same(line, job):
+        return Nothing()
     if question.key == "trunk_count" and _TWO_WAYS.fullmatch(line):
         return Accepted({"count": 2}, sureness(line))
     if question.none and _NONE.fullmatch(line) and not (question.same and _SAME.fullmatch(line)):
@@ -209,8 +213,8 @@ def _listen(question: Question, text: str, job: Job, previous: Previous | None) 
     if question.choices and lost and len(text) <= LONGEST_ANSWER:
         return Rejected(f"I can't read that as an answer. {_wanted(question)}")
     if isinstance(found, Accepted) and question.field == "duct":
-        found = _bare(found)
-    if question.section == "supply.trunks" and question.field == "duct":
+        found = count_or_inches(question, found, line) or _bare(found)
+    if question.section in ("supply.trunks", "return.trunks") and question.field == "duct":
         return _several_trunks(found, line, job)
     return found
 
@@ -297,7 +301,7 @@ def _around_a_paste(text: str, found: Reading, previous: Previous | None) -> Rea
 
 
 _COUNT_FIRST: Final = re.compile(
-    r"(?:just |only |there (?:is|are) )?(?P<count>one|two|three|four|both|single|[1-4])"
+    r"(?:just |only |there(?:'?s| is| are) )?(?P<count>one|two|three|four|both|single|[1-4])"
     r"(?: trunks?| of them| mains?)?[ ,:;.-]+(?P<rest>.*\d.*)"
 )
 _BOTH: Final = re.compile(r"\bboth\b(?! (?:ways?|sides?|dimensions?|inches|numbers?|ends)\b)")

@@ -14,6 +14,13 @@ from intake.reading.scan import Item, Scan
 
 __all__ = ["read_count", "read_percent", "read_year"]
 
+_WHOLE: Final = {
+    word: n for n, word in enumerate(("zero", "one", "two", "three", "four", "five", "six"))
+} | {str(n): n for n in range(1, 41)}
+_CONCLUDED: Final = re.compile(
+    r"(?:\bso|=|\b(?:that )?makes|\bthat's|\btotal(?: of)?|\bin all)[ :]*(?:just |only )?"
+    r"(\d+|one|two|three|four|five|six)(?: (?:total|in all|altogether|all told))?[.! ]*$"
+)
 _NONE = frozenset(["none", "zero", "nothing", "nada", "zilch"])
 
 
@@ -66,6 +73,9 @@ def read_count(said: Scan, low: float, high: float) -> Reading | None:
             return _whole(value, low, high)
     if said.says("alt.or"):
         return two_values("count", [{"count": int(v)} for v in values[:3]])
+    concluded = _CONCLUDED.search(said.text)
+    if concluded is not None and values[-1] == float(_WHOLE.get(concluded[1], 0)):
+        return _whole(values[-1], low, high)
     total = sum(values)
     readings: list[dict[str, Value]] = [{"count": int(v)} for v in (total, *values[:3])]
     return AskBack(f"Is that {total:g} in all?", tuple(readings), AskKind.TWO_VALUES)

@@ -447,3 +447,49 @@ def test_a_tool_told_behind_a_but_is_no_second_answer_to_the_blower():
     assert told.talk.job.word("old.works") == "yes"
     assert told.talk.job.word("site.has_tape") == "yes"
     assert told.talk.job.word("site.has_gauge") == "no"
+
+
+def ducts_at(key: str) -> Dialogue:
+    """A dialogue at one of the questions along the ducts."""
+    told = at_the_trunk().play("20x8 bare, outside")
+    while told.key != key:
+        told.play("skip")
+    return told
+
+
+@pytest.mark.parametrize("line", ["no same all the way", "doesnt change", "stays 20x8", "no"])
+def test_a_trunk_that_stays_as_it_is_steps_down_nowhere(line):
+    told = ducts_at("step_down").play(line)
+    assert told.talk.job.word("house.trunk_steps_down") == "no"
+    assert told.talk.job.length("supply.trunks") == 1
+
+
+@pytest.mark.parametrize("line", ["12", "10 flex runs"])
+def test_a_bare_number_of_branches_is_asked_about(line):
+    told = ducts_at("branches").play(line)
+    assert told.key == "branches"
+    assert told.talk.job.length("supply.branches") is None
+
+
+@pytest.mark.parametrize(("line", "count"), [("ten six inch", 10), ("9 sixes", 9)])
+def test_so_many_of_one_size_are_branches(line, count):
+    job = ducts_at("branches").play(line).talk.job
+    assert job.number("supply.branches.0.count") == count
+    assert job.number("supply.branches.0.diameter_in") == 6.0
+
+
+def test_a_return_that_opens_into_the_room_has_no_trunk():
+    job = ducts_at("return_trunk").play("nope it opens straight into the hall").talk.job
+    assert job.length("return.trunks") == 0
+
+
+def test_asking_what_a_word_means_is_no_answer():
+    told = ducts_at("zoned").play("what do you mean zoned")
+    assert told.key == "zoned"
+    assert told.talk.job.word("house.zoned") is None
+    assert told.lines(Manner.HELP)
+
+
+def test_a_count_that_is_concluded_is_the_count():
+    told = before_the_trunks().play("one off each end so 2")
+    assert told.talk.job.number("supply.trunks.0.count") == 2.0
