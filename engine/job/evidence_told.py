@@ -93,6 +93,10 @@ def _taken(job: Job, key: str, tap: Tap) -> Tapped | None:
     return taken
 
 
+_WIDEST_SHARE: Final = 2.0
+"""An airflow told within a wider share than this tells nothing more, and nothing less."""
+
+
 def _widened(belief: Belief) -> float:
     hedged = isinstance(belief, Known) and belief.hedged
     return _FACTOR_BY_HOW.get(belief.how, 1.0) * (2.0 if hedged else 1.0)
@@ -106,7 +110,7 @@ def _airflow(job: Job, key: str, density_ratio: float) -> AirflowRead | None:
         if not isinstance(belief, Between):
             return told
         spread = (belief.high - belief.low) / _TENTHS / told.airflow_cfm
-        share = hypot(told.tolerance_share, spread)
+        share = min(hypot(told.tolerance_share, spread), _WIDEST_SHARE)
         return AirflowRead(told.airflow_cfm, share, source, told.hides_wheel)
     return _airflow_by_rise(job, key, density_ratio)
 

@@ -11,6 +11,7 @@ import numpy as np
 
 from engine.assessment import Assessment, ModeAssessment
 from engine.checks.raw import Raw
+from engine.floor import has_reading_with_airflow
 from engine.job.job import Job
 from engine.job.modes import Mode
 from engine.remedies.candidate import CARRIED_SHARE, Candidate
@@ -26,6 +27,8 @@ _LISTS: Final = {
     Part.RETURN_DROP: "return.drops",
     Part.RETURN_TRUNK: "return.trunks",
     Part.RETURN_OPENINGS: "return.grilles",
+    Part.FILTER: "filters",
+    Part.BLOWER: "equipment.blower_tables",
 }
 """What to collect where findings of a part are only believed of a usual house."""
 
@@ -78,6 +81,8 @@ def _is_unmeasured(raw: Raw, job: Job) -> bool:
         return False
     if raw.part is Part.RETURN_OPENINGS:
         return not openings_known(job)
+    if raw.part is Part.BLOWER:
+        return not (job.blower or has_reading_with_airflow(job))
     return job.length(name) is None
 
 

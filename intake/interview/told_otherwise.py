@@ -38,7 +38,8 @@ def rooms_named(line: str) -> int:
 
 
 _OUTDOORS: Final = re.compile(
-    r"(?:it'?s |its |about |around |like |yes,? |no,? |yeah,? |nope,? )*(?P<degf>-\d{1,2}|\d{2,3})"
+    r"(?:it'?s |its |about |around |like |prolly |probably |maybe |i think |yes,? |no,? |yeah,? "
+    r"|yep,? |nope,? )*(?P<degf>-\d{1,2}|\d{2,3})"
     r" ?(?:f|degrees?|deg|°f?)?(?: (?:out(?:side)?|today|now|degrees|here|f))*[.! ]*"
 )
 _WARM_DEGF: Final = 60.0
