@@ -50,7 +50,7 @@ def to_measure_first(
         What to collect; empty where the mode fails whatever is found.
     """
     unmeasured = _unmeasured(judge.few.modes[mode], judge.job)
-    chosen = _best_of_each_group(mode, alone, offered)
+    chosen = _best_of_each_group(judge, mode, alone, offered)
     needs = [key for one in chosen for key in one.needs]
     if not (unmeasured or needs) or not judge.has_budget():
         return ()
@@ -61,14 +61,17 @@ def to_measure_first(
 
 
 def _best_of_each_group(
-    mode: Mode, alone: dict[str, Assessment], offered: Sequence[Candidate]
+    judge: Rejudge, mode: Mode, alone: dict[str, Assessment], offered: Sequence[Candidate]
 ) -> list[Candidate]:
     """Of each kind of change the one that leaves least over, where that is less than now."""
+    now = _over_margin(judge.few.modes[mode], judge.job)
     best: dict[str, tuple[float, float, Candidate]] = {}
     for one in offered:
         after = alone[one.key]
         left = _over_margin(after.modes[mode], after.job)
         rank = (left, one.cost_hours)
+        if left >= now:
+            continue
         if one.group not in best or rank < best[one.group][:2]:
             best[one.group] = (*rank, one)
     return [one for *_, one in best.values()]

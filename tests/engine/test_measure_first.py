@@ -5,6 +5,7 @@ from typing import Any
 from support.houses import COOLING, SOUND
 
 from engine.job.loading import job_from_mapping
+from engine.job.modes import Mode
 from engine.judge import judge
 from engine.verdict import ModeStatus, Verdict
 
@@ -69,3 +70,22 @@ def test_a_drop_that_must_grow_much_waits_for_a_look_at_the_room_beside_the_cabi
     assert there.status is ModeStatus.CARRIES_WITH_CHANGES
     none = judged(SOUND, tiny, {"house.clearance_for_return": "no"})
     assert none.modes[COOLING].status is ModeStatus.WONT_CARRY
+
+
+def test_a_change_that_helps_nothing_does_not_give_a_mode_up():
+    # 57,600 Btu/h over a rise of 45 F is about 1,190 CFM, 950 fpm through 18 x 10 in.: over 700.
+    # Less air would still be too much for it; a new drop clears what is known to be over.
+    told = {
+        "equipment.kind": "furnace",
+        "equipment.cooling_tons": 2.5,
+        "equipment.heating_input_btuh": 60000,
+        "equipment.heating_efficiency_fraction": 0.96,
+        "equipment.rise_low_degf": 30,
+        "equipment.rise_high_degf": 60,
+        "target.cooling_high_cfm": 1000,
+        "return.drops": [{"width_in": 18, "height_in": 10, "material": "galvanized"}],
+    }
+    found = judged(told).modes[Mode.HEATING_HIGH]
+    assert found.over_share > 0.9
+    assert found.status is ModeStatus.CANT_SAY
+    assert "supply.trunks" in found.unmet_floor

@@ -3,8 +3,9 @@
 import pytest
 
 from intake.reading.read import read
+from intake.reading.result import AskBack, Rejected
 
 
 @pytest.mark.parametrize(("field", "text"), [("duct", "six 6s° six 6s° six 6s°")])
 def test_it_is_answered(field, text):
-    assert read(field, text) is not None
+    assert isinstance(read(field, text), AskBack | Rejected)
