@@ -90,17 +90,20 @@ def jobs(form: str, store: Path | None) -> None:
 @main.command()
 @click.argument("job_id", metavar="ID")
 @click.option(
-    "--format", "form", type=click.Choice(["markdown", "html", "json"]), default="markdown"
+    "--format",
+    "form",
+    type=click.Choice(["markdown", "html", "json"]),
+    help="By the ending of --out if not given; else Markdown.",
 )
 @click.option("--out", type=click.Path(dir_okay=False, path_type=Path), metavar="FILE")
 @_STORE
-def report(job_id: str, form: str, out: Path | None, store: Path | None) -> None:
+def report(job_id: str, form: str | None, out: Path | None, store: Path | None) -> None:
     """Write the report of a kept job."""
-    from intake.commands.reporting import report_of
+    from intake.commands.reporting import form_of, report_of
     from intake.commands.told import told, write_text
 
     with told():
-        write_text(report_of(job_id, form, store), out)
+        write_text(report_of(job_id, form or form_of(out), store), out)
 
 
 @main.command()

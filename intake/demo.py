@@ -8,7 +8,7 @@ from collections.abc import Callable, Iterable, Iterator
 from pathlib import Path
 from typing import Final
 
-from intake.commands.reporting import FORMATS, content_of_talk, formatted
+from intake.commands.reporting import content_of_talk, form_of, formatted
 from intake.commands.told import write_text
 from intake.interview.conversation import Conversation
 from intake.interview.turns import Say, Speaker, Voice
@@ -78,7 +78,7 @@ def run_demo(out: Path | None = None, echo: Callable[[str], None] = print) -> No
     if out is None:
         echo("The same as a report: trunktalk demo --out FILE.html (or .md, or .json)")
         return
-    write_text(formatted(content_of_talk(talk, talk.events, TITLE), _form_of(out)), out)
+    write_text(formatted(content_of_talk(talk, talk.events, TITLE), form_of(out)), out)
     echo(f"The report is in {out}.")
 
 
@@ -94,8 +94,3 @@ def _lines(talk: Conversation) -> Iterator[str]:
 def _show(says: Iterable[Say], echo: Callable[[str], None]) -> None:
     for one in says:
         echo(f"> {one.text}" if one.speaker is Speaker.PERSON else one.text)
-
-
-def _form_of(out: Path) -> str:
-    ending = out.suffix.lower().removeprefix(".")
-    return next((form for form, end in FORMATS.items() if end == ending), "markdown")

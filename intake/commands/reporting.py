@@ -11,10 +11,24 @@ if TYPE_CHECKING:
     from intake.interview.events import Event
     from intake.report.content import Content
 
-__all__ = ["FORMATS", "content_of_talk", "formatted", "kept_talk", "report_of", "typed_id"]
+__all__ = [
+    "FORMATS",
+    "content_of_talk",
+    "form_of",
+    "formatted",
+    "kept_talk",
+    "report_of",
+    "typed_id",
+]
 
 FORMATS = {"markdown": "md", "html": "html", "json": "json"}
 """Forms of a report, and what its file's name ends in."""
+
+
+def form_of(out: Path | None) -> str:
+    """The form that a file's name asks for by its ending; Markdown without one."""
+    ending = "" if out is None else out.suffix.lower().removeprefix(".")
+    return next((form for form, end in FORMATS.items() if end == ending), "markdown")
 
 
 def report_of(job_id: str, form: str, store: Path | None) -> str:
