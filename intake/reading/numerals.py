@@ -73,22 +73,21 @@ def fold_numbers(tokens: list[Token]) -> list[Token]:
     i = 0
     while i < len(tokens):
         number, after = _number(tokens, i)
-        if number is None:
-            found.append(tokens[i])
-            i += 1
-        else:
-            found.append(number)
-            i = after
+        found.append(tokens[i] if number is None else number)
+        i = max(after, i + 1)
     return found
 
 
 _GLUED_UNITS: Final = words(
     "cfm ft feet foot in inch inches pa k btu btuh ton tons mm cm psi percent pct"
 )
+_ENDINGS: Final = tuple(_GLUED_UNITS)
 
 
 def _split_units(tokens: list[Token]) -> list[Token]:
     """ "fiftycfm" is a number word and a unit."""
+    if not any(token.kind == "word" and token.text.endswith(_ENDINGS) for token in tokens):
+        return tokens
     found: list[Token] = []
     for token in tokens:
         cut = _cut_of(token.text) if token.kind == "word" and len(token.text) > 4 else 0
@@ -236,6 +235,8 @@ def _is_pronoun(tokens: list[Token], i: int) -> bool:
 def _numeric(tokens: list[Token], i: int) -> tuple[Token, int]:
     """Digits, with a fraction or a scale word behind them."""
     first = tokens[i]
+    if not _may_go_on(tokens, i + 1):
+        return first, i + 1
     value, j, fraction = first.value, i + 1, False
     plain = _slash_fraction(tokens, i)
     if plain is not None:
@@ -261,6 +262,15 @@ def _numeric(tokens: list[Token], i: int) -> tuple[Token, int]:
     return replace(
         first, value=value, end=tokens[j - 1].end, fraction=fraction, text=_text(tokens, i, j)
     ), j
+
+
+_GOING_ON: Final = NUMBER_WORDS | words("/ - & and n a an dot")
+"""Words and signs with which a number in digits can go on."""
+
+
+def _may_go_on(tokens: list[Token], i: int) -> bool:
+    """Whether what stands behind a number in digits can be part of it."""
+    return i < len(tokens) and (tokens[i].kind == "num" or tokens[i].text in _GOING_ON)
 
 
 def _text(tokens: list[Token], i: int, j: int) -> str:
