@@ -34,7 +34,7 @@ _NOT: Final = words("not isn't isnt wasn't wasnt aint ain't")
 
 
 def scan(text: str, field_name: str, *, normal: bool = False) -> Scan:
-    """The items of a text, read for a field; they may be changed by whoever asked for them.
+    """The items of a text, read for a field; the numbers may be changed by whoever asked for them.
 
     Args:
         text: What was typed.
@@ -42,7 +42,7 @@ def scan(text: str, field_name: str, *, normal: bool = False) -> Scan:
         normal: The text has been through `normalise`.
     """
     found = scanned(text if normal else normalise(text), field_name)
-    return Scan(found.text, [item.copied() for item in found.items])
+    return Scan(found.text, [item.own() for item in found.items])
 
 
 @lru_cache(maxsize=32)
