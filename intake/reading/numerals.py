@@ -72,9 +72,13 @@ def fold_numbers(tokens: list[Token]) -> list[Token]:
     found: list[Token] = []
     i = 0
     while i < len(tokens):
-        number, after = _number(tokens, i)
-        found.append(tokens[i] if number is None else number)
-        i = max(after, i + 1)
+        token, after = tokens[i], i + 1
+        if token.kind == "num":
+            token, after = _numeric(tokens, i)
+        elif token.kind == "word" and token.text in _STARTING:
+            token, after = _worded(tokens, i)
+        found.append(token)
+        i = after
     return found
 
 
@@ -159,13 +163,9 @@ _STARTING: Final = NUMBER_WORDS | {"a", "an", "dot"}
 """Words with which a number can begin."""
 
 
-def _number(tokens: list[Token], i: int) -> tuple[Token | None, int]:
-    """The number that begins at i, and the place after it."""
+def _worded(tokens: list[Token], i: int) -> tuple[Token, int]:
+    """The number in words that begins at i, or the word itself, and the place after it."""
     token = tokens[i]
-    if token.kind == "num":
-        return _numeric(tokens, i)
-    if token.kind != "word" or token.text not in _STARTING:
-        return None, i
     value, j = _cardinal(tokens, i)
     pronoun = value == 1 and j == i + 1 and token.text == "one" and _is_pronoun(tokens, i)
     fraction = False
@@ -175,7 +175,7 @@ def _number(tokens: list[Token], i: int) -> tuple[Token | None, int]:
             return _made(tokens, i, after, part, fraction=True), after
         decimal, after = _after_point(tokens, i)
         if decimal is None:
-            return None, i
+            return token, i + 1
         return _made(tokens, i, after, decimal, decimals=2), after
     part, after = _named_part(tokens, j)
     decimals = 0
