@@ -207,7 +207,10 @@ def _by_word(
 
 def _denies(body: str) -> bool:
     """Whether a text holds some piece of every way to say what a value isn't."""
-    return any(piece in body for piece in ("no", "n't", "isnt", "wasnt", "instead", "rather"))
+    return _DENYING.search(body) is not None
+
+
+_DENYING: Final = re.compile(r"no|n't|nt\b|instead|rather")
 
 
 def _same(one: str, two: str) -> bool:

@@ -96,7 +96,7 @@ _ENDINGS: Final = tuple(_GLUED_UNITS)
 
 def _split_units(tokens: list[Token]) -> list[Token]:
     """ "fiftycfm" is a number word and a unit."""
-    if not any(len(t.text) > 4 and t.text.endswith(_ENDINGS) for t in tokens):
+    if not [t for t in tokens if len(t.text) > 4 and t.text.endswith(_ENDINGS)]:
         return tokens
     found: list[Token] = []
     for token in tokens:
