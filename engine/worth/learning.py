@@ -219,16 +219,21 @@ class _Answer:
         self._gram = self._features.against(self._features)
         self._gram[np.diag_indices(count)] += _RIDGE * samples
         products = self._features.against(truths)
-        self._weights = np.linalg.solve(self._gram, products)
-        self.explained = (self._weights * products).sum(axis=0) / squares
+        weights = np.linalg.solve(self._gram, products)
+        self.explained = (weights * products).sum(axis=0) / squares
         self.tells = self.explained * samples > _chi_square_by_chance(count)
         self._weights_by_chance: Array | None = None
+        self._telling = {
+            int(column): place for place, column in enumerate(np.flatnonzero(self.tells))
+        }
+        if groups is None:
+            self._codes = _eighths(self._features.times(weights[:, self.tells]))
+        else:
+            self._codes = np.tile(groups, (len(self._telling), 1))
 
     def codes(self, columns: list[int]) -> Codes:
-        """Bin of each sample by each of these columns' predictors, (columns, n)."""
-        if self._groups is not None:
-            return np.tile(self._groups, (len(columns), 1))
-        return _eighths(self._features.times(self._weights[:, columns]))
+        """Bin of each sample by each of these telling columns' predictors, (columns, n)."""
+        return self._codes[[self._telling[column] for column in columns]]
 
     def codes_by_chance(self, columns: list[int]) -> Codes:
         """The same of the shuffled truths, (shuffles, columns, n)."""
@@ -261,7 +266,7 @@ class _Blocks:
         blocks = self._blocks.shape[0]
         found = np.empty((weights.shape[1], blocks, _BLOCK))
         np.matmul(np.ascontiguousarray(weights.T), self._blocks, out=found.transpose(1, 0, 2))
-        return found.reshape(weights.shape[1], -1)[:, : self._samples]
+        return found.reshape(weights.shape[1], blocks * _BLOCK)[:, : self._samples]
 
 
 def _eighths(values: Array) -> Codes:
