@@ -132,7 +132,12 @@ def best_fit(
 
 def _cost(model: Model, u: Array, hold: Array | float = 1.0) -> Array:
     missed = np.sum(model.residuals(u) ** 2, axis=1)
-    return np.asarray(0.5 * (missed + np.sum(hold * u**2, axis=1)))
+    return np.asarray(0.5 * (missed + _squares(np.sqrt(hold) * u)))
+
+
+def _squares(rows: Array) -> Array:
+    """Sum of squares of each row."""
+    return np.asarray(np.einsum("ij,ij->i", rows, rows))
 
 
 def _slopes(model: Model, u: Array) -> tuple[Array, Array]:
@@ -173,7 +178,7 @@ class _Bell:
     def log_densities(self, u: Array) -> list[Array]:
         """Logarithm of each normal's density times its share, (k,) each, for (k, d)."""
         upright: Array = np.asarray(np.linalg.inv(self.root).T, dtype=np.float64)
-        away = np.square((u - self.centre) @ upright).sum(axis=1)
+        away = _squares((u - self.centre) @ upright)
         size = len(self.centre)
         level = float(np.sum(np.log(np.abs(np.diag(self.root))))) + 0.5 * size * log(2.0 * pi)
         return [

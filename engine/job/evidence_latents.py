@@ -7,6 +7,7 @@ from statistics import NormalDist
 from typing import Final
 
 import numpy as np
+from numpy.typing import NDArray
 
 from engine.arrays import Array, require_within
 from engine.errors import FactError
@@ -120,7 +121,11 @@ class _Lines:
 
     def __init__(self, marginals: Sequence[Marginal]) -> None:
         edges = np.linspace(-_Z_MOST, _Z_MOST, _CELLS + 1)
-        following, level, slope, first = [], [], [], []
+        following: list[Array] = []
+        level: list[Array] = []
+        slope: list[Array] = []
+        first: list[NDArray[np.intp]] = []
+        held, never = np.zeros(1), np.full(1, np.inf)
         self._most = 0
         lines = 0
         for one in marginals:
@@ -128,9 +133,9 @@ class _Lines:
             self._most = max(self._most, int(np.diff(at_edge).max()))
             rise = np.diff(one.value) / np.diff(one.z)
             # before the first knot and after the last the value is held
-            slope += [[0.0], rise, [0.0]]
+            slope += [held, rise, held]
             level += [one.value[:1], one.value[:-1] - rise * one.z[:-1], one.value[-1:]]
-            following += [one.z, [np.inf]]
+            following += [one.z, never]
             first.append(at_edge[:-1] + 1 + lines)
             lines += one.z.size + 1
         self._first = np.concatenate(first)

@@ -219,7 +219,7 @@ class _Answer:
         self._gram = self._features.against(self._features)
         self._gram[np.diag_indices(count)] += _RIDGE * samples
         products = self._features.against(truths)
-        weights = np.linalg.solve(self._gram, products)
+        weights: Array = np.asarray(np.linalg.solve(self._gram, products), dtype=np.float64)
         self.explained = (weights * products).sum(axis=0) / squares
         self.tells = self.explained * samples > _chi_square_by_chance(count)
         self._weights_by_chance: Array | None = None
@@ -241,7 +241,9 @@ class _Answer:
             return np.tile(self._groups, (_SHUFFLES, len(columns), 1))
         if self._weights_by_chance is None:
             products = [self._features.against(one) for one in self._by_chance]
-            self._weights_by_chance = np.linalg.solve(self._gram, np.stack(products))
+            self._weights_by_chance = np.asarray(
+                np.linalg.solve(self._gram, np.stack(products)), dtype=np.float64
+            )
         weights = np.concatenate(list(self._weights_by_chance[:, :, columns]), axis=1)
         codes = _eighths(self._features.times(weights))
         return codes.reshape(_SHUFFLES, len(columns), -1)
@@ -301,7 +303,7 @@ def _shares(codes: Codes, kinds: Codes, width: int) -> Array:
     size = _BINS * width
     cells += (np.arange(cells.shape[0], dtype=np.int16) * size)[:, np.newaxis]
     counts = np.bincount(cells.ravel(), minlength=cells.shape[0] * size)
-    return counts.reshape(*codes.shape[:-1], _BINS, width) / samples
+    return np.asarray(counts.reshape(*codes.shape[:-1], _BINS, width) / samples)
 
 
 def _chi_square_by_chance(freedom: int) -> float:
