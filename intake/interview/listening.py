@@ -17,6 +17,7 @@ from intake.interview.events import AskedBack
 from intake.interview.misplaced import by_side, by_stage
 from intake.interview.own_reading import OWN_FIELDS, read_own
 from intake.interview.question import Question
+from intake.interview.several import bare_metal, several_ducts
 from intake.interview.told_otherwise import declines, rooms_named, warm_enough
 from intake.reading.clean import LONGEST_ANSWER, normalise
 from intake.reading.manner import sureness
@@ -213,10 +214,8 @@ def _listen(question: Question, text: str, job: Job, previous: Previous | None) 
     if question.choices and lost and len(text) <= LONGEST_ANSWER:
         return Rejected(f"I can't read that as an answer. {_wanted(question)}")
     if isinstance(found, Accepted) and question.field == "duct":
-        found = count_or_inches(question, found, line) or _bare(found)
-    if question.section in ("supply.trunks", "return.trunks") and question.field == "duct":
-        return _several_trunks(found, line, job)
-    return found
+        found = count_or_inches(question, found, line) or bare_metal(found)
+    return several_ducts(question, found, line, job) if question.field == "duct" else found
 
 
 _AREA: Final = re.compile(r"\b(?:sq|square|sf|ft2|feet)\b")
@@ -298,47 +297,6 @@ def _around_a_paste(text: str, found: Reading, previous: Previous | None) -> Rea
     """A line where a table was hoped for: a request, "don't know", or no table at all."""
     plain = read("text", text, previous=previous)
     return plain if isinstance(plain, Command | Unknown) else found
-
-
-_COUNT_FIRST: Final = re.compile(
-    r"(?:just |only |there(?:'?s| is| are) )?(?P<count>one|two|three|four|both|single|[1-4])"
-    r"(?: trunks?| of them| mains?)?[ ,:;.-]+(?P<rest>.*\d.*)"
-)
-_BOTH: Final = re.compile(r"\bboth\b(?! (?:ways?|sides?|dimensions?|inches|numbers?|ends)\b)")
-_COUNTS: Final = {"one": 1, "single": 1, "two": 2, "both": 2, "three": 3, "four": 4}
-_CHANGES: Final = re.compile(r"\b(?:reduc\w*|step\w*|then|down|to|becomes|narrow\w*|after|end)\b")
-
-
-def _several_trunks(found: Reading, line: str, job: Job) -> Reading:
-    """How many trunks, said with their size; two may be of two sizes."""
-    counted = _COUNT_FIRST.fullmatch(line)
-    if counted and not (isinstance(found, Accepted) and "count" in found.values):
-        rest = read("duct", counted["rest"])
-        if isinstance(rest, Accepted) and "shape" in rest.values:
-            rest = _bare(rest)
-            said = counted["count"]
-            count = _COUNTS.get(said) or int(said)
-            return Accepted({**rest.values, "count": count}, rest.sure, rest.place, rest.others)
-    if isinstance(found, Accepted) and "count" not in found.values and _BOTH.search(line):
-        return replace(found, values={**found.values, "count": 2})
-    if not isinstance(found, AskBack) or found.kind is not AskKind.TWO_VALUES:
-        return found
-    count_known = job.number("supply.trunks.0.count")
-    sizes = [dict(values) for values in found.readings if "shape" in values]
-    if len(sizes) == 1 and count_known is not None and count_known >= 2:
-        return Accepted({**sizes[0], "count": int(count_known)})
-    beside = count_known == len(sizes) or (count_known is None and not _CHANGES.search(line))
-    if len(sizes) > 1 and beside:
-        rows: list[Value] = [*sizes]
-        return Accepted({"ducts": rows})
-    return found
-
-
-def _bare(found: Accepted) -> Accepted:
-    """Bare said with a size is bare metal."""
-    if found.place != "bare":
-        return found
-    return replace(found, values={"material": "galvanized", **found.values})
 
 
 _AT: Final = re.compile(r"(?P<drop>.+?)\s*(?:@|\bat\b|\bfor\b|,)\s*(?P<at>[\d,. ]+(?:k|cfm)?.*)")

@@ -13,7 +13,12 @@ _TAPE: Final = ("site.has_tape",)
 
 
 def _branches_flex(context: Context) -> bool:
-    return context.job.word("supply.branches.0.material") == "flex"
+    job = context.job
+    return any(job.word(f"{e}.material") == "flex" for e in job.entries("supply.branches"))
+
+
+def _may_be_jackets(context: Context) -> bool:
+    return any(wants_core(entry, context) for entry in context.job.entries("supply.branches"))
 
 
 def _branches_unknown(context: Context) -> bool:
@@ -185,7 +190,7 @@ ALONG_THE_DUCTS: Final[tuple[Question, ...]] = (
         section="supply.branches",
         facts=("supply.branches.0.measured_where",),
         choices=("core", "jacket"),
-        when=lambda c: wants_core("supply.branches.0", c),
+        when=_may_be_jackets,
         label="Flex measured",
         bundle="branches",
     ),
