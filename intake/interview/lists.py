@@ -7,6 +7,7 @@ from engine.job.belief import Belief, Between, How, Known, OneOf
 from engine.job.job import BlowerSetting, CoolingRow, Job
 from engine.job.modes import Mode
 from engine.physics.blower_table import BlowerTable
+from intake.interview.bays import bay_facts
 from intake.interview.beliefs import Facts, Knowing, belief_of, how_known, range_of, yes_or_no
 from intake.interview.question import Question
 from intake.reading.result import Accepted, Value, Values
@@ -136,7 +137,8 @@ def _ducts(question: Question, reading: Accepted, knowing: Knowing, job: Job) ->
         return _trunk_count(reading, knowing)
     section, sizes = question.section, reading.values.get("ducts")
     if not isinstance(sizes, list):
-        return _duct(question, reading, knowing, job)
+        bays = bay_facts(section, reading.values, knowing) if question.key == "return_trunk" else None
+        return bays or _duct(question, reading, knowing, job)
     rows = [size for size in sizes if isinstance(size, dict)]
     beliefs: dict[str, Belief] = {}
     for index, size in enumerate(rows):

@@ -5,6 +5,7 @@ from dataclasses import replace
 from typing import Final
 
 from engine.job.job import Job
+from intake.interview.bays import bay_size, bays_told
 from intake.interview.question import Question
 from intake.reading.manner import sureness
 from intake.reading.read import read
@@ -26,6 +27,10 @@ def several_ducts(question: Question, found: Reading, line: str, job: Job) -> Re
     """
     if question.key == "branches":
         return _branches(found, line)
+    if question.key == "return_trunk" and (bays := bays_told(found, line)) is not None:
+        return bays
+    if question.key == "return_bay_size":
+        return bay_size(found, line)
     if question.section in _LISTS:
         return _trunks(question.section, found, line, job)
     return found

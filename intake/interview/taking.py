@@ -291,6 +291,7 @@ def _measures(question: Question) -> tuple[str, ...]:
 _NEIGHBOURS: Final[Mapping[str, tuple[str, ...]]] = {
     "trunk_count": ("trunk_size",),
     "branch_count": ("branches",),
+    "return_bays": ("return_bay_size",),
     "registers": ("branches",),
     "filter_depth": ("filter",),
     "filter_place": ("filter",),

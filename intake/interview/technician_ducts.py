@@ -3,6 +3,7 @@
 from typing import Final
 
 from engine.job.facts import Place
+from intake.interview.bays import wants_bay_count, wants_bay_size
 from intake.interview.duct_conditions import wants_core
 from intake.interview.question import Context, Question
 
@@ -43,6 +44,40 @@ ALONG_THE_DUCTS: Final[tuple[Question, ...]] = (
         topics=("return trunk", "return duct"),
         none="zero",
         label="Return trunk",
+        bundle="return_trunk",
+    ),
+    Question(
+        "return_bays",
+        "count",
+        "How many of those bays run side by side to the unit?",
+        "The air divides among them; one bay alone carries little.",
+        "Where the bays open into the drop.",
+        "Count the bays that are closed off and open there.",
+        "One to three.",
+        _TRUNKS,
+        0.5,
+        fills=(("count", "return.trunks.0.count"),),
+        when=wants_bay_count,
+        topics=("bays", "joist bays", "stud bays"),
+        label="Bays side by side",
+        bundle="return_trunk",
+    ),
+    Question(
+        "return_bay_size",
+        "duct",
+        'How wide and how deep is one bay, clear inside? Like "14.5 x 9".',
+        "All the air that comes through the bays is squeezed into that.",
+        "Where the bay opens into the drop, or at a grille.",
+        "Tape between the two joists or studs, then how deep they are.",
+        "14.5 in. between; 7.25, 9.25 or 11.25 in. deep for joists, 3.5 for studs.",
+        _TRUNKS,
+        1.0,
+        section="return.trunks",
+        unit="in",
+        needs=_TAPE,
+        when=wants_bay_size,
+        topics=("bay", "bay size"),
+        label="One bay",
         bundle="return_trunk",
     ),
     Question(

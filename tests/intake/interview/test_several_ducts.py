@@ -1,35 +1,14 @@
 """Ducts of several sizes in one answer: each group is taken with its count, and echoed."""
 
 import pytest
-from support.dialogue import Dialogue
+from support.dialogue import Dialogue, opened
 
 from intake.interview.listening import listen
 from intake.interview.lists import list_facts
 from intake.interview.planner import question_of
+from intake.interview.taking import knowing
 from intake.interview.turns import Manner
 from intake.reading.result import Accepted, AskBack
-
-TO_THE_TRUNKS = {
-    "safety": "no",
-    "new_equipment": "3 ton single stage heat pump, 1200 cfm",
-    "heat_pump_cfm": "same",
-    "strip_cfm": "none",
-    "blower_table": "skip",
-    "blower_kind": "psc",
-    "old_runs": "yes",
-    "tools": "tape and gauge",
-    "weather": "yes",
-}
-
-
-def at(key: str) -> Dialogue:
-    """A talk with this question open, what comes before it skipped."""
-    told = Dialogue()
-    while told.key != key:
-        assert told.key, f"{key} is never asked"
-        told.play(TO_THE_TRUNKS.get(told.key, "skip"))
-    return told
-
 
 def groups(told: Dialogue, section: str) -> list[tuple[float | None, float | None, str | None]]:
     job = told.talk.job
@@ -55,7 +34,7 @@ def groups(told: Dialogue, section: str) -> list[tuple[float | None, float | Non
     ],
 )
 def test_branches_of_several_sizes_are_taken_each_with_its_count(line, counts):
-    told = at("branches").play(line)
+    told = opened("branches").play(line)
     assert {size: count for count, size, _ in groups(told, "supply.branches")} == counts
     assert told.key not in ("branches", "branch_count")
     for size in counts:
@@ -64,17 +43,17 @@ def test_branches_of_several_sizes_are_taken_each_with_its_count(line, counts):
 
 
 def test_each_group_of_branches_keeps_its_own_material():
-    told = at("branches").play("8 six inch metal and 4 flex 7s")
+    told = opened("branches").play("8 six inch metal and 4 flex 7s")
     assert groups(told, "supply.branches") == [(8, 6, "galvanized"), (4, 7, "flex")]
 
 
 def test_a_material_said_last_is_that_of_every_group():
-    told = at("branches").play("8 sixes and 2 sevens, all metal")
+    told = opened("branches").play("8 sixes and 2 sevens, all metal")
     assert groups(told, "supply.branches") == [(8, 6, "galvanized"), (2, 7, "galvanized")]
 
 
 def test_the_slack_is_asked_of_the_flex_among_metal_branches_and_kept_with_it():
-    told = at("branches").play('2 8" metal, 10 6" flex')
+    told = opened("branches").play('2 8" metal, 10 6" flex')
     assert told.key == "flex_slack"
     told.play("bunched")
     assert told.talk.job.is_known("supply.branches.1.slack_fraction")
@@ -82,7 +61,7 @@ def test_the_slack_is_asked_of_the_flex_among_metal_branches_and_kept_with_it():
 
 
 def test_one_size_told_later_replaces_the_groups():
-    told = at("branches").play("8 sixes and 2 sevens", "sorry, just 9 sixes")
+    told = opened("branches").play("8 sixes and 2 sevens", "sorry, just 9 sixes")
     assert groups(told, "supply.branches") == [(9, 6, None)]
     assert told.talk.job.length("supply.branches") == 1
     told.play("actually 8 sixes and 2 sevens")
@@ -91,59 +70,53 @@ def test_one_size_told_later_replaces_the_groups():
 
 @pytest.mark.parametrize("line", ["mostly 6 inch, couple of 7s", "2 sevens rest sixes"])
 def test_groups_without_their_counts_are_asked_for_them(line):
-    told = at("branches").play(line)
+    told = opened("branches").play(line)
     assert told.key == "branches"
     assert told.lines(Manner.ASK_BACK)[0].startswith("How many of each size?")
 
 
 @pytest.mark.parametrize("line", ["8 sixes or 2 sevens", "12 sixes and one 8 inch trunk"])
 def test_a_doubt_or_another_duct_among_branches_is_no_group(line):
-    told = at("branches").play(line)
+    told = opened("branches").play(line)
     assert told.key == "branches"
     assert told.talk.job.length("supply.branches") is None
 
 
 def test_a_count_by_inches_is_not_taken_for_two_sides():
-    told = at("branches").play("12x6")
+    told = opened("branches").play("12x6")
     assert "12 branches of 6 in. round" in told.lines(Manner.ASK_BACK)[0]
     told.play("1")
     assert groups(told, "supply.branches") == [(12, 6, None)]
-    told = at("branches").play("12x6 wall stack")
+    told = opened("branches").play("12x6 wall stack")
     assert told.talk.job.number("supply.branches.0.width_in") == 12
 
 
 def test_two_return_trunks_of_two_sizes_are_two_entries():
-    told = at("return_trunk").play("20x8 and 16x8")
+    told = opened("return_trunk").play("20x8 and 16x8")
     job = told.talk.job
     assert [job.number(f"{e}.width_in") for e in job.entries("return.trunks")] == [20, 16]
 
 
 def test_one_trunk_told_after_two_keeps_the_smaller_piece_that_hangs_on_it():
-    told = at("trunk_size").play("20x8 and 18x8 bare metal")
+    told = opened("trunk_size").play("20x8 and 18x8 bare metal")
     step, trunk = question_of("step_down"), question_of("trunk_size")
     assert step is not None
     assert trunk is not None
     found = listen(step, "14x8", told.talk.job)
     assert isinstance(found, Accepted)
     talk = told.talk._talk
-    job = talk.state.job.with_facts(list_facts(step, found, _knows(talk), talk.state.job).beliefs)
+    job = talk.state.job.with_facts(list_facts(step, found, knowing(talk), talk.state.job).beliefs)
     single = listen(trunk, "one 22x8 bare metal", job)
     assert isinstance(single, Accepted)
-    facts = list_facts(trunk, single, _knows(talk), job)
+    facts = list_facts(trunk, single, knowing(talk), job)
     after = job.without("supply.trunks").with_facts(facts.beliefs)
     assert facts.forget == ("supply.trunks",)
     assert [after.number(f"{e}.width_in") for e in after.entries("supply.trunks")] == [22, 14]
     assert after.word("supply.trunks.1.from") == "supply.trunks.0"
 
 
-def _knows(talk):
-    from intake.interview.taking import knowing
-
-    return knowing(talk)
-
-
 def test_a_smaller_size_further_on_is_no_second_trunk():
     trunk = question_of("trunk_size")
     assert trunk is not None
-    found = listen(trunk, "20x8 then 14x8", at("trunk_size").talk.job)
+    found = listen(trunk, "20x8 then 14x8", opened("trunk_size").talk.job)
     assert isinstance(found, AskBack)
