@@ -18,7 +18,7 @@ from intake.interview.misplaced import by_side, by_stage
 from intake.interview.own_reading import OWN_FIELDS, read_own
 from intake.interview.question import Question
 from intake.interview.several import bare_metal, several_ducts
-from intake.interview.told_otherwise import declines, rooms_named, warm_enough
+from intake.interview.told_otherwise import declines, one_zone, rooms_named, warm_enough
 from intake.reading.clean import LONGEST_ANSWER, normalise
 from intake.reading.manner import sureness
 from intake.reading.read import read
@@ -182,6 +182,8 @@ def _listen(question: Question, text: str, job: Job, previous: Previous | None) 
         return Rejected(f"That is an area. {question.words}")
     if question.key == "weather" and (warm := warm_enough(line)) is not None:
         return Accepted({"yes": warm}, sureness(line))
+    if question.key == "zoned" and one_zone(line):
+        return Accepted({"yes": False}, sureness(line))
     if question.key == "d_rooms" and (rooms := rooms_named(line)):
         return Accepted({"count": rooms}, sureness(line))
     text, line = without_the_end(question, text, line)

@@ -1,7 +1,7 @@
 """Loose talk: several answers in one breath, answers out of place, words that aren't answers."""
 
 import pytest
-from support.dialogue import Dialogue
+from support.dialogue import Dialogue, opened
 
 from engine.job.belief import How, Known
 from intake.interview.turns import Manner, Voice
@@ -493,3 +493,65 @@ def test_asking_what_a_word_means_is_no_answer():
 def test_a_count_that_is_concluded_is_the_count():
     told = before_the_trunks().play("one off each end so 2")
     assert told.talk.job.number("supply.trunks.0.count") == 2.0
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "nah just the one",
+        "nope, one thermostat",
+        "just one thermostat",
+        "single zone",
+        "no its all one",
+        "one thermostat in the hallway",
+        "one for the whole house",
+        "no, only one thermostat for everything",
+    ],
+)
+def test_one_thermostat_is_no_to_zones(line):
+    told = opened("zoned").play(line)
+    assert told.talk.job.word("house.zoned") == "no"
+
+
+@pytest.mark.parametrize("line", ["one upstairs one downstairs", "theres two units"])
+def test_more_thermostats_are_not_taken_for_one(line):
+    assert opened("zoned").play(line).talk.job.word("house.zoned") != "no"
+
+
+@pytest.mark.parametrize(
+    ("line", "warm"),
+    [
+        ("its freezing out", "no"),
+        ("it's freezing", "no"),
+        ("freezing cold out there", "no"),
+        ("not today, its cold", "no"),
+        ("nice day, 75", "yes"),
+    ],
+)
+def test_the_weather_told_at_the_question_of_the_weather_is_weather(line, warm):
+    told = opened("weather").play(line)
+    assert told.talk.job.word("site.weather_allows_cooling") == warm
+    assert not told.lines(Manner.ALARM)
+
+
+def test_freezing_indoors_is_no_weather():
+    told = opened("weather").play("its freezing in here")
+    assert told.lines(Manner.ALARM)
+    assert not told.talk.job.is_known("site.weather_allows_cooling")
+
+
+@pytest.mark.parametrize(
+    ("line", "gauge"),
+    [
+        ("yes and ive got tape and gauge", "yes"),
+        ("yeah it runs, got my tape and manometer", "yes"),
+        ("yes, i have a tape measure but no gauge", "no"),
+    ],
+)
+def test_tools_told_with_a_yes_are_taken_and_said(line, gauge):
+    told = opened("old_runs").play(line)
+    assert told.talk.job.word("old.works") == "yes"
+    assert told.talk.job.word("site.has_tape") == "yes"
+    assert told.talk.job.word("site.has_gauge") == gauge
+    assert "In the bag: tape" in told.text
+    assert told.key != "tools"
