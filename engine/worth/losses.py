@@ -19,7 +19,7 @@ from engine.job.job import Job
 from engine.job.modes import Mode
 from engine.job.sample import Mask
 from engine.verdict import ModeStatus, Part
-from engine.worth.reliefs import needs_trunk
+from engine.worth.reliefs import needs_trunk, waits_for_loads
 
 __all__ = ["LOSSES", "REMEDY_LOSS", "SETTLED", "STATUSES", "ModeStake", "Stakes"]
 
@@ -212,6 +212,8 @@ def _voting(assessment: Assessment, it: ModeAssessment) -> tuple[OpenFinding, ..
 _SIZES: Final = ("supply.trunks", "return.drops", "return.trunks", "return.grilles", "filters")
 """Lists without which no change is found for what rests on them."""
 
+_LOADS: Final = "loads.sensible_gain_btuh"
+
 _FOR_A_SECOND_RETURN: Final = ("return.drops", "return.grilles")
 
 
@@ -236,6 +238,10 @@ def _stake(assessment: Assessment, it: ModeAssessment) -> ModeStake:
             hides |= raw.judged.over[1:]
         for key in unknown:
             hidden[key] = hidden.get(key, 0.0) + finding.over_share
+    waits = waits_for_loads(assessment, it)
+    if waits.any():
+        hides |= waits
+        hidden[_LOADS] = float(waits.mean())
     doubted = tuple(doubt.reading for doubt in assessment.doubts if doubt.reading)
     least = _NEAR_WORST * max((finding.over_share for finding in voting), default=0.0)
     truth = np.stack([~over, over & ~trunks, over & trunks], axis=1).astype(np.float64)
