@@ -66,9 +66,9 @@ def _why(talk: Talk, question: Question | None, text: str) -> list[Say]:
     for worth in weighing.worths if weighing is not None else ():
         if worth.bundle.key == question.bundle:
             # Imported here: telling is needed only once something is to be told.
-            from intake.telling.asking import settles_words
+            from intake.telling.asking import settles_words, sure_modes
 
-            settles = settles_words(worth)
+            settles = settles_words(worth, sure_modes(talk.verdict()))
             words = (
                 f"{question.why} {settles[0].upper()}{settles[1:]}." if settles else question.why
             )

@@ -199,7 +199,7 @@ class Conversation:
             name = booking.outcome.value.replace("_", " ")
             return f"If stopped now: {name}. {booking.decided}"
         # Imported here: telling is needed only once something is to be told.
-        from intake.telling.asking import bought_sentence
+        from intake.telling.asking import bought_sentence, sure_modes
         from intake.telling.verdict import short_verdict
 
         verdict = self._talk.verdict()
@@ -209,7 +209,9 @@ class Conversation:
         else:
             now = short_verdict(verdict)
         weighing = self._talk.weighing
-        buys = bought_sentence(weighing.worths) if weighing is not None else ""
+        buys = ""
+        if weighing is not None:
+            buys = bought_sentence(weighing.worths, sure_modes(verdict))
         return f"If stopped now: {now}. {buys}".rstrip()
 
     def _cleaned(self, text: str) -> str:
@@ -265,12 +267,14 @@ class Conversation:
         if weighing is None or not weighing.worths:
             return lines
         # Imported here: telling is needed only once something is to be told.
-        from intake.telling.asking import in_one_go, now_sentence
+        from intake.telling.asking import in_one_go, now_sentence, sure_modes
 
         first = weighing.worths[0]
         moved = first.bundle.place is not place_of(self._talk.state)
         together = in_one_go(weighing.worths, first.bundle.place) if moved else ""
-        now = now_sentence(first) if first.bundle.key == question.bundle else ""
+        now = ""
+        if first.bundle.key == question.bundle:
+            now = now_sentence(first, sure_modes(self._talk.verdict()))
         return [*lines, *(say(Manner.NOTE, words) for words in (together, now) if words)]
 
     def _enough(self) -> list[Say]:

@@ -69,7 +69,10 @@ def finding_sentence(finding: Finding, job: Job | None = None, *, brief: bool = 
     if finding.note in told.instead:
         return told.instead[finding.note]
     figure = quantity(finding.figure, finding.unit, (finding.recommended, finding.maximum))
-    head = told.says.format(figure=figure, where=finding_where(finding, job))
+    where = finding_where(finding, job)
+    head = told.says.format(figure=figure, where=where)
+    if where[-1:].isdigit():  # a number names it: "supply trunk 2", no article before it
+        head = head.replace(f"the {where}", where)
     limits = limits_words(finding, job)
     first = f"{head[0].upper()}{head[1:]}{'; ' + limits if limits else ''}."
     note = "" if brief and told.aside else _sentence(finding.note)

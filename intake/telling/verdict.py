@@ -26,6 +26,7 @@ __all__ = [
     "assumed_value",
     "assumption_words",
     "capacity_sentence",
+    "capacity_sentences",
     "changes_sentences",
     "deciding",
     "delivered_sentence",
@@ -78,7 +79,7 @@ def verdict_lines(verdict: Verdict, job: Job) -> list[str]:
     lines = [headline(verdict)]
     lines += _modes_lines(verdict, job)
     lines += _note_lines(verdict, job)
-    lines += _capacity_lines(verdict, job)
+    lines += capacity_sentences(verdict, job)
     lines += changes_sentences(verdict)
     lines += _assumed_line(verdict.assumed, job)
     lines += _wanted_lines(verdict, job)
@@ -271,8 +272,8 @@ def delivered_sentence(mode: ModeVerdict) -> str:
     return f"Through these ducts the blower will move about {figure}, {against}."
 
 
-def _capacity_lines(verdict: Verdict, job: Job) -> list[str]:
-    """Once for each figure; the sentence with tons where there is one."""
+def capacity_sentences(verdict: Verdict, job: Job) -> list[str]:
+    """The most these ducts carry, once for each figure; with tons where they are known."""
     told: dict[str, str] = {}
     for mode in sorted(verdict.modes.values(), key=lambda one: one.mode not in _IN_TONS):
         if mode.quiet_capacity_cfm is not None:
@@ -310,11 +311,16 @@ def capacity_sentence(mode: ModeVerdict, job: Job) -> str:
 def changes_sentences(verdict: Verdict) -> list[str]:
     """The cheapest sufficient changes, what each buys alone, and the effort."""
     by_key = {one.key: one for one in verdict.remedies}
-    if verdict.changes is not None:
-        return _set_lines(verdict.changes, by_key, "To make every airflow carry")
     lines: list[str] = []
     told: set[tuple[str, ...]] = set()
-    for mode in verdict.modes.values():
+    modes = list(verdict.modes.values())
+    if verdict.changes is not None:
+        lines = _set_lines(verdict.changes, by_key, "To make every airflow carry")
+        told.add(verdict.changes.remedies)
+        if all(one.status is not ModeStatus.WONT_CARRY for one in modes):
+            return lines
+        modes = [one for one in modes if one.status is ModeStatus.CARRIES_WITH_CHANGES]
+    for mode in modes:
         if mode.changes is not None and mode.changes.remedies not in told:
             told.add(mode.changes.remedies)
             names = _listed(mode_words(one) for one in mode.changes.modes) or mode_words(mode.mode)

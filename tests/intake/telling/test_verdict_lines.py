@@ -287,3 +287,14 @@ def test_every_status_is_told_in_sentences(status, borderline, confidence):
         assert line[0].isupper() or line[0].isdigit()
         assert line.endswith((".", ":"))
         assert not any(word in line for word in ("_", "nan", "None", "  "))
+
+
+def test_an_airflow_that_changes_alone_would_clear_is_told_its_own_beside_the_whole_set():
+    both = (Mode.COOLING_HIGH, Mode.HEAT_PUMP_HEATING)
+    whole = RemedySet(("turning_vanes",), both, (8.0, 16.0), 0.95)
+    lines = verdict_lines(a_verdict(changes=whole), a_job())
+    heads = [line for line in lines if line.startswith("To make")]
+    assert [head.split(" (")[0] for head in heads] == [
+        "To make every airflow carry",
+        "To make heat pump heating carry",
+    ]
