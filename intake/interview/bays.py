@@ -18,7 +18,15 @@ from intake.reading.manner import sureness
 from intake.reading.read import read
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Sure, Value, Values
 
-__all__ = ["BAYS", "bay_facts", "bay_size", "bays_told", "framing_size", "wants_bay_count", "wants_bay_size"]
+__all__ = [
+    "BAYS",
+    "bay_facts",
+    "bay_size",
+    "bays_told",
+    "framing_size",
+    "wants_bay_count",
+    "wants_bay_size",
+]
 
 BAYS: Final[Mapping[str, tuple[Between, Between]]] = {
     "panned_joist": (
@@ -30,7 +38,8 @@ BAYS: Final[Mapping[str, tuple[Between, Between]]] = {
         Between(3.5, 3.5, 5.5, How.ASSUMED),
     ),
 }
-"""Clear width and depth of one bay, in.: framing 16 in. apart, 2x8 to 2x12 joists, 2x4 or 2x6 studs.
+"""Clear width and depth of one bay, in.: framing 16 in. apart, 2x8 to 2x12 joists, 2x4 or 2x6
+studs.
 
 Source: dressed sizes of framing lumber, American Softwood Lumber Standard PS 20 (memory).
 """

@@ -18,7 +18,12 @@ ASIDE: Final = "@"
 """In front of a question's key: the field of an answer to that question itself."""
 
 _FILTER_PLACE: Final = (
-    ("grille", whole_words(r"(?:behind|in) (?:the |a )?(?:return |hall |ceiling )*grill?e?")),
+    (
+        "grille",
+        whole_words(
+            r"(?:behind|in) (?:the |a |both |each )?(?:return |hall |ceiling )*grill?e?s?"
+        ),
+    ),
     (
         "cabinet",
         whole_words(

@@ -216,7 +216,7 @@ def _listen(question: Question, text: str, job: Job, previous: Previous | None) 
     if question.choices and lost and len(text) <= LONGEST_ANSWER:
         return Rejected(f"I can't read that as an answer. {_wanted(question)}")
     if isinstance(found, Accepted) and question.field == "duct":
-        found = count_or_inches(question, found, line) or bare_metal(found)
+        found = count_or_inches(question, found, line) or bare_metal(found, line)
     return several_ducts(question, found, line, job) if question.field == "duct" else found
 
 

@@ -137,7 +137,9 @@ def _ducts(question: Question, reading: Accepted, knowing: Knowing, job: Job) ->
         return _trunk_count(reading, knowing)
     section, sizes = question.section, reading.values.get("ducts")
     if not isinstance(sizes, list):
-        bays = bay_facts(section, reading.values, knowing) if question.key == "return_trunk" else None
+        bays = (
+            bay_facts(section, reading.values, knowing) if question.key == "return_trunk" else None
+        )
         return bays or _duct(question, reading, knowing, job)
     rows = [size for size in sizes if isinstance(size, dict)]
     beliefs: dict[str, Belief] = {}
@@ -294,7 +296,9 @@ def _slack(question: Question, reading: Accepted, knowing: Knowing, job: Job) ->
     if share is None:
         return NO_FACTS
     section = question.facts[0].rpartition(".0.")[0]
-    keys = [f"{e}.slack_fraction" for e in job.entries(section) if job.word(f"{e}.material") == "flex"]
+    keys = [
+        f"{e}.slack_fraction" for e in job.entries(section) if job.word(f"{e}.material") == "flex"
+    ]
     return Facts({key: Between(*share, how_known(key, knowing)) for key in keys or question.facts})
 
 

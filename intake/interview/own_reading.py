@@ -239,10 +239,13 @@ _THICKEST_IN: Final = 6.5
 _PER_UNIT_IN: Final = {"": 1.0, "in": 1.0, "mm": 1 / 25.4, "cm": 1 / 2.54}
 
 
+_AN_INCH: Final = re.compile(r"\ban? inch\b|^(?:about |like |just )?inch\b(?! and)")
+
+
 def _thickness(text: str, choices: tuple[str, ...]) -> Reading | None:
     numbers = [n for n in scan(text, "duct").numbers if n.unit in _PER_UNIT_IN]
     if not numbers:
-        return Accepted({"in": 1.0}) if re.search(r"\ban? inch\b", text) else None
+        return Accepted({"in": 1.0}) if _AN_INCH.search(text) else None
     sizes = sorted({round(n.value * _PER_UNIT_IN[n.unit], 3) for n in numbers})
     if sizes[-1] > _THICKEST_IN:
         return None

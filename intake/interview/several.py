@@ -53,7 +53,7 @@ def _trunks(section: str, found: Reading, line: str, job: Job) -> Reading:
         if isinstance(rest, Accepted) and "shape" in rest.values:
             said = counted["count"]
             count = _COUNTS.get(said) or int(said)
-            return bare_metal(replace(rest, values={**rest.values, "count": count}))
+            return bare_metal(replace(rest, values={**rest.values, "count": count}), line)
     if isinstance(found, Accepted) and "count" not in found.values and _BOTH.search(line):
         return replace(found, values={**found.values, "count": 2})
     if not isinstance(found, AskBack) or found.kind is not AskKind.TWO_VALUES:
@@ -69,9 +69,15 @@ def _trunks(section: str, found: Reading, line: str, job: Job) -> Reading:
     return found
 
 
-def bare_metal(found: Accepted) -> Accepted:
-    """Bare said with a size is bare metal."""
-    if found.place != "bare":
+_WRAPPED: Final = re.compile(r"\b(?:(?:not|un) ?)?w?rap(?:ped)?\b")
+
+
+def bare_metal(found: Accepted, line: str) -> Accepted:
+    """Bare or wrapped said with a size is sheet metal."""
+    wrapped = _WRAPPED.search(line)
+    if found.place != "bare" and (wrapped is None or wrapped[0].startswith(("not", "un"))):
+        return found
+    if "shape" not in found.values:
         return found
     return replace(found, values={"material": "galvanized", **found.values})
 

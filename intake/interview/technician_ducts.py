@@ -154,7 +154,7 @@ ALONG_THE_DUCTS: Final[tuple[Question, ...]] = (
             "trunk gets smaller",
         ),
         none="house.trunk_steps_down=no",
-        label="Trunk steps down to",
+        label="Smaller part of the trunk",
         bundle="step_down",
     ),
     Question(

@@ -147,7 +147,7 @@ def _entry(entry: str, fields: Mapping[str, Belief]) -> str:
     rest = [size] if size else []
     if "measured_where" in fields and not _bare(fields):
         where = str(likely_value(fields["measured_where"]))
-        rest.append(f"measured {_TAPED.get(where, where)}")
+        rest.append(f"{'measured ' if size else ''}{_TAPED.get(where, where)}")
     rest += [_field(f"{entry}.{name}", name, fields[name]) for name in _AFTER if name in fields]
     told_size = ", ".join(rest)
     if not told_size or not _any_hedged(fields):

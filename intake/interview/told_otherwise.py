@@ -21,8 +21,8 @@ def declines(line: str) -> bool:
 
 
 _ONE_ZONE: Final = re.compile(
-    r"(?:no|nope|nah|naw|not zoned|it'?s|its|there'?s|theres|there is|we have|has|have|got|just|only"
-    r"|all|the|a|,|\.| )*\b(?:one|1|single|same)(?: (?:big|main|single|zone|system|thermostat"
+    r"(?:no|nope|nah|naw|not zoned|it'?s|its|there'?s|theres|there is|we have|has|have|got|just"
+    r"|only|all|the|a|,|\.| )*\b(?:one|1|single|same)(?: (?:big|main|single|zone|system|thermostat"
     r"|therm\w*|t[ -]?stat|stat|of them|here|upstairs|downstairs|in the (?:hall\w*|living room)"
     r"|(?:for|does|runs|controls) (?:the )?(?:whole|all|entire|everything)(?: of it"
     r"| (?:the )?(?:house|place|thing|home))?))*[.! ]*"
@@ -57,8 +57,11 @@ def rooms_named(line: str) -> int:
 
 _OUTDOORS: Final = re.compile(
     r"(?:it'?s |its |about |around |like |prolly |probably |maybe |i think |yes,? |no,? |yeah,? "
-    r"|yep,? |nope,? |a |(?:nice|sunny|cool|warm|hot|mild|cold)(?: day| out(?:side)?)?,? )*(?P<degf>-\d{1,2}|\d{2,3})"
-    r" ?(?:f|degrees?|deg|°f?)?(?: (?:out(?:side)?|today|now|degrees|here|f))*[.! ]*"
+    r"|yep,? |nope,? |a |(?:nice|sunny|cool|warm|hot|mild|cold)(?: day| out(?:side)?)?,? )*"
+    r"(?P<degf>-\d{1,2}|\d{2,3})s? ?(?:f|degrees?|deg|°f?)?"
+    r"(?:,? (?:out(?:side)?|today|now|degrees|here|f|and|with|but|is|it'?s|no|too|so|a bit|kinda"
+    r"|rain\w*|sun\w*|cloud\w*|overcast|wind\w*|snow\w*|humid|muggy|clear|cold|cool|warm|hot|nice"
+    r"|wet|damp|dry|drizzl\w*|fog\w*))*[.! ]*"
 )
 _WARM_DEGF: Final = 60.0
 """Outdoor temperature from which cooling may run. Source: common practice."""
@@ -67,7 +70,8 @@ _WARM_DEGF: Final = 60.0
 _COLD: Final = re.compile(
     r"(?:no|nope|nah|not|today|it'?s|its|is|like|kinda|way|much|far|really|pretty|still|too|so"
     r"|below|,| )*"
-    r"(?:cold|freezing(?: cold)?|frozen|chilly|wintry|snowing|snow|winter|in the (?:teens|twenties|thirties))"
+    r"(?:cold|freezing(?: cold)?|frozen|chilly|wintry|snowing|snow|winter"
+    r"|in the (?:teens|twenties|thirties|forties))"
     r"(?: (?:out(?:side)?|there|today|now|here|for (?:that|ac|cooling)))*[.! ]*"
 )
 _HOT: Final = re.compile(

@@ -377,9 +377,7 @@ def _orient(items: list[Item], size: Size) -> None:
     if size.labelled or len(size.sides) != 2:
         return
     places = [items.index(side) for side in size.sides]
-    labels = [
-        _label_at(items, place + 1) or _across_at(items, place + 1) for place in places
-    ]
+    labels = [_label_at(items, place + 1) or _across_at(items, place + 1) for place in places]
     if labels == ["side.height", "side.width"] or labels == ["side.height", ""]:
         size.sides.reverse()
         size.labelled = True

@@ -59,9 +59,7 @@ def test_count_and_size_may_come_together_where_the_count_is_asked():
 
 def test_one_side_of_a_bay_is_no_round_duct():
     told = opened("return_trunk").play("joist bay 14 inch")
-    assert told.lines(Manner.ASK_BACK) == [
-        "I have one side of the bay, 14 in. What is the other?"
-    ]
+    assert told.lines(Manner.ASK_BACK) == ["I have one side of the bay, 14 in. What is the other?"]
     told.play("9")
     assert (bay(told, "width_in"), bay(told, "height_in")) == (14, 9)
 

@@ -555,3 +555,34 @@ def test_tools_told_with_a_yes_are_taken_and_said(line, gauge):
     assert told.talk.job.word("site.has_gauge") == gauge
     assert "In the bag: tape" in told.text
     assert told.key != "tools"
+
+
+@pytest.mark.parametrize(("line", "warm"), [("45 and raining", "no"), ("72 sunny", "yes")])
+def test_a_temperature_with_the_sky_is_the_weather(line, warm):
+    told = opened("weather").play(line)
+    assert told.talk.job.word("site.weather_allows_cooling") == warm
+
+
+def test_wrapped_said_with_a_size_is_sheet_metal_and_not_asked_again():
+    told = opened("trunk_size", trunk_count="two").play("both 16x8, wrapped")
+    assert told.talk.job.word("supply.trunks.0.material") == "galvanized"
+    assert told.key == "trunk_where"
+    told = opened("trunk_size", trunk_count="one").play("20x8 not wrapped")
+    assert told.key == "trunk_skin"
+
+
+def test_the_filters_place_told_in_the_plural_is_taken():
+    told = opened("filter").play("20x20x1 in the grilles")
+    assert told.talk.job.word("filters.0.place") == "grille"
+    assert told.key != "filter_place"
+
+
+def test_a_bare_inch_is_one_inch_of_liner():
+    told = opened("drop_size", trunk_count="one", trunk_size="20x8 bare").play("20x10", "lined")
+    told.play("outside", "inch")
+    assert told.talk.job.number("return.drops.0.liner_in") == 1.0
+
+
+def test_where_the_tape_was_is_echoed_once():
+    told = opened("trunk_where", trunk_count="one", trunk_size="20x8 metal").play("outside")
+    assert told.lines(Manner.ECHO) == ["Tape held: outside, on the metal."]

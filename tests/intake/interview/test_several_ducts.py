@@ -10,6 +10,7 @@ from intake.interview.taking import knowing
 from intake.interview.turns import Manner
 from intake.reading.result import Accepted, AskBack
 
+
 def groups(told: Dialogue, section: str) -> list[tuple[float | None, float | None, str | None]]:
     job = told.talk.job
     return [
