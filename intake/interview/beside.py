@@ -20,9 +20,7 @@ ASIDE: Final = "@"
 _FILTER_PLACE: Final = (
     (
         "grille",
-        whole_words(
-            r"(?:behind|in) (?:the |a |both |each )?(?:return |hall |ceiling )*grill?e?s?"
-        ),
+        whole_words(r"(?:behind|in) (?:the |a |both |each )?(?:return |hall |ceiling )*grill?e?s?"),
     ),
     (
         "cabinet",

@@ -235,16 +235,19 @@ def _of_another(talk: Talk, last: Question, command: Command, text: str) -> list
     names = [asked.label[0].lower() + asked.label[1:] for asked, _, _ in fits[:_NAMED_AT_MOST]]
     whose = f" The {' or the '.join(names)}?" if names else ""
     like = names[0] if names else "return drop"
+    example = value if len(value) <= _SHORT_VALUE else "18x10"
     return [
         say(
             Manner.ASK_BACK,
             f"Of what is “{value}” the right value?{whose} Say it with its name, like"
-            f" “the {like} is {value}”.",
+            f" “the {like} is {example}”.",
         )
     ]
 
 
 _NAMED_AT_MOST: Final = 3
+_SHORT_VALUE: Final = 12
+"""Characters of a value that may stand in an example."""
 
 
 def fitting(

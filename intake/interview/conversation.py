@@ -270,11 +270,11 @@ class Conversation:
         from intake.telling.asking import in_one_go, now_sentence, sure_modes
 
         first = weighing.worths[0]
+        if first.bundle.key != question.bundle:
+            return lines
         moved = first.bundle.place is not place_of(self._talk.state)
         together = in_one_go(weighing.worths, first.bundle.place) if moved else ""
-        now = ""
-        if first.bundle.key == question.bundle:
-            now = now_sentence(first, sure_modes(self._talk.verdict()))
+        now = now_sentence(first, sure_modes(self._talk.verdict()))
         return [*lines, *(say(Manner.NOTE, words) for words in (together, now) if words)]
 
     def _enough(self) -> list[Say]:

@@ -6,8 +6,9 @@ from typing import Final
 
 from intake.interview import danger
 from intake.interview.clauses import Clause, clauses
-from intake.interview.commands import fitting, obey
+from intake.interview.commands import obey
 from intake.interview.events import AskedBack, Unsaid, WentOn, kept_readings
+from intake.interview.like_corrections import plain_answer
 from intake.interview.listening import Heard, Nothing, Same, listen, picked, plain_choices
 from intake.interview.misreading import (
     MISREADS_BEFORE_CHOICES,
@@ -51,12 +52,10 @@ from intake.reading.result import (
     Command,
     CommandName,
     Previous,
-    Reading,
     Rejected,
     Unknown,
     Value,
 )
-from intake.reading.yes_no import read_yes_no
 
 __all__ = ["heard", "open_phone_keys"]
 
@@ -160,7 +159,7 @@ def _answer(talk: Talk, line: str) -> list[Say]:
         return _in_one_breath(talk, parts)
     found = listen(question, line, talk.state.job, _previous(talk))
     if isinstance(found, Command):
-        found = _plain_answer(talk, question, found, line) or found
+        found = plain_answer(talk, question, found, line) or found
     open_ask = talk.state.asked_back
     if isinstance(found, Command):
         said = _corrects_open(talk, question, open_ask, found)
@@ -201,38 +200,6 @@ def _corrects_open(
     if isinstance(found, Accepted):
         return _accepted(talk, question, found, value)
     return _asked_back(talk, question, found, value) if isinstance(found, AskBack) else []
-
-
-_CORRECTS: Final = re.compile(
-    r"\b(?:sorry|actually|wrong|correct\w*|instead|meant|mean|change|should|make (?:that|it)|oops"
-    r"|typo|no|not|wait|scratch|fix|was|were|swap\w*|other way|redo)\b"
-)
-
-
-def _plain_answer(talk: Talk, question: Question, command: Command, line: str) -> Reading | None:
-    """What the open question takes of a line that only looks like a correction ("it's clean")."""
-    if command.name is not CommandName.CORRECT or not command.value_text:
-        return None
-    if command.fact_words:
-        return None
-    if question.field == "yes_no" and _OPENS_WITH_NO.match(normalise(line)):
-        fits = _TURNED.search(line) or _fits_before(talk, command.value_text)
-        return None if fits else read_yes_no(normalise(line), question.words)
-    if _CORRECTS.search(normalise(line)):
-        return None
-    found = listen(question, command.value_text, talk.state.job)
-    return found if isinstance(found, Accepted) else None
-
-
-_OPENS_WITH_NO: Final = re.compile(r"(?:no|nope|nah|naw|negative)\b")
-
-
-_TURNED: Final = re.compile(r"\d\S* not \d")
-
-
-def _fits_before(talk: Talk, value: str) -> bool:
-    """Whether an answer before could have been this, so that a "no" before it corrects that."""
-    return bool(fitting(talk, lambda key: (value,)))
 
 
 _SKIPS_TOO: Final = re.compile(r"(?:skip|pass|no table|(?:i )?don'?t have)\b")

@@ -8,7 +8,7 @@ from typing import Final
 from engine.errors import EngineError, FactError
 from engine.job.belief import Belief, Known
 from engine.job.job import Job
-from intake.interview.answers import facts_from_answers
+from intake.interview.answers import NO_COOLING, facts_from_answers
 from intake.interview.beliefs import Facts, Knowing, how_known
 from intake.interview.beside import ASIDE
 from intake.interview.events import Answered, Unsaid
@@ -102,6 +102,8 @@ def take(
 
 def _echo(question: Question, facts: Facts) -> Say:
     words = told(facts.beliefs, facts.lengths, facts.blower, facts.cooling_rows)
+    if NO_COOLING in facts.settles:
+        words = f"{words}, no cooling" if words else "no cooling"
     label = question.label or question.key.replace("_", " ")
     return say(Manner.ECHO, sentence(f"{label}: {words or 'noted'}"))
 
@@ -197,9 +199,11 @@ def take_nothing(
     else:
         settles = [question.none]
         forget: tuple[str, ...] = ()
-        if question.none == "new_no_cooling" and talk.context.staged:
-            settles.append("burner_staged")
-            forget = ("equipment.stages",)
+        if question.none == NO_COOLING:
+            forget = ("equipment.cooling_tons",)
+            if talk.context.staged:
+                settles.append("burner_staged")
+                forget = (*forget, "equipment.stages")
         event = Answered(
             question=question.key,
             text=text,

@@ -586,3 +586,33 @@ def test_a_bare_inch_is_one_inch_of_liner():
 def test_where_the_tape_was_is_echoed_once():
     told = opened("trunk_where", trunk_count="one", trunk_size="20x8 metal").play("outside")
     assert told.lines(Manner.ECHO) == ["Tape held: outside, on the metal."]
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "new 60k 95% furnace, no ac",
+        "60k 95% furnace, heat only",
+        "no cooling, 60k furnace 95%",
+        "60k 95% furnace without air conditioning",
+    ],
+)
+def test_no_cooling_said_with_the_equipment_asks_for_none(line):
+    told = Dialogue().play("no", line)
+    assert "no cooling" in told.lines(Manner.ECHO)[0]
+    assert told.talk.job.number("equipment.heating_input_btuh") == 60_000
+    assert told.key == "rise"
+    assert told.replayed() == told.state
+
+
+def test_cooling_told_later_is_asked_about_after_all():
+    told = Dialogue().play("no", "60k 95% furnace, no ac", "sorry, it gets a 3 ton ac")
+    assert told.talk.job.number("equipment.cooling_tons") == 3.0
+    assert told.key == "new_stages"
+
+
+@pytest.mark.parametrize("line", ["3 ton ac, no furnace", "3 ton cooling without a furnace"])
+def test_equipment_that_is_denied_does_not_go_in(line):
+    told = Dialogue().play("no", line)
+    assert told.talk.job.word("equipment.kind") is None
+    assert told.key == "new_kind"
