@@ -35,6 +35,9 @@ def facts_from_answers(question: Question, reading: Accepted, knowing: Knowing, 
         found = _filled(name, key, reading.values, knowing)
         if found is not None and key not in beliefs:
             beliefs[key] = found
+    place = beliefs.get("filters.0.place")
+    if place is not None:  # filters told together sit alike
+        beliefs |= {f"{entry}.place": place for entry in job.entries("filters")}
     if reading.values.get("cooling") is False:
         return _heats_only(beliefs)
     return Facts(beliefs)

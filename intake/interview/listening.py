@@ -12,12 +12,12 @@ from typing import Final
 from engine.job.facts import fact_for
 from engine.job.job import Job
 from intake.interview.as_asked import as_asked, count_or_inches, stays_the_same, without_the_end
-from intake.interview.beside import with_asides
+from intake.interview.beside import with_asides, without_the_source
 from intake.interview.events import AskedBack
 from intake.interview.misplaced import by_side, by_stage
 from intake.interview.own_reading import OWN_FIELDS, read_own
 from intake.interview.question import Question
-from intake.interview.several import bare_metal, several_ducts
+from intake.interview.several import bare_metal, several_ducts, several_filters
 from intake.interview.told_otherwise import declines, one_zone, rooms_named, warm_enough
 from intake.reading.clean import LONGEST_ANSWER, normalise
 from intake.reading.manner import sureness
@@ -69,6 +69,12 @@ _TWO_WAYS: Final = re.compile(
     r"(?:there'?s |there are |yes |it'?s )*(?:two|2)[,; ]+(?:trunks[,; ]+)?(?:one |1 )?"
     r"(?:(?:goes |going |to |on )*(?:each|either) (?:way|side|direction|end)|left and right"
     r"|both (?:ways|sides|directions)|(?:one |1 )?left[, ]+(?:and )?(?:one |1 )?right)[.! ]*"
+)
+_NO_TRUNK: Final = re.compile(
+    r"\b(?:no|isn'?t (?:really )?an?|without an?|not an?) (?:real |actual |main |supply )*trunks?\b"
+    r"|\b(?:octopus|spider)\b|\b(?:flex\w*|runs?|branch\w*|everything|all)"
+    r" (?:\w+ )?(?:(?:right|straight|directly) )?(?:off|out of|from) (?:the |a |of the )*"
+    r"(?:plenum|box)\b"
 )
 _UNKNOWN: Final = re.compile(
     r"(?:sorry,? |um+,? |well,? |i |i'?ve |i have |got |really |just |honestly )*"
@@ -165,6 +171,8 @@ def _listen(question: Question, text: str, job: Job, previous: Previous | None) 
         return Nothing()
     if question.key == "step_down" and stays_the_same(line, job):
         return Nothing()
+    if question.key == "trunk_count" and _NO_TRUNK.search(line):
+        return Nothing()
     if question.key == "trunk_count" and _TWO_WAYS.fullmatch(line):
         return Accepted({"count": 2}, sureness(line))
     if question.none and _NONE.fullmatch(line) and not (question.same and _SAME.fullmatch(line)):
@@ -187,6 +195,7 @@ def _listen(question: Question, text: str, job: Job, previous: Previous | None) 
     if question.key == "d_rooms" and (rooms := rooms_named(line)):
         return Accepted({"count": rooms}, sureness(line))
     text, line = without_the_end(question, text, line)
+    text, line = without_the_source(question, text, line)
     at = (
         _drop_at(question, line)
         or by_stage(question, line, staged=_staged(job))
@@ -212,7 +221,8 @@ def _listen(question: Question, text: str, job: Job, previous: Previous | None) 
         isinstance(found, AskBack) and found.kind is AskKind.WRONG_QUANTITY
     )
     if isinstance(found, AskBack):
-        found = as_asked(question, found, line) or found
+        found = several_filters(question, found, line) or found
+        found = as_asked(question, found, line) or found if isinstance(found, AskBack) else found
     if question.choices and lost and len(text) <= LONGEST_ANSWER:
         return Rejected(f"I can't read that as an answer. {_wanted(question)}")
     if isinstance(found, Accepted) and question.field == "duct":

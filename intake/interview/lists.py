@@ -217,12 +217,18 @@ def _entries(values: Values, name: str) -> list[Mapping[str, Value]]:
 
 def _filters(question: Question, reading: Accepted, knowing: Knowing, job: Job) -> Facts:
     beliefs: dict[str, Belief] = {}
-    for index, row in enumerate(_entries(reading.values, "filters")):
+    rows = _entries(reading.values, "filters")
+    for index, row in enumerate(rows):
         for name in ("width_in", "height_in", "depth_in", "merv", "count"):
             value = row.get(name)
             if isinstance(value, int | float):
                 key = f"filters.{index}.{name}"
                 beliefs[key] = belief_of(key, float(value), knowing)
+    place = next((o.values["choice"] for o in reading.others if o.field == "@filter_place"), None)
+    for index in range(1, len(rows)) if place is not None else ():
+        beliefs[f"filters.{index}.place"] = belief_of(f"filters.{index}.place", place, knowing)
+    if beliefs and max(len(rows), job.length("filters") or 0) > 1:
+        return Facts(beliefs, {"filters": len(rows)}, ("filters",))
     forget = tuple(f"filters.0.{name}" for name in ("width_in", "height_in", "depth_in", "count"))
     return Facts(beliefs, {}, forget if beliefs else ())
 

@@ -11,7 +11,7 @@ from intake.reading.manner import sureness
 from intake.reading.read import read
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value
 
-__all__ = ["bare_metal", "several_ducts"]
+__all__ = ["bare_metal", "several_ducts", "several_filters"]
 
 _LISTS: Final = ("supply.trunks", "return.trunks", "return.drops")
 
@@ -82,10 +82,23 @@ def bare_metal(found: Accepted, line: str) -> Accepted:
     return replace(found, values={"material": "galvanized", **found.values})
 
 
+_INSTEAD: Final = re.compile(r"\bor\b|\binstead\b|\bnot\b|\bwas\b|\bnow\b|\bold\b|\bmaybe\b|\?")
+
+
+def several_filters(question: Question, found: AskBack, line: str) -> Accepted | None:
+    """Two filters of two sizes, each of which is there: "20x30x1 and 14x14x1"."""
+    if question.key not in ("filter", "d_filter") or found.kind is not AskKind.TWO_VALUES:
+        return None
+    rows: list[Value] = [dict(one) for one in found.readings if "width_in" in one]
+    if len(rows) < 2 or len(rows) != len(found.readings) or _INSTEAD.search(line):
+        return None
+    return Accepted({"filters": rows}, sureness(line))
+
+
 _PIECES: Final = re.compile(r"(?:[,;&+]|\b(?:and|plus|n|also|then)\b)+")
 _DOUBT: Final = re.compile(r"\bor\b|\bmaybe\b|\?")
 _ANOTHER: Final = re.compile(r"\b(?:trunks?|mains?|drops?|returns?|plenum|grill\w*)\b")
-_THE_REST: Final = re.compile(r"\b(?:rest|others|remain\w*|mostly|most)\b")
+_THE_REST: Final = re.compile(r"\b(?:rest|others|remain\w*|mostly|most|mix(?:ed)?|mixture)\b")
 _NUMBERS: Final = re.compile(
     r"\d+|\b(?:two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)(?:e?s)?\b"
 )

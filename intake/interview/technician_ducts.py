@@ -4,7 +4,7 @@ from typing import Final
 
 from engine.job.facts import Place
 from intake.interview.bays import wants_bay_count, wants_bay_size
-from intake.interview.duct_conditions import wants_core
+from intake.interview.duct_conditions import has_trunk, wants_core
 from intake.interview.question import Context, Question
 
 __all__ = ["ALONG_THE_DUCTS"]
@@ -154,6 +154,7 @@ ALONG_THE_DUCTS: Final[tuple[Question, ...]] = (
             "trunk gets smaller",
         ),
         none="house.trunk_steps_down=no",
+        when=has_trunk,
         label="Smaller part of the trunk",
         bundle="step_down",
     ),

@@ -21,6 +21,7 @@ __all__ = [
     "finding_where",
     "limits_words",
     "odds_sentence",
+    "of_assumed_size",
     "plain_source",
     "told_of",
     "turns_sentence",
@@ -78,7 +79,7 @@ def finding_sentence(finding: Finding, job: Job | None = None, *, brief: bool = 
     note = "" if brief and told.aside else _sentence(finding.note)
     in_doubt = finding.status is FindingStatus.FINE and finding.over_share >= _IN_DOUBT
     meaning = "" if in_doubt else told.meaning(finding)
-    size = _assumed_size(finding, told)
+    size = _assumed_size(finding)
     parts = [first, size, meaning, _how_far(finding, told), _because(finding), note]
     return " ".join(part for part in parts if part)
 
@@ -100,9 +101,14 @@ def _plain(key: str) -> str:
 _SIZES: Final = ("supply.", "return.", "filters")
 
 
-def _assumed_size(finding: Finding, told: Told) -> str:
-    """Said of a speed whose duct or opening nobody described."""
-    if not told.area or any(key.startswith(_SIZES) for key in finding.known):
+def of_assumed_size(finding: Finding) -> bool:
+    """Whether it is a speed whose duct or opening nobody described."""
+    area = told_of(finding.check).area
+    return area and not any(key.startswith(_SIZES) for key in finding.known)
+
+
+def _assumed_size(finding: Finding) -> str:
+    if not of_assumed_size(finding):
         return ""
     return "Nobody gave its size yet: this is a usual house's."
 

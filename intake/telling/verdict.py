@@ -17,7 +17,12 @@ from engine.verdict import (
     Spread,
     Verdict,
 )
-from intake.telling.findings import finding_sentence, odds_sentence, turns_sentence
+from intake.telling.findings import (
+    finding_sentence,
+    odds_sentence,
+    of_assumed_size,
+    turns_sentence,
+)
 from intake.telling.names import STATUSES, mode_words, thing_words, value_words, wanted_words
 from intake.telling.numbers import cfm, hours, in_how_many, quantity, spread, sure, tons
 
@@ -48,6 +53,8 @@ _BECAUSE: Final = "Because: "
 _IN_DOUBT: Final = "In doubt: "
 _CLOSEST: Final = "Closest to its limit: "
 _REASON_STARTS: Final = (_BECAUSE, _IN_DOUBT, _CLOSEST)
+_DOUBTFUL: Final = 0.1
+"""Share of houses in which something is over from which its size had better be known."""
 _MOST_REASONS: Final = 3
 _MOST_ASSUMED: Final = 3
 _IN_TONS: Final = (Mode.COOLING_HIGH, Mode.HEAT_PUMP_HEATING)
@@ -132,7 +139,8 @@ def _even_with(modes: Sequence[ModeVerdict], verdict: Verdict) -> str:
     if any(one.borderline for one in modes):
         return ", as far as can be told: it is on the line"
     if all(one.changes is None for one in modes):
-        unseen = any(f.over_share > 0.1 and not f.known for mode in modes for f in mode.findings)
+        doubtful = [f for mode in modes for f in mode.findings if f.over_share > _DOUBTFUL]
+        unseen = any(not f.known or of_assumed_size(f) for f in doubtful)
         if verdict.remedies and not unseen:
             return ", and no change that was tried clears it"
         return "; what would clear it can't be said before more is measured"

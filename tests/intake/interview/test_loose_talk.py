@@ -4,7 +4,11 @@ import pytest
 from support.dialogue import Dialogue, opened
 
 from engine.job.belief import How, Known
+from engine.job.job import Job
+from intake.interview.listening import listen
+from intake.interview.planner import question_of
 from intake.interview.turns import Manner, Voice
+from intake.reading.result import Accepted
 
 
 def before_the_trunks() -> Dialogue:
@@ -616,3 +620,19 @@ def test_equipment_that_is_denied_does_not_go_in(line):
     told = Dialogue().play("no", line)
     assert told.talk.job.word("equipment.kind") is None
     assert told.key == "new_kind"
+
+
+@pytest.mark.parametrize(
+    ("line", "cfm", "source"),
+    [
+        ("1350 by flow plate", 1350.0, "flow_plate"),
+        ("about 1,300 with the hood", 1300.0, "hood_sum"),
+    ],
+)
+def test_an_airflow_told_with_its_source_gives_both(line, cfm, source):
+    question = question_of("reading_airflow")
+    assert question is not None
+    found = listen(question, line, Job())
+    assert isinstance(found, Accepted)
+    assert found.values["cfm"] == cfm
+    assert [one.values["choice"] for one in found.others] == [source]

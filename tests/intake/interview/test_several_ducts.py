@@ -121,3 +121,47 @@ def test_a_smaller_size_further_on_is_no_second_trunk():
     assert trunk is not None
     found = listen(trunk, "20x8 then 14x8", opened("trunk_size").talk.job)
     assert isinstance(found, AskBack)
+
+
+def test_two_filters_that_are_both_there_are_two_entries_in_one_place():
+    told = opened("filter").play("20x30x1 behind the grill and 14x14x1 too")
+    job = told.talk.job
+    assert [job.number(f"{e}.width_in") for e in job.entries("filters")] == [20, 14]
+    assert [job.word(f"{e}.place") for e in job.entries("filters")] == ["grille", "grille"]
+    told = opened("filter").play("two filters, 20x20x1 and 16x20x1", "cabinet")
+    job = told.talk.job
+    assert [job.word(f"{e}.place") for e in job.entries("filters")] == ["cabinet", "cabinet"]
+    told.play("sorry, the filter is 20x25x1")
+    assert told.talk.job.length("filters") == 1
+
+
+def test_one_filter_or_another_is_asked_about():
+    told = opened("filter").play("16x25x1 or 16x20x1")
+    assert told.key == "filter"
+    assert ".." not in told.text
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "none",
+        "hm theres no trunk really, its a plenum box with flex off it",
+        "flex right off the plenum",
+        "all runs come off the plenum",
+    ],
+)
+def test_a_house_without_a_trunk_is_asked_for_no_size_of_one(line):
+    told = opened("trunk_count").play(line)
+    assert told.talk.job.length("supply.trunks") == 0
+    asked = set()
+    while told.key:
+        asked.add(told.key)
+        told.play("skip")
+    assert not {"trunk_size", "trunk_skin", "trunk_where", "step_down"} & asked
+
+
+def test_a_flex_drop_is_asked_for_its_core():
+    told = opened("drop_size").play("20 inch flex")
+    assert told.key == "drop_core"
+    told.play("core")
+    assert told.talk.job.word("return.drops.0.measured_where") == "flex_core"

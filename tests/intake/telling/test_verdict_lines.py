@@ -298,3 +298,15 @@ def test_an_airflow_that_changes_alone_would_clear_is_told_its_own_beside_the_wh
         "To make every airflow carry",
         "To make heat pump heating carry",
     ]
+
+
+def test_what_clears_it_isnt_said_to_be_nothing_while_a_narrow_place_is_only_assumed():
+    drop = a_finding(
+        check="return_drop_velocity", known=("equipment.cooling_tons",), over_share=0.7
+    )
+    mode = a_mode(findings=(a_finding(), drop))
+    told = verdict_lines(a_verdict(modes={Mode.COOLING_HIGH: mode}), a_job())[0]
+    assert told.endswith("what would clear it can't be said before more is measured.")
+    seen = a_mode(findings=(a_finding(), a_finding(check="return_drop_velocity", over_share=0.7)))
+    told = verdict_lines(a_verdict(modes={Mode.COOLING_HIGH: seen}), a_job())[0]
+    assert told.endswith("no change that was tried clears it.")
