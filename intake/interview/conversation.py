@@ -31,8 +31,7 @@ _VOICES = {
     ),
 }
 _DECIDED = (
-    "{why} That decides it: visit and duct survey. A few more answers fill the card;"
-    ' "finish" ends here.'
+    '{why} So it is a visit and duct survey. A few more answers fill the card; "finish" ends here.'
 )
 
 
@@ -239,7 +238,7 @@ class Conversation:
         if not keys:
             return question.words
         said = told({key: self.job.beliefs[key] for key in keys})
-        return f"By phone: {said}. Confirm, or say what you find. {question.words}"
+        return f"By phone: {sentence(said)} Confirm, or say what you find. {question.words}"
 
     def _next(self, *, fresh: bool) -> list[Say]:
         """The next question, or the end.
@@ -283,8 +282,12 @@ class Conversation:
         if weighing is None or weighing.stop is None or not weighing.worths:
             return []
         from intake.telling.asking import enough_sentence
+        from intake.telling.verdict import way_is_open
 
-        return [say(Manner.NOTE, enough_sentence(settled=weighing.stop == "settled"))]
+        settled = weighing.stop == "settled"
+        open_way = settled and self._talk.state.voice is Voice.TECHNICIAN
+        way = open_way and way_is_open(self._talk.verdict())
+        return [say(Manner.NOTE, enough_sentence(settled=settled, way_open=way))]
 
     def _end(self) -> list[Say]:
         if self._talk.state.voice is Voice.DISPATCHER:

@@ -261,7 +261,10 @@ _NO_TOOL: Final = re.compile(
     r"\b(?:no|not|don'?t|haven'?t|without|forgot|left|broke\w*|dead|lost|out|need|didn'?t)\b"
 )
 _WORDED: Final = frozenset(
-    ("yes_no", "choice", "equipment", "tools", "skin", "measured_where", "conditions")
+    (
+        *("yes_no", "choice", "equipment", "tools", "skin", "measured_where", "conditions"),
+        *("change", "trouble"),
+    )
 )
 """Fields whose unknown leaves a thing open rather than a range."""
 _REACHED: Final = ("attic or crawl", "trunks", "registers")

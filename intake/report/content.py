@@ -16,6 +16,7 @@ from intake.report.booking_card import BookingCard, booking_card
 from intake.report.limits_used import limits_used, turned_limits
 from intake.report.modes import mode_contents
 from intake.report.pieces import ChangeSet, Line, ModeContent
+from intake.telling.capacity import capacity_sentences
 from intake.telling.cautions import Caution
 from intake.telling.names import belief_words, fact_words, mode_words, thing_words, wanted_words
 from intake.telling.numbers import hours, sure
@@ -23,7 +24,6 @@ from intake.telling.situation import cautions_of
 from intake.telling.verdict import (
     DEFERS,
     assumed_value,
-    capacity_sentences,
     headline,
 )
 

@@ -125,8 +125,18 @@ def bought_sentence(worths: Sequence["Worth"], sure: Set[Mode] = frozenset()) ->
     return ""
 
 
-def enough_sentence(*, settled: bool) -> str:
-    """Why no more is asked, though more could be."""
+def enough_sentence(*, settled: bool, way_open: bool = False) -> str:
+    """Why no more is asked, though more could be.
+
+    Args:
+        settled: Whether the verdict is sure.
+        way_open: Whether what would clear it can't be said yet.
+    """
+    if settled and way_open:
+        return (
+            "That settles whether they carry it. How to make them carry hangs on what is not"
+            ' measured yet: "go on" asks it.'
+        )
     if settled:
         return 'That settles it; what is left would not change it. "go on" asks it all the same.'
     return 'What is left would take longer than it is worth. "go on" asks it all the same.'
