@@ -61,7 +61,7 @@ def bays_told(found: Reading, line: str) -> Accepted | AskBack | None:
     Bays may be counted or not; a figure across is one side, and lumber tells the size.
     """
     made = read("material", line)
-    material = made.values.get("choice") if isinstance(made, Accepted) else None
+    material = made.values.get("choice", "") if isinstance(made, Accepted) else ""
     if material not in BAYS:
         return None
     counted = _count_of(line)

@@ -60,6 +60,25 @@ _NONE: Final = re.compile(
     r"|low fire|step ?downs?)"
     r"|without|it doesn'?t (?:have|get|change).*)[.! ]*"
 )
+_NOT_OF_ALL: Final[Mapping[str, re.Pattern[str]]] = {
+    "drop_size": re.compile(r"no (?:return )?drop"),
+    "strip_cfm": re.compile(r"no (?:heat )?strips?"),
+    "new_tons": re.compile(r"no (?:cooling|a/?c)|.*\bheat"),
+    "step_down": re.compile(r"no (?:reduction|changes?|step ?downs?)"),
+    "fittings": re.compile(r"no fittings"),
+    "furnace_low_heat": re.compile(r"no low fire"),
+}
+"""Denials of `_NONE` that name their thing, by the question that they answer."""
+
+
+def _denies_another(question: Question, line: str) -> bool:
+    """Whether a line says that there is none of what another question asks for."""
+    own = _NOT_OF_ALL.get(question.key)
+    if own is not None and own.match(line):
+        return False
+    return any(one.match(line) for one in _NOT_OF_ALL.values())
+
+
 _NONE_AND_WHY: Final = re.compile(
     r"(?:none|no drop|no|nope|there'?s none|there isn'?t one|there is none) ?[,;.:-] ?[^\d?]+"
     r"|(?:no|nope|nah|none),? (?:it|they|the (?:return|drop|air)) (?:opens?|goes|go|comes?|sits?"
@@ -175,7 +194,8 @@ def _listen(question: Question, text: str, job: Job, previous: Previous | None) 
         return Nothing()
     if question.key == "trunk_count" and _TWO_WAYS.fullmatch(line):
         return Accepted({"count": 2}, sureness(line))
-    if question.none and _NONE.fullmatch(line) and not (question.same and _SAME.fullmatch(line)):
+    none = _NONE.fullmatch(line) and not _denies_another(question, line)
+    if question.none and none and not (question.same and _SAME.fullmatch(line)):
         return Nothing()
     if question.same and _SAME.fullmatch(line):
         return Same()

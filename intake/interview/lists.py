@@ -224,9 +224,10 @@ def _filters(question: Question, reading: Accepted, knowing: Knowing, job: Job) 
             if isinstance(value, int | float):
                 key = f"filters.{index}.{name}"
                 beliefs[key] = belief_of(key, float(value), knowing)
-    place = next((o.values["choice"] for o in reading.others if o.field == "@filter_place"), None)
-    for index in range(1, len(rows)) if place is not None else ():
-        beliefs[f"filters.{index}.place"] = belief_of(f"filters.{index}.place", place, knowing)
+    for said in (one for one in reading.others if one.field == "@filter_place"):
+        for index in range(1, len(rows)):
+            key = f"filters.{index}.place"
+            beliefs[key] = belief_of(key, said.values["choice"], knowing)
     if beliefs and max(len(rows), job.length("filters") or 0) > 1:
         return Facts(beliefs, {"filters": len(rows)}, ("filters",))
     forget = tuple(f"filters.0.{name}" for name in ("width_in", "height_in", "depth_in", "count"))

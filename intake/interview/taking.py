@@ -384,8 +384,13 @@ def denied(talk: Talk, question: Question, text: str) -> Question | None:
     match = _DENIES.fullmatch(text.lower().strip().replace("’", "'"))
     if match is None:
         return None
-    for other in bank_of(talk.state.voice):
-        if other.none and other.key != question.key and match["thing"] in other.topics:
+    bank = bank_of(talk.state.voice)
+    named = next((other for other in bank if match["thing"] in other.topics), None)
+    if named is None:
+        return None
+    for other in (named, *bank):  # "no trunk" names its size, and answers how many there are
+        alike = other is named or bool(other.section and other.section == named.section)
+        if alike and other.none and other.key != question.key:
             return other
     return None
 

@@ -636,3 +636,13 @@ def test_an_airflow_told_with_its_source_gives_both(line, cfm, source):
     assert isinstance(found, Accepted)
     assert found.values["cfm"] == cfm
     assert [one.values["choice"] for one in found.others] == [source]
+
+
+@pytest.mark.parametrize("line", ["no cooling", "no strips", "no fittings"])
+def test_none_of_another_thing_is_not_none_of_what_is_asked(line):
+    told = opened("drop_size").play(line)
+    assert told.talk.job.length("return.drops") is None
+
+
+def test_no_drop_is_none_where_the_drop_is_asked():
+    assert opened("drop_size").play("no drop").talk.job.length("return.drops") == 0

@@ -165,3 +165,9 @@ def test_a_flex_drop_is_asked_for_its_core():
     assert told.key == "drop_core"
     told.play("core")
     assert told.talk.job.word("return.drops.0.measured_where") == "flex_core"
+
+
+def test_no_trunk_said_at_another_question_is_taken_there():
+    told = opened("old_runs").play("there's no trunk")
+    assert told.talk.job.length("supply.trunks") == 0
+    assert told.key == "old_runs"
