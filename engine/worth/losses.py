@@ -6,6 +6,7 @@ the parts that are over. What is said is the status with the least expected loss
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from functools import lru_cache
 from types import MappingProxyType
 from typing import Final
 
@@ -38,6 +39,9 @@ LOSSES: Final[Mapping[ModeStatus, tuple[float, float, float]]] = MappingProxyTyp
 )
 """Loss of saying a status where each of `STATUSES` is true: 5 for "carries" on a house that
 doesn't, 2 for the reverse, 1 for a neighbour. Source: judgement."""
+
+_BY_TRUTH: Final = np.array([LOSSES[status] for status in STATUSES]).T
+"""Loss by what is true, (3,), and what is said, (3,)."""
 
 REMEDY_LOSS: Final = 0.25
 """Loss for a part that would be changed for nothing, or left as it is though it is over: four
@@ -91,9 +95,8 @@ class ModeStake:
         Args:
             shares: Weights of `STATUSES`, (..., 3); need not sum to one.
         """
-        table = np.array([LOSSES[status] for status in STATUSES])
-        said = shares @ table.T
-        barred = said[..., 1:].min(axis=-1)
+        said = shares @ _BY_TRUTH
+        barred = np.minimum(said[..., 1], said[..., 2])
         return np.minimum(said[..., 0], barred), barred
 
     @property
@@ -140,16 +143,7 @@ class Stakes:
     @classmethod
     def of(cls, assessment: Assessment) -> "Stakes":
         """What stands to be lost on an assessed job."""
-        modes = tuple(_stake(assessment, it) for it in assessment.modes.values())
-        found: dict[Part, Mask] = {}
-        for it in assessment.modes.values():
-            for raw in it.raws:
-                if raw.votes:
-                    over = raw.judged.over[1:]
-                    found[raw.part] = found[raw.part] | over if raw.part in found else over
-        names = tuple(found)
-        parts = np.stack([found[name] for name in names], axis=1).astype(np.float64)
-        return cls(modes, parts, names)
+        return _stakes_of(assessment)
 
     @property
     def settled(self) -> bool:
@@ -166,6 +160,20 @@ class Stakes:
             total += float(barred if mode.missing else free)
             total += mode.unsupported_loss + mode.hidden_loss
         return total
+
+
+@lru_cache(maxsize=1)  # a step asks several times about one assessment
+def _stakes_of(assessment: Assessment) -> Stakes:
+    modes = tuple(_stake(assessment, it) for it in assessment.modes.values())
+    found: dict[Part, Mask] = {}
+    for it in assessment.modes.values():
+        for raw in it.raws:
+            if raw.votes:
+                over = raw.judged.over[1:]
+                found[raw.part] = found[raw.part] | over if raw.part in found else over
+    names = tuple(found)
+    parts = np.stack([found[name] for name in names], axis=1).astype(np.float64)
+    return Stakes(modes, parts, names)
 
 
 def remedy_loss(shares: Array) -> Array:
