@@ -123,7 +123,7 @@ def _alike(mode: ModeVerdict, reasons: Sequence[str]) -> tuple[object, ...]:
 
 def _figures(mode: ModeVerdict) -> str:
     told = deciding(mode)[:_MOST_REASONS]
-    return _listed(f"{finding_where(one)} {figure_words(one)}" for one in told).rstrip(".")
+    return _listed(f"{finding_where(one)} at {figure_words(one)}" for one in told).rstrip(".")
 
 
 def headline(verdict: Verdict) -> str:
@@ -318,18 +318,19 @@ def changes_sentences(verdict: Verdict) -> list[str]:
     by_key = {one.key: one for one in verdict.remedies}
     lines: list[str] = []
     told: set[tuple[str, ...]] = set()
-    modes = list(verdict.modes.values())
+    modes, alone = list(verdict.modes.values()), ""
     if verdict.changes is not None:
         lines = _set_lines(verdict.changes, by_key, "To make every airflow carry")
         told.add(verdict.changes.remedies)
         if all(one.status is not ModeStatus.WONT_CARRY for one in modes):
             return lines
         modes = [one for one in modes if one.status is ModeStatus.CARRIES_WITH_CHANGES]
+        alone = " alone"
     for mode in modes:
         if mode.changes is not None and mode.changes.remedies not in told:
             told.add(mode.changes.remedies)
             names = _listed(mode_words(one) for one in mode.changes.modes) or mode_words(mode.mode)
-            lines += _set_lines(mode.changes, by_key, f"To make {names} carry")
+            lines += _set_lines(mode.changes, by_key, f"To make {names}{alone} carry")
     return lines
 
 

@@ -298,7 +298,7 @@ def test_an_airflow_that_changes_alone_would_clear_is_told_its_own_beside_the_wh
     heads = [line for line in lines if line.startswith("To make")]
     assert [head.split(" (")[0] for head in heads] == [
         "To make every airflow carry",
-        "To make heat pump heating carry",
+        "To make heat pump heating alone carry",
     ]
 
 
@@ -323,7 +323,7 @@ def test_reasons_that_differ_only_in_their_figures_are_told_by_these():
     }
     lines = verdict_lines(a_verdict(modes=modes), a_job())
     assert len([line for line in lines if line.startswith("Because: ")]) == 1
-    assert "For the same reasons as full cooling: supply trunk 1,100 fpm." in lines
+    assert "For the same reasons as full cooling: supply trunk at 1,100 fpm." in lines
 
 
 def test_a_note_of_several_airflows_is_told_once_at_its_worst():
