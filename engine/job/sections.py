@@ -12,6 +12,7 @@ import numpy as np
 
 from engine.arrays import Array
 from engine.errors import FactError
+from engine.job.branch_share import branch_share
 from engine.job.clear_size import clear_size_in
 from engine.job.job import Job
 from engine.job.priors import (
@@ -366,7 +367,16 @@ def _named_section(job: Job, key: str) -> str:
 def _with_shares(house: House, name: str, ducts: list[Duct]) -> tuple[Duct, ...]:
     """Shares nobody stated: what is left of the whole, by area, among those without."""
     if name == "supply.branches":
-        return tuple(_with_branch_share(house, duct, ducts) for duct in ducts)
+        return tuple(
+            replace(
+                duct,
+                share=branch_share(house, duct, ducts),
+                rests_on=(*duct.rests_on, f"{duct.key}.share_fraction"),
+            )
+            if np.isnan(duct.share).any()
+            else duct
+            for duct in ducts
+        )
     left = house.full(1.0)
     waiting_area = house.full(0.0)
     for duct in ducts:
@@ -403,23 +413,3 @@ def _with_shares(house: House, name: str, ducts: list[Duct]) -> tuple[Duct, ...]
         shares[duct.key] = share
         found.append(replace(duct, share=np.minimum(share, 1.0), rests_on=rests))
     return tuple(found)
-
-
-def _with_branch_share(house: House, duct: Duct, ducts: list[Duct]) -> Duct:
-    if not np.isnan(duct.share).any():
-        return duct
-    told = sum((d.count for d in ducts), start=house.full(0.0))
-    registers = house.stated_number("house.supply_registers_count")
-    total = np.maximum(told, registers) if registers is not None else told
-    if registers is None and told[0] < 4.0:  # a house has more branches than that
-        tons = tons_of_the_house(house)
-        total = np.maximum(
-            told,
-            tons
-            * house.assumed(
-                "supply.branches per ton", 2.6, 3.7, 5.2, fact="house.supply_registers_count"
-            ),
-        )
-    uneven = house.assumed(f"{duct.key} uneven", 0.75, 1.0, 1.3, fact=f"{duct.key}.share_fraction")
-    share = np.minimum(duct.count / total * uneven, 1.0)
-    return replace(duct, share=share, rests_on=(*duct.rests_on, f"{duct.key}.share_fraction"))

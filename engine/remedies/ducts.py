@@ -73,7 +73,7 @@ def _fittings(at: Situation) -> Iterator[Candidate]:
         counts = [at.job.number(f"{entry}.count") or 1.0 for entry in entries]
         kinds = [at.job.word(f"{entry}.kind") or "" for entry in entries]
         words = "; ".join(
-            f"{count:g} x {FITTINGS[kind].words} by {FITTINGS[_EASIER[kind]].words}"
+            f"{count:g} x {FITTINGS[kind].words} with {FITTINGS[_EASIER[kind]].words}"
             for count, kind in zip(counts, kinds, strict=True)
         )
         yield Candidate(
@@ -154,7 +154,7 @@ def _branches(at: Situation) -> Iterator[Candidate]:
     sizes = {key: size for key, size in bigger.items() if size is not None}
     if len(sizes) == len(chosen):
         words = "; ".join(
-            f"{float(d.count[0]):g} of {_said(d)} by {size_words(*sizes[d.key])}" for d in chosen
+            f"{float(d.count[0]):g} of {_said(d)} with {size_words(*sizes[d.key])}" for d in chosen
         )
         yield Candidate(
             key="bigger_branches",
@@ -281,7 +281,7 @@ def _return_branches(at: Situation) -> Iterator[Candidate]:
     sizes = {d.key: size for d in chosen if (size := _next_size(at, d)) is not None}
     if len(sizes) < len(chosen):
         return
-    words = "; ".join(f"{_said(d)} by {size_words(*sizes[d.key])}" for d in chosen)
+    words = "; ".join(f"{_said(d)} with {size_words(*sizes[d.key])}" for d in chosen)
     yield Candidate(
         key="bigger_return_branches",
         words=f"Replace return branches: {words}.",
@@ -321,10 +321,10 @@ def _wider(
     wider = {d.key: by for d in chosen if (by := _wider_by(at, d)) is not None}
     if not chosen or len(wider) < len(chosen):
         return
-    words = "; ".join(f"{_said(d)} by {_widened(d, wider[d.key])}" for d in chosen)
+    words = "; ".join(f"{_said(d)} with {_widened(d, wider[d.key])}" for d in chosen)
     yield Candidate(
         key=f"wider_{name.replace('.', '_').removesuffix('s')}",
-        words=f"Replace the {word} by a wider one at the same height: {words}.",
+        words=f"Replace the {word} with a wider one at the same height: {words}.",
         effort_hours=hours_each(*hours, len(chosen)),
         order_hours=Order.TRUNK,
         group=f"trunk:{name}",

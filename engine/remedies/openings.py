@@ -61,7 +61,7 @@ def opening_candidates(at: Situation) -> Iterator[Candidate]:
         yield Candidate(
             key="larger_return_grille",
             words=(
-                f"Replace the {size_words(width, height)} {word} by one of "
+                f"Replace the {size_words(width, height)} {word} with one of "
                 f"{size_words(*larger)}, cutting the hole to it."
             ),
             effort_hours=hours_each(1.5, 3.0, sizes[biggest][2]),

@@ -2,6 +2,8 @@
 
 import numpy as np
 import pytest
+from fluids.friction import friction_factor
+from scipy.optimize import brentq
 from support.houses import house
 
 from engine.errors import FactError
@@ -153,3 +155,38 @@ def test_two_round_trunks_have_the_area_of_two_circles() -> None:
     found = ducts(**{"supply.trunks": [{"diameter_in": 12, "count": 2}]})[0]
     # 2 x pi x 12 x 12 / 4 = 226.2 sq in.
     assert found.total_area_ft2[0] == pytest.approx(226.195 / 144.0, abs=1e-4)
+
+
+def airflow_at_one_rate_cfm(diameter_in: float) -> float:
+    """Darcy's equation with the factor of fluids (Colebrook), 0.1 in. of water in 100 ft."""
+    area_ft2 = np.pi / 4.0 * (diameter_in / 12.0) ** 2
+
+    def too_much(cfm: float) -> float:
+        fpm = cfm / area_ft2
+        reynolds = fpm / 60.0 * (diameter_in / 12.0) / 1.62e-4
+        factor = friction_factor(Re=reynolds, eD=0.0003 * 12.0 / diameter_in)
+        return float(factor * 100.0 * 12.0 / diameter_in * (fpm / 4005.0) ** 2 - 0.1)
+
+    return float(brentq(too_much, 10.0, 2000.0))
+
+
+# Rooms that want more air have larger branches: sized at one friction rate (common practice), whose
+# airflow by size is computed with fluids.
+@pytest.mark.parametrize("sizes", [(6.0, 8.0), (5.0, 7.0), (6.0, 7.0)])
+def test_branches_of_several_sizes_share_the_air_by_what_a_size_carries(sizes) -> None:
+    small, large = ducts(
+        "supply.branches",
+        **{"supply.branches": [{"diameter_in": size, "count": 5} for size in sizes]},
+    )
+    carried = airflow_at_one_rate_cfm(sizes[1]) / airflow_at_one_rate_cfm(sizes[0])
+    assert large.share[0] / small.share[0] == pytest.approx(carried, rel=0.03)
+    assert large.share[0] + small.share[0] == pytest.approx(1.0, rel=1e-6)
+
+
+def test_branches_of_one_size_share_the_air_by_their_number() -> None:
+    few, many = ducts(
+        "supply.branches",
+        **{"supply.branches": [{"diameter_in": 6, "count": 2}, {"diameter_in": 6, "count": 8}]},
+    )
+    assert few.share[0] == pytest.approx(0.2)
+    assert many.share[0] == pytest.approx(0.8)
