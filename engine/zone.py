@@ -77,7 +77,7 @@ def _words(zone: Zone, modes: dict[Mode, ModeVerdict]) -> str:
     who = f"Smallest zone alone ({', '.join(zone.ducts)}, {zone.registers_count:g} registers)"
     told = []
     for mode, it in modes.items():
-        air = f"{mode.replace('_', ' ')}, {it.target_cfm.likely:,.0f} CFM"
+        air = f"{mode.words}, {it.target_cfm.likely:,.0f} CFM"
         worst = next((f for f in it.findings if f.votes and f.over_share > 0.0), None)
         why = "" if worst is None else f"; {worst.where}: {worst.formula.rstrip('.')}"
         told.append(f"{air}: {_SAID[it.status]}{why}")

@@ -109,6 +109,7 @@ def delivered_by_kind(
     limit = house.stated_number("equipment.max_static_inwc")
     airflow = np.empty(house.members)
     place = np.zeros(house.members, dtype=np.int8)
+    ends = house.full(np.inf)
     for code, word in enumerate(kinds.words):
         here = np.asarray(kinds.values == code)
         if not here.any():
@@ -118,6 +119,7 @@ def delivered_by_kind(
         at_rated = target_cfm[here] * (1.0 if holds else over[here])
         if holds and limit is not None:
             static_rows, airflow_rows = _held_rows(at_rated, limit[here])
+            ends[here] = limit[here]
         else:
             static_rows, airflow_rows = _kind_rows(kind, strength[here], rated[here], at_rated)
         factor = np.ones(int(here.sum())) if holds else ratio[here]
@@ -127,13 +129,20 @@ def delivered_by_kind(
         airflow[here], place[here] = found, where
     place = np.where(place == TablePlace.BELOW_FIRST_ROW, TablePlace.WITHIN, place).astype(np.int8)
     static = system.external_inwc(airflow, mode)
+    at_its_end = (place == TablePlace.WITHIN) & (static <= ends * _JUST_BEYOND)
+    static = np.where(at_its_end, np.minimum(static, ends), static)
     return Delivered("", airflow, static, place, False, house.full(np.inf))
+
+
+_JUST_BEYOND: Final = 1.001
+"""Static over its limit at which a blower that held its airflow gives half of it: a steep end, so
+that the limit itself is where it works, not something that it passes."""
 
 
 def _held_rows(held_cfm: Array, limit_inwc: Array) -> tuple[Array, Array]:
     """Rows of a blower that holds its airflow to a limit and gives half of it just beyond."""
     zero = np.zeros_like(held_cfm)
-    static = np.stack([zero, limit_inwc, limit_inwc * 1.001], axis=-1)
+    static = np.stack([zero, limit_inwc, limit_inwc * _JUST_BEYOND], axis=-1)
     return static, np.stack([held_cfm, held_cfm, held_cfm * 0.5], axis=-1)
 
 

@@ -1,6 +1,7 @@
 """The airflow modes a system runs in; each has its own target and its own verdict."""
 
 from enum import StrEnum
+from typing import Final
 
 __all__ = ["Mode"]
 
@@ -16,6 +17,11 @@ class Mode(StrEnum):
     STRIP_HEAT = "strip_heat"
 
     @property
+    def words(self) -> str:
+        """As the trade calls it."""
+        return _WORDS[self]
+
+    @property
     def is_cooling(self) -> bool:
         """Whether the coil is wet in this mode."""
         return self in (Mode.COOLING_HIGH, Mode.COOLING_LOW)
@@ -24,3 +30,13 @@ class Mode(StrEnum):
     def is_burner(self) -> bool:
         """Whether a burner heats the air in this mode."""
         return self in (Mode.HEATING_HIGH, Mode.HEATING_LOW)
+
+
+_WORDS: Final = {
+    Mode.COOLING_HIGH: "full cooling",
+    Mode.COOLING_LOW: "low-stage cooling",
+    Mode.HEATING_HIGH: "full heat",
+    Mode.HEATING_LOW: "low heat",
+    Mode.HEAT_PUMP_HEATING: "heat pump heating",
+    Mode.STRIP_HEAT: "electric strip heat",
+}

@@ -37,16 +37,6 @@ def airflow_candidates(at: Situation) -> Iterator[Candidate]:
         yield smaller
 
 
-_MODE_WORDS: Final = {
-    Mode.COOLING_HIGH: "cooling",
-    Mode.COOLING_LOW: "low-stage cooling",
-    Mode.HEATING_HIGH: "heating",
-    Mode.HEATING_LOW: "low-fire heating",
-    Mode.HEAT_PUMP_HEATING: "heat pump heating",
-    Mode.STRIP_HEAT: "strip heat",
-}
-
-
 def _settings(at: Situation, mode: Mode) -> Iterator[Candidate]:
     """Settings that the table keeps for other modes."""
     for setting in at.job.blower:
@@ -55,7 +45,7 @@ def _settings(at: Situation, mode: Mode) -> Iterator[Candidate]:
         name = setting.table.setting
         yield Candidate(
             key=f"setting_{_slug(name)}_for_{mode}",
-            words=f"Use blower setting {name} for {_MODE_WORDS[mode]} too, if the board allows it.",
+            words=f"Use blower setting {name} for {mode.words} too, if the board allows it.",
             effort_hours=(0.3, 0.5),
             order_hours=Order.SETTINGS,
             group=f"setting:{mode}",
@@ -104,7 +94,7 @@ def _less_air(at: Situation, mode: Mode) -> Iterator[Candidate]:
         yield Candidate(
             key=f"{name}_{mode}",
             words=(
-                f"Run {_MODE_WORDS[mode]} at {airflow_cfm:,.0f} CFM instead of {now_cfm:,.0f}, by "
+                f"Run {mode.words} at {airflow_cfm:,.0f} CFM instead of {now_cfm:,.0f}, by "
                 f"the lower blower setting: {allowed.why(airflow_cfm)}."
             ),
             effort_hours=(0.3, 0.5),

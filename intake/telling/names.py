@@ -35,16 +35,7 @@ __all__ = [
     "wanted_words",
 ]
 
-MODES: Final = MappingProxyType(
-    {
-        Mode.COOLING_HIGH: "full cooling",
-        Mode.COOLING_LOW: "low-stage cooling",
-        Mode.HEATING_HIGH: "full heat",
-        Mode.HEATING_LOW: "low heat",
-        Mode.HEAT_PUMP_HEATING: "heat pump heating",
-        Mode.STRIP_HEAT: "electric strip heat",
-    }
-)
+MODES: Final = MappingProxyType({mode: mode.words for mode in Mode})
 """Each airflow mode as the trade calls it."""
 
 STATUSES: Final = MappingProxyType(

@@ -60,6 +60,8 @@ def test_the_smallest_zone_takes_all_the_air_of_the_lowest_stage() -> None:
     assert zone.open_fraction == pytest.approx(4.0 / 12.0)
     assert "1,050 fpm" in zone.words
     assert "bypass doesn't count" in zone.words
+    assert "cooling," in zone.words
+    assert "_" not in zone.words
 
 
 def test_all_zones_open_is_judged_as_before() -> None:
