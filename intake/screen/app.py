@@ -50,6 +50,7 @@ class ChatApp(App[Left]):
     TITLE = "Trunk Talk"
     ENABLE_COMMAND_PALETTE = False
     HORIZONTAL_BREAKPOINTS: Final = [(0, "-narrow"), (60, "-wide")]  # type: ignore[misc]
+    VERTICAL_BREAKPOINTS: Final = [(0, "-low"), (20, "-tall")]  # type: ignore[misc]
 
     def __init__(self, start: Callable[[], Talk], around: Around) -> None:
         """Chat about the conversation that `start` gives."""

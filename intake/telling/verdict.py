@@ -172,7 +172,7 @@ def way_is_open(verdict: Verdict) -> bool:
 
 
 def short_verdict(verdict: Verdict) -> str:
-    """Every mode's status on one line, for "what would you say if we stopped now?"."""
+    """Every mode's status in as few words as say it, for "what if we stopped now?"."""
     if not verdict.modes:
         return "nothing yet: how much air the new equipment needs isn't known"
     same: dict[str, list[str]] = {}
@@ -183,14 +183,22 @@ def short_verdict(verdict: Verdict) -> str:
     return "; ".join(f"{_listed(names)}: {words}" for words, names in same.items())
 
 
+_SHORT: Final = {
+    ModeStatus.CARRIES: "carries",
+    ModeStatus.CARRIES_WITH_CHANGES: "carries with changes",
+    ModeStatus.WONT_CARRY: "won't carry",
+    ModeStatus.CANT_SAY: "can't say yet",
+}
+
+
 def _status_words(mode: ModeVerdict) -> str:
     if mode.borderline:
-        return f"on the line, treat as {STATUSES[mode.status]}"
+        return f"on the line, treat as {_SHORT[mode.status]}"
     if mode.treat_as is not None:
         return "can't say, treat as won't carry until measured"
     if mode.status is ModeStatus.CANT_SAY:
-        return STATUSES[mode.status]
-    return f"{STATUSES[mode.status]} ({sure(mode.confidence)})"
+        return _SHORT[mode.status]
+    return f"{_SHORT[mode.status]} ({sure(mode.confidence)})"
 
 
 def status_sentence(mode: ModeVerdict, job: Job) -> str:
