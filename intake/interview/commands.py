@@ -21,6 +21,7 @@ from intake.interview.talk import Talk, say
 from intake.interview.told import sentence, told
 from intake.interview.turns import Manner, Say
 from intake.reading.corrections import in_place
+from intake.reading.restated import replaced
 from intake.reading.result import Accepted, AskBack, Command, CommandName
 
 __all__ = ["COMMANDS", "correct", "known_lines", "obey"]
@@ -197,7 +198,7 @@ def correct(talk: Talk, command: Command, text: str) -> list[Say] | None:
         return _swap(talk, last, text)
     target = named_by(talk, command.fact_words or command.value_text or "")
     if target is None:
-        target = _holding_old(talk, text) or (question_of(last.question) if last else None)
+        target = _holding_old(talk, command, text) or (question_of(last.question) if last else None)
     if target is None:
         return None
     if not command.value_text:
@@ -216,8 +217,10 @@ def correct(talk: Talk, command: Command, text: str) -> list[Say] | None:
     return [say(Manner.ASK_BACK, f"I can't put “{command.value_text}” there. Once more:")]
 
 
-def _holding_old(talk: Talk, text: str) -> Question | None:
+def _holding_old(talk: Talk, command: Command, text: str) -> Question | None:
     """The question whose answer holds the value that is called wrong ("17 not 11")."""
+    if command.old_text is not None:
+        return None
     match = _X_NOT_Y.search(text)
     if match is None:
         return None
@@ -244,6 +247,9 @@ def _rewritten(command: Command, earlier: Answered | None, text: str) -> list[st
     """The new value as it was typed, and the earlier text with the old value replaced."""
     value = command.value_text or ""
     found = [value]
+    if command.old_text is not None and earlier is not None:
+        whole = replaced(earlier.text, command.old_text, value)
+        return [whole, value] if whole else found
     swap = _X_NOT_Y.search(text)
     if swap and earlier is not None:
         old = re.compile(rf"(?<![\d.]){re.escape(swap['old'])}(?![\d.])")

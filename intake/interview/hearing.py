@@ -37,6 +37,7 @@ from intake.interview.what_if import tried
 from intake.reading.clean import normalise
 from intake.reading.echo import echo
 from intake.reading.read import read
+from intake.reading.restated import looked_again, owns_up
 from intake.reading.result import (
     Accepted,
     AskBack,
@@ -186,7 +187,10 @@ def _plain_answer(talk: Talk, question: Question, command: Command, line: str) -
     """What the open question takes of a line that only looks like a correction ("it's clean")."""
     if command.name is not CommandName.CORRECT or not command.value_text:
         return None
-    if command.fact_words or _CORRECTS.search(normalise(line)):
+    told = normalise(line)
+    if command.fact_words or command.old_text or _CORRECTS.search(told) or owns_up(told):
+        return None
+    if looked_again(told) and talk.state.asked_back is None:
         return None
     found = listen(question, command.value_text, talk.state.job)
     return found if isinstance(found, Accepted) else None

@@ -26,6 +26,7 @@ from intake.reading.manner import cant_say, excuse, sureness
 from intake.reading.numbers import something_else
 from intake.reading.owned import without_joined, without_refrigerant, without_size
 from intake.reading.phrasing import dated, elsewhere
+from intake.reading.restated import sets_anew
 from intake.reading.result import (
     Accepted,
     AskBack,
@@ -150,10 +151,16 @@ def read(
     command = as_command(line, field)
     if command is not None and command.name is CommandName.HELP and _NO_IDEA.search(line):
         return Unknown("You can't say.")
+    if command is not None and previous is not None and sets_anew(line):
+        command = None
     if command is not None and not _is_answer(command, field, line, question):
         return command
     changed = correction(
-        line, field, previous, plain_line(text), lambda f, t: _reads(f, t, choices)
+        line,
+        field,
+        previous,
+        plain_line(text),
+        lambda f, t: _reads(f, t, choices if f == field else ()),
     )
     if changed is not None and not _answers_here(changed, field, previous, choices):
         return changed
@@ -210,7 +217,9 @@ def _answers_here(
 ) -> bool:
     """Whether a marked value ("sorry, 1200 cfm") fits the open question and not the last one."""
     value = changed.value_text
-    if field == "command" or previous is None or value is None or changed.fact_words is not None:
+    if field == "command" or previous is None or value is None:
+        return False
+    if changed.fact_words is not None or changed.old_text is not None:
         return False
     if field == previous.field or _reads(previous.field, normalise(value), choices):
         return False
