@@ -123,6 +123,10 @@ _WROTE_OLD: Final = re.compile(
     r"|called it|logged|punched in|have)(?: it was| it as| down| in| you)* (?:an? |the )?"
     rf"(?P<old>\S+(?: \S+){{0,3}}?){_BEFORE}$"
 )
+_SHOULD_BE: Final = re.compile(
+    r"^(?:the|that) (?P<old>[a-z0-9.]+(?: (?:inch|ft|foot|feet))?) (?:should|was|is|needs|ought)"
+    r"(?: (?:be|have been|supposed to be|really|actually|meant to be|to be|an?))* (?P<new>\S.*)$"
+)
 _CUT: Final = re.compile(
     r"[,;:!]+(?=\s|$)|\.+(?=\s|$)|\s-+\s"
     r"|\s(?:and|but|so|though|then)\s(?=(?:i |it|that|this|make|put|should|go|the |really\b|actually"
@@ -210,6 +214,9 @@ def restated(line: str, previous: Previous, reads: Reads, *, marked: bool) -> Re
         found = _best([ordered["new"]], None, True, previous, reads)
         if found is not None:
             return found
+    part_of = _SHOULD_BE.match(line)
+    if part_of is not None and figures_in(part_of["old"]) and _was_told(part_of["old"], previous):
+        return _value_in(part_of["new"], previous, reads, part_of["old"])
     again = _AGAIN.search(line) is not None
     sure = marked or (again and _EARLIER.search(line) is not None)
     blurted = _BLURTED.match(line)
@@ -284,7 +291,7 @@ def _value_in(text: str, previous: Previous, reads: Reads, old: str | None = Non
         return None
     whole = replaced(previous.text, old, bare)
     if whole is not None and reads(previous.field, whole):
-        return Restated(_short(bare), old)
+        return Restated(_short(bare) if figures_in(bare) else bare, old)
     return None
 
 
@@ -323,7 +330,7 @@ def _spells(text: str, digits: str) -> bool:
 
 
 def replaced(earlier: str, old: str, new: str) -> str | None:
-    """An earlier answer with its one figure of an old value replaced by a new one, or None.
+    """An earlier answer with its one figure or word of an old value replaced, or None.
 
     >>> replaced("16x25x1 merv 8", "8", "merv was 11"), replaced("two 16x20x1", "2", "3 of em")
     ('16x25x1 merv 11', '3 16x20x1')
@@ -331,6 +338,9 @@ def replaced(earlier: str, old: str, new: str) -> str | None:
     True
     """
     gone, fresh = figures_in(old), figures_in(new)
+    if not gone and not fresh:
+        word = re.compile(rf"\b{re.escape(old)}\b", re.IGNORECASE)
+        return word.sub(lambda _: new, earlier) if len(word.findall(earlier)) == 1 else None
     if len(gone) != 1 or len(fresh) != 1:
         return None
     there = [f for f in figures_in(earlier.lower()) if f.value == gone[0].value]

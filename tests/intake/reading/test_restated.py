@@ -79,16 +79,18 @@ def test_another_fact_is_named_by_when_it_was_told(before, was, field, text, fac
 
 
 @pytest.mark.parametrize(
-    ("was", "text", "value", "old"),
+    ("before", "was", "text", "value", "old"),
     [
-        ("16x25x1 merv 8", "the merv was 11 not 8", "11", "8"),
-        ("two 16x20x1", "3 of em not 2", "3 of em", "2"),
-        ("two 16x20x1", "three of those, not two", "three of those", "two"),
+        ("duct", "20x8", "the 8 should be a 10", "10", "8"),
+        ("duct", "20x8 lined", "not lined, it's bare metal", "bare metal", "lined"),
+        ("filter", "16x25x1 merv 8", "the merv was 11 not 8", "11", "8"),
+        ("filter", "two 16x20x1", "3 of em not 2", "3 of em", "2"),
+        ("filter", "two 16x20x1", "three of those, not two", "three of those", "two"),
     ],
 )
-def test_a_part_of_an_answer_is_corrected_with_what_it_replaces(was, text, value, old) -> None:
+def test_a_part_of_an_answer_is_corrected_with_what_it_replaces(before, was, text, value, old) -> None:
     for asked in ("command", "length"):
-        reading = read(asked, text, previous=Previous("filter", was))
+        reading = read(asked, text, previous=Previous(before, was))
         assert isinstance(reading, Command)
         assert (reading.value_text, reading.old_text) == (value, old)
 
