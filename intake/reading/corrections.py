@@ -194,9 +194,7 @@ def correction(
     return Command(CommandName.CORRECT, _as_typed(value, typed) or None, fact)
 
 
-def _meant_for_it(
-    anew: Restated, body: str, field: str, reads: Callable[[str, str], bool]
-) -> bool:
+def _meant_for_it(anew: Restated, body: str, field: str, reads: Callable[[str, str], bool]) -> bool:
     """Whether a new value is meant for the last answer, not for another or the open question."""
     if anew.old is not None:
         return True

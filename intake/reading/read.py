@@ -17,6 +17,7 @@ from intake.reading.corrections import correction
 from intake.reading.counts import read_count, read_percent, read_year
 from intake.reading.duct import read_duct
 from intake.reading.echo import echo
+from intake.reading.excused import led
 from intake.reading.filters import read_filter
 from intake.reading.fittings import read_fittings
 from intake.reading.grilles import read_grille
@@ -164,6 +165,10 @@ def read(
     )
     if changed is not None and not _answers_here(changed, field, previous, choices):
         return changed
+    if "," in line or " - " in line:
+        excused = led(line, field)
+        if excused is not None and not _reads(field, excused[1], choices, question):
+            return excused[0]
     if field in _PASTED and not cant_say(line):
         return Rejected(f"I need {wanted}.")
     if field in _PASTED:
@@ -226,11 +231,11 @@ def _answers_here(
     return _reads(field, normalise(value), choices)
 
 
-def _reads(field: str, text: str, choices: Sequence[str]) -> bool:
+def _reads(field: str, text: str, choices: Sequence[str], question: str = "") -> bool:
     """Whether a field reads a text as a plain answer."""
     if field not in WANTED or field in _PASTED or field in ("command", "text"):
         return False
-    return isinstance(_read_field(field, text, "", choices, None, None), Accepted)
+    return isinstance(_read_field(field, text, question, choices, None, None), Accepted)
 
 
 _ALSO_ANSWERS: Final = frozenset(

@@ -274,12 +274,12 @@ def _tells(clause: str, previous: Previous, reads: Reads) -> bool:
     """Whether a clause holds anything of an answer."""
     if any(figure.text != "one" for figure in figures_in(clause)):
         return True
-    return reads(previous.field, clause) or (
-        previous.field == "duct" and reads("material", clause)
-    )
+    return reads(previous.field, clause) or (previous.field == "duct" and reads("material", clause))
 
 
-def _value_in(text: str, previous: Previous, reads: Reads, old: str | None = None) -> Restated | None:
+def _value_in(
+    text: str, previous: Previous, reads: Reads, old: str | None = None
+) -> Restated | None:
     """The value of a clause without the words before it, if the question before reads it."""
     bare = _TAIL.sub("", text)
     while (lead := _LEAD.match(bare)) is not None:

@@ -88,7 +88,9 @@ def test_another_fact_is_named_by_when_it_was_told(before, was, field, text, fac
         ("filter", "two 16x20x1", "three of those, not two", "three of those", "two"),
     ],
 )
-def test_a_part_of_an_answer_is_corrected_with_what_it_replaces(before, was, text, value, old) -> None:
+def test_a_part_of_an_answer_is_corrected_with_what_it_replaces(
+    before, was, text, value, old
+) -> None:
     for asked in ("command", "length"):
         reading = read(asked, text, previous=Previous(before, was))
         assert isinstance(reading, Command)
