@@ -32,7 +32,7 @@ from intake.reading.words import words
 __all__ = ["read_duct"]
 
 _COLOUR_OF_JACKET: Final = re.compile(
-    r"\b(?:black|silver|gr[ae]y|clear|plastic|foil|poly|white|torn|ripped|old) jacket\b"
+    r"\b(?:r ?-? ?[0-9](?:\.[0-9])?|black|silver|gr[ae]y|clear|plastic|foil|poly|white|torn|ripped|old) jacket\b"
 )
 _LARGEST_BRANCH_IN: Final = 12.0
 _RUNS: Final = words("runs branches takeoffs leads")
@@ -205,9 +205,7 @@ def _sized(said: Scan, size: Size, parts: DuctParts, materials: tuple[str, ...])
         )
     shape = "oval" if said.says("shape.oval") else "rect"
     sides = size.sides[:2]
-    if any(side.token is not None and side.token.comma == "decimal" for side in sides) and not any(
-        side.unit in METRIC for side in sides
-    ):
+    if any(_may_be_two(side) for side in sides) and not any(side.unit in METRIC for side in sides):
         return AskBack(
             "Is the comma a decimal point? Please give width by height in inches.",
             (),
@@ -223,6 +221,12 @@ def _sized(said: Scan, size: Size, parts: DuctParts, materials: tuple[str, ...])
             AskKind.TWO_READINGS,
         )
     return checked(said, values)
+
+
+def _may_be_two(side: Item) -> bool:
+    """Whether a comma may part two numbers; "12,5" is a half, since a pair is typed "12, 5"."""
+    token = side.token
+    return token is not None and token.comma == "decimal" and not token.text.endswith((",5", ",25"))
 
 
 def _no_round(said: Scan, materials: tuple[str, ...]) -> bool:
