@@ -18,6 +18,7 @@ from intake.reading.duct_parts import (
     read_round_letter,
     sorted_parts,
     taped_around,
+    told_of_jacket,
 )
 from intake.reading.duct_runs import Runs, counted_runs
 from intake.reading.echo import echo, figure
@@ -269,7 +270,11 @@ def _single(said: Scan, parts: DuctParts, materials: tuple[str, ...]) -> Reading
     jacketed = not _COLOUR_OF_JACKET.search(said.text) and said.says(
         "place.jacket", "place.over wrap", "place.outside"
     )
-    if "flex" in materials and jacketed and not said.says("place.core", "place.inside"):
+    beside = any(
+        n.kind == "num" and told_of_jacket(said.items, k) for k, n in enumerate(said.items)
+    )
+    jacketed = jacketed and not (beside or said.says("place.core", "place.inside"))
+    if "flex" in materials and jacketed:
         return AskBack(
             f"That is the jacket, {figure(value)} in. How wide is the core inside it, in inches?",
             (reading,),

@@ -17,6 +17,7 @@ __all__ = [
     "read_round_letter",
     "sorted_parts",
     "taped_around",
+    "told_of_jacket",
 ]
 
 LENGTH_UNITS: Final = frozenset(("ft", "yd", "m", "mi"))
@@ -90,7 +91,7 @@ def sorted_parts(said: Scan) -> DuctParts:
 def _is_over_jacket(items: list[Item], i: int) -> bool:
     """The outside of insulated flex, where the core is given too: "10 in core, 14 over jacket"."""
     flexible = any(item.means("material.flex") for item in items)
-    if flexible and _told_of_jacket(items, i):
+    if flexible and told_of_jacket(items, i):
         return True
     core = ("place.core", "place.inside") if flexible else ("place.core",)
     if not any(item.means(*core) for item in items):
@@ -121,7 +122,7 @@ def _is_counted(items: list[Item], i: int) -> bool:
 _MEASURES: Final = words("is measures about around are was runs like roughly maybe")
 
 
-def _told_of_jacket(items: list[Item], i: int) -> bool:
+def told_of_jacket(items: list[Item], i: int) -> bool:
     """ "6 inch flex, jacket measures about 10": the larger number behind the jacket."""
     k = i - 1
     while k >= 0 and items[k].text in _MEASURES:
@@ -139,10 +140,14 @@ _HOSES: Final = words("hoses pipes tubes slinkies snakes worms accordions flexes
 
 def _several_of(items: list[Item], i: int) -> bool:
     """ "3 slinky hoses, 8 inch": ducts named by what they are of, beside a size."""
-    following = items[i + 1]
-    named = following.means("material.", "shape.roundish") and following.text.split()[-1] in _HOSES
+    k = i + 1
+    while k + 1 < len(items) and items[k].means("material."):
+        if items[k].text.split()[-1] in _HOSES:
+            break
+        k += 1
+    named = items[k].means("material.", "shape.roundish") and items[k].text.split()[-1] in _HOSES
     return named and any(
-        item.kind == "num" and item.unit in ("in", "mm", "cm") for item in items[i + 2 :]
+        item.kind == "num" and item.unit in ("in", "mm", "cm") for item in items[k + 1 :]
     )
 
 

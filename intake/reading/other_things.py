@@ -34,9 +34,7 @@ _DESCRIBING: Final = (
     r"(?:(?:the|my|our|a|an|and|that|this|return|supply|air|wall|floor|ceiling|main|big|little|small"
     r"|front|back|whole|furnace|attic|metal|plastic) )*"
 )
-_STILL: Final = (
-    r"(?! (?:boot|boots|box|stack|head|can|drop|duct|trunk|plenum|return|supply|grilles?|grills?|grate|vent))"
-)
+_STILL: Final = r"(?! (?:boot|boots|box|stack|head|can|drop|duct|trunk|plenum|return|supply|grilles?|grills?|grate|vent))"
 
 
 @cache

@@ -46,6 +46,7 @@ from intake.reading.standing import standing
 from intake.reading.static import read_static
 from intake.reading.tables import read_blower_table, read_cooling_rows
 from intake.reading.temperature import read_rise_range, read_temperature
+from intake.reading.unit_doubt import unit_doubt
 from intake.reading.words import words
 from intake.reading.yes_no import read_yes_no
 
@@ -184,6 +185,8 @@ def read(
         return Rejected(f"I still need {wanted}.")
     if field in _NUMERIC and _TELEPHONE.search(line):
         return Rejected(f"That looks like a telephone number. I need {wanted}.")
+    if field in _NUMERIC and " or " in line and (doubt := unit_doubt(line)) is not None:
+        return doubt
     found = reads(field, line)
     if not isinstance(found, Accepted) and field in _NUMERIC:
         found = second_thought(field, line, reads) or split_off(field, line, reads) or found

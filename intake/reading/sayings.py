@@ -87,7 +87,7 @@ _OF_SIZES: Final = tuple(
             rf"^(?:there(?:'s| are)? |we have |we got |i (?:got|have|see|count) |it has |got )?"
             rf"({_COUNT}) ((?!(?:bed|bath)?rooms?\b|floors?\b|stories\b|elbows?\b)[a-z ]{{3,40}}?),?"
             r" (?:and )?(?:they'?re |they are |are |is )?(?:all|each|every one|each one|each one is)"
-            r"(?: of them)?(?: is| are|'s| about)? (?=[0-9a-z-]+ ?(?:in|inch|inches|\")? ?(?:x|by|\*) ?)",
+            r"(?: of them)?(?: is| are|'s| about)? (?=[0-9a-z.-]+ ?(?:in|inch|inches|\")? ?(?:x|by|\*) ?)",
             r"\2, (\1) ",
         ),
     )
@@ -143,6 +143,17 @@ _OF_FLOWS: Final = tuple(
             r" at \1 iwc",
         ),
     )
+)
+_OF_PLATES: Final = re.compile(
+    r"\b(?:max\.?|min\.?|maximum|minimum)? ?(?:fuse|breaker|hacr|overcurrent|circuit|ckt|mca|mop|mocp"
+    r"|rla|lra|fla|ampacity|hz|phase|manifold|gas press(?:ure)?|factory charge|charge)"
+    r"(?: (?:size|device|amps?|breaker|protection|press(?:ure)?))?[ .:=]*[0-9][0-9./]*"
+    r"(?: ?(?:amps?|a|v|volts?|hz|lbs?|oz|psig?|in\.? ?w\.?c\.?|iwc|wc)\b)*"
+)
+"""Figures of a name plate that are no capacity."""
+_PLATE_WORDS: Final = re.compile(
+    r"\b(?:fuse|breaker|hacr|overcurrent|circuit|ckt|mca|mop|mocp|[rlf]la|ampacity|hz|phase|manifold"
+    r"|press|pressure|charge)\b"
 )
 _OF_PLACES: Final = re.compile(
     r"\bpop(?:ulation)?\.?:? ?[0-9][0-9,]*|\b(?:and )?(?:the |my |our )?zip(?: code)?(?:'s| is|:)?"
@@ -207,7 +218,7 @@ def in_plain_words(line: str, field: str) -> str:
         line = _ISH.sub(r"about \1 ", line)
     if " and a " in line:
         line = _BARE_UNIT.sub(r"a \1 ", line)
-    if _TRIGGER.search(line) is None:
+    if _TRIGGER.search(line) is None and not (field == "capacity" and _PLATE_WORDS.search(line)):
         return line
     line = _BURIED.sub("buried", _ONE_MOMENT.sub("", line))
     if field in _SIZED:
@@ -222,6 +233,9 @@ def in_plain_words(line: str, field: str) -> str:
             line = _MIN_MAX[0].sub(_MIN_MAX[1], line, count=1)
     if field == "elevation":
         without = _OF_PLACES.sub("", line)
+        line = without if re.search("[0-9]", without) else line
+    if field == "capacity" and _PLATE_WORDS.search(line):
+        without = _OF_PLATES.sub("", line)
         line = without if re.search("[0-9]", without) else line
     if field == "airflow":
         for pattern, plain in _OF_FLOWS:
