@@ -39,6 +39,10 @@ _LARGEST_BRANCH_IN: Final = 12.0
 _RUNS: Final = words("runs branches takeoffs leads")
 """Ducts that are round where only their diameter is told; so are three or more of anything."""
 
+_ONE_OF_THEM: Final = re.compile(
+    r"\bthe (?:big|bigger|biggest|large|larger|small|smaller|first|second|other|main|left|right|front"
+    r"|back|long|longer|upper|lower|near|far) one(?:'s| is| was| measures)\b"
+)
 _CHANGES: Final = words(
     """reduces reducing reduced reducer reduction tapers tapering tapered necks necked shrinks
     shrinking narrows narrowing transitions transition steps stepping minus less until til"""
@@ -83,6 +87,12 @@ def read_duct(said: Scan) -> Reading | None:
     one_end = only_one_end(said, parts)
     if one_end is not None:
         return one_end
+    if any(count > 1 for count in parts.counts) and _ONE_OF_THEM.search(said.text):
+        return AskBack(
+            "Is that the size of one of them, or of all? One at a time, please.",
+            (),
+            AskKind.TWO_READINGS,
+        )
     sizes = [size for size in parts.sizes if not size.negated] or parts.sizes
     if len(sizes) > 1:
         return _several(said, sizes, materials)

@@ -26,7 +26,7 @@ _BAYS: Final = {"panned_joist", "stud_bay"}
 
 _NO: Final = words(
     """
-    not no isn't isnt without never wasn't wasnt aint ain't wouldn't don't doesn't aren't forget
+    not no isn't isnt dont without never wasn't wasnt aint ain't wouldn't don't doesn't aren't forget
     scratch nix instead thought figured assumed
     """
 )
@@ -92,10 +92,22 @@ def _not_known(items: list[Item], i: int) -> bool:
 
 
 _STOPS: Final = words(", . ; but")
+_THINK: Final = words("think believe reckon figure see find")
+_PERHAPS: Final = words("maybe perhaps possibly")
+_MAY_BE: Final = (["might", "be"], ["may", "be"], ["could", "be"])
+"""What leaves a liner open, which is asked about by itself."""
 
 
 def _denied(items: list[Item], i: int) -> bool:
-    if _not_known(items, i):
+    before = [item.text for item in items[max(0, i - 4) : i]]
+    if before[-3:] == ["used", "to", "be"] or _not_known(items, i):
+        return True
+    sized = items[i].means("material.lined_metal") and any(n.kind == "num" for n in items)
+    if sized and before and (before[-1] in _PERHAPS or before[-2:] in _MAY_BE):
+        return True
+    if len(before) == 4 and before[0] in _NO and before[1] in _THINK and before[2:] == ["it", "is"]:
+        return True
+    if len(before) > 2 and before[-3] in _NO and before[-2] in _THINK:
         return True
     for k in range(i - 1, max(i - 4, -1), -1):
         text = items[k].text
