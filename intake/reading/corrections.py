@@ -125,7 +125,8 @@ _FACT: Final = re.compile(
     r"|seven|eight|nine|ten|eleven|twelve).*)$"
 )
 _TOLD_BEFORE: Final = re.compile(
-    r"(?<=\w) (?:that )?i (?:gave you|gave|told you|put in|put down|put|entered|typed(?: in)?|said|wrote"
+    r"(?<=\w) (?:that )?i (?:gave you|gave|told you|put in|put down|put|entered|typed(?: in)?"
+    r"|said|wrote"
     r"(?: down)?|had)(?: (?:before|earlier|first|a while ago|a minute ago|last|just now))*"
     r"(?= (?:should|was|is|needs|ought)\b)"
 )

@@ -33,14 +33,16 @@ from intake.reading.words import words
 __all__ = ["read_duct"]
 
 _COLOUR_OF_JACKET: Final = re.compile(
-    r"\b(?:r ?-? ?[0-9](?:\.[0-9])?|black|silver|gr[ae]y|clear|plastic|foil|poly|white|torn|ripped|old) jacket\b"
+    r"\b(?:r ?-? ?[0-9](?:\.[0-9])?|black|silver|gr[ae]y|clear|plastic|foil|poly|white|torn"
+    r"|ripped|old) jacket\b"
 )
 _LARGEST_BRANCH_IN: Final = 12.0
 _RUNS: Final = words("runs branches takeoffs leads")
 """Ducts that are round where only their diameter is told; so are three or more of anything."""
 
 _ONE_OF_THEM: Final = re.compile(
-    r"\bthe (?:big|bigger|biggest|large|larger|small|smaller|first|second|other|main|left|right|front"
+    r"\bthe (?:big|bigger|biggest|large|larger|small|smaller|first|second|other|main|left"
+    r"|right|front"
     r"|back|long|longer|upper|lower|near|far) one(?:'s| is| was| measures)\b"
 )
 _CHANGES: Final = words(

@@ -127,7 +127,7 @@ def told_of_jacket(items: list[Item], i: int) -> bool:
     k = i - 1
     while k >= 0 and items[k].text in _MEASURES:
         k -= 1
-    others = [item for item in items[: max(k, 0)] if item.kind == "num" and not item.unit == "ft"]
+    others = [item for item in items[: max(k, 0)] if item.kind == "num" and item.unit != "ft"]
     return (
         k >= 0
         and items[k].means("place.jacket", "place.outside")

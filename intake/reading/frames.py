@@ -182,12 +182,14 @@ _PLANNED: Final = re.compile(
     r"|prints?|blueprints?|design\w*|spec\w*|advertised|quoted?|on paper)\b"
 )
 _RATED: Final = re.compile(
-    r"\b(?:rated?|rating|table|chart|book|set ?point|set (?:to|at|for|on)|(?:plate|tag|sticker|label"
+    r"\b(?:rated?|rating|table|chart|book|set ?point|set (?:to|at|for|on)|(?:plate|tag"
+    r"|sticker|label"
     r"|manual|nameplate)(?:'s| says| shows| lists| is| calls for)|max(?:imum)?)\b"
 )
 """What a table or plate says, beside a reading of what varies."""
 _REAL: Final = re.compile(
-    r"\b(?:got|getting|gets|only|measur\w*|actual\w*|really|in reality|(?:i'?m|we'?re) (?:reading|getting|seeing|at)|i (?:got|get|see|read|have"
+    r"\b(?:got|getting|gets|only|measur\w*|actual\w*|really|in reality|(?:i'?m"
+    r"|we'?re) (?:reading|getting|seeing|at)|i (?:got|get|see|read|have"
     r"|found|count\w*)|reads"
     r"|tape\w*|turned out|turns out|they (?:put|used|installed|ran)|it'?s|its|it is)\b"
 )

@@ -94,13 +94,15 @@ _SAYINGS: Final = tuple(
             "",
         ),
         (
-            r"^(?:i )?(?:kinda|kind of|sorta|sort of|seriously|really|highly|strongly|sincerely|rather"
+            r"^(?:i )?(?:kinda|kind of|sorta|sort of|seriously|really|highly|strongly"
+            r"|sincerely|rather"
             r"|pretty much|do) doubt (?=(?:it|that)\b)",
             "i doubt ",
         ),
         (
             r"^((?:not a|no|fat) chance|no way|(?:hell|heck) no|(?:absolutely|definitely|certainly)"
-            r" not|not even close|not by a long shot|nowhere near)(?:[,.!;]+| -) (?!.*\b(?:but|yes|yeah"
+            r" not|not even close|not by a long shot|nowhere near)(?:[,.!;]+"
+            r"| -) (?!.*\b(?:but|yes|yeah"
             r"|though|except|unless|until|if|to)\b).*$",
             r"\1",
         ),

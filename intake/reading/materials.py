@@ -26,8 +26,8 @@ _BAYS: Final = {"panned_joist", "stud_bay"}
 
 _NO: Final = words(
     """
-    not no isn't isnt dont without never wasn't wasnt aint ain't wouldn't don't doesn't aren't forget
-    scratch nix instead thought figured assumed
+    not no isn't isnt dont without never wasn't wasnt aint ain't wouldn't don't doesn't aren't
+    forget scratch nix instead thought figured assumed
     """
 )
 _BESIDE: Final = words("below beneath above past beside")

@@ -11,7 +11,8 @@ __all__ = ["is_other_thing"]
 _FOREIGN: Final = (
     "soffit|chase|bulkhead|crawl|crawl ?space|room|bedroom|bathroom|kitchen|basement|house|garage"
     "|attic|closet|window|door|doorway|hatch"
-    "|access panel|panel|sheet(?! ?(?:met[a-z]*|mtl|steel|iron|tin))|plywood|drywall|board of|table|tile"
+    "|access panel|panel|sheet(?! ?(?:met[a-z]*|mtl|steel|iron|tin))|plywood|drywall|board of"
+    "|table|tile"
     "|tiles|slab|yard|deck"
     "|truck|trailer|shed|addition|living room|den|hall|picture|photo|beam|post|lumber|opening in"
     " the floor|chimney|water heater|tv|rug"
@@ -34,7 +35,10 @@ _DESCRIBING: Final = (
     r"(?:(?:the|my|our|a|an|and|that|this|return|supply|air|wall|floor|ceiling|main|big|little|small"
     r"|front|back|whole|furnace|attic|metal|plastic) )*"
 )
-_STILL: Final = r"(?! (?:boot|boots|box|stack|head|can|drop|duct|trunk|plenum|return|supply|grilles?|grills?|grate|vent))"
+_STILL: Final = (
+    r"(?! (?:boot|boots|box|stack|head|can|drop|duct|trunk|plenum|return|supply|grilles?|grills?|grate"
+    r"|vent))"
+)
 
 
 @cache

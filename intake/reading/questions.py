@@ -37,14 +37,17 @@ _ABOUT_A_THING: Final = (
     (
         CommandName.WHY,
         re.compile(
-            r"(?:and |so |but |ok |wait )*(?:what(?:'s| does| has| do)? (?:that|this|it|these|those)"
+            r"(?:and |so |but |ok |wait )*(?:what(?:'s| does| has| do)? (?:that|this|it|these"
+            r"|those)"
             r"(?: got| have| has)? to do with\b"
-            r"|(?:what|what's) (?:do|would|did|are|could|does|you|the)\b.*\b(?:need|want|using|use|care"
+            r"|(?:what|what's) (?:do|would|did|are|could|does|you|the)\b.*\b(?:need|want"
+            r"|using|use|care"
             r"|know|asking)\b.* for$"
             r"|why (?:do|would|are|did|does|you|the|ya|is)\b.*\b(?:need|want|asking|ask|care|matter"
             r"|matters|important|know|knowing)\b"
             r"|what(?:'s| does| has) .*\bto do with (?:it|this|that|anything|my|the)\b"
-            r"|(?:what does|how does|how do|how would|what do) .*\b(?:matter|change anything|figure in"
+            r"|(?:what does|how does|how do|how would|what do) .*\b(?:matter|change anything"
+            r"|figure in"
             r"|figure into|play into|come into|help you|help us|help anything)\b"
             r"|what difference (?:does|do|would) .* make$|who (?:needs|cares about|cares) )"
         ),
@@ -53,7 +56,8 @@ _ABOUT_A_THING: Final = (
         CommandName.WHERE,
         re.compile(
             rf"(?:and |so |ok |wait )*(?:where|which (?:spot|place|end|side|hole))(?: at)? {_I}"
-            rf"(?: \w+){{0,3}} {_DOING}\b|(?:and |so |ok )*where (?:do|does|should|would) (?:it|this"
+            rf"(?: \w+){{0,3}} {_DOING}\b|(?:and |so |ok )*where (?:do|does|should"
+            rf"|would) (?:it|this"
             r"|that|the [a-z]+(?: [a-z]+)?) (?:go|goes|get measured|start|belong)\b"
         ),
     ),

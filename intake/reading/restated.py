@@ -48,7 +48,8 @@ _ERROR: Final = re.compile(
     r"|calculated|judged|wrote|understood|placed)\b|\btypos?\b|\bfat[- ]?finger\w*"
     r"|\b(?:stupid|dumb|damn|darn|tiny|sticky|this|my) (?:key ?board|phone|fingers?|thumbs?|gloves)"
     r"\b|\bautocorrect\w*(?: (?:got|bit) me)?"
-    r"|\b(?:transposed|swapped|switched|flipped|reversed|mixed up|scrambled|jumbled|inverted|crossed)"
+    r"|\b(?:transposed|swapped|switched|flipped|reversed|mixed up|scrambled|jumbled|inverted"
+    r"|crossed)"
     r"(?: up)? (?:the |my |some |two |those |a couple )?(?:digits?|numbers?|figures?|sides)\b"
     r"|\b(?:digits?|numbers?|figures?) (?:were |are |got |was |is )?(?:all )?(?:backwards?|reversed"
     r"|swapped|transposed|flipped|switched|mixed up|scrambled|jumbled|out of order|crossed)\b"
@@ -70,13 +71,16 @@ _ERROR: Final = re.compile(
 _BLURTED: Final = re.compile(
     r"^(?:(?:oh|ah|aw|well|no|ok|and|gosh|good) )*(?:nuts|rats|doh|d'oh|shucks|argh|arg|ack|yikes"
     r"|jeez|geez|dammit|damn(?: it)?|dang it|darn it|crud|blast|bother|bah|whoa|heck|drat|nope|nah"
-    r"|sorry(?: '?bout| about) (?:that|it)|sorry|apologies|oops|whoops)\b(?![' ]*(?:sure|know))[ ,.!-]*"
+    r"|sorry(?: '?bout| about) (?:that|it)|sorry|apologies|oops|whoops)\b(?![' ]*(?:sure"
+    r"|know))[ ,.!-]*"
 )
 _AGAIN: Final = re.compile(
     r"\bre-?(?:measured|checked|taped|counted|tested|read|ran|did)\b"
-    r"|\b(?:measured|checked|looked|taped|counted|tested|read)(?: at)?(?: it| that(?: last)?(?: one)?"
+    r"|\b(?:measured|checked|looked|taped|counted|tested|read)(?: at)?(?: it"
+    r"| that(?: last)?(?: one)?"
     r"| them| the [a-z]+)? (?:again|twice|over)\b|\bdouble[- ]checked\b|\blooked (?:it|that) up\b"
-    r"|\b(?:second|closer|better|good|another) look\b|\bfound the (?:tag|label|plate|sticker|book)\b"
+    r"|\b(?:second|closer|better|good|another) look\b|\bfound the (?:tag|label|plate|sticker"
+    r"|book)\b"
     r"|\bwent back (?:and|to|up|down)\b"
 )
 """That it was looked at once more; alone it doesn't tell whether an earlier answer is meant."""
@@ -95,14 +99,16 @@ _ORDER: Final = re.compile(
 _SET: Final = re.compile(
     r"^(?:(?:so|and|then|please|pls|can you|could you|go|just|actually|let's|lets|no|you can) )*"
     r"(?:change|make|switch|set|mark|flip|put|update|correct|fix|edit|amend|revise|turn|call|redo)"
-    r" (?:(?:the |that |my )?(?:(?:last|previous|earlier|prior) )?(?:one|answer|question|entry|number"
+    r" (?:(?:the |that |my )?(?:(?:last|previous|earlier|prior) )?(?:one|answer|question"
+    r"|entry|number"
     r"|reading)|it|that|this)(?: before(?: that)?)?(?: (?:back|over))?"
     r"(?: (?:to|as|into|be|read|say|down as|down to|:))* (?:an? )?(?P<new>\S.*)$"
 )
 _PUT_FOR: Final = re.compile(
     r"^(?:(?:so|and|then|please|pls|can you|could you|go|just|actually|i'll|let's|no) )*"
     r"(?:put|enter|write|mark|use|give|say|type|make it|change it to|go with)(?: down| me down as)?"
-    r" (?:an? )?(?P<new>\S.*?) (?:for|on|in|as) (?:that|the|my) (?:last|previous|earlier|prior|other)"
+    r" (?:an? )?(?P<new>\S.*?) (?:for|on|in|as) (?:that|the|my) (?:last|previous|earlier"
+    r"|prior|other)"
     r" (?:one|answer|question|entry|number|reading|thing)\b"
 )
 _INSTEAD_OF: Final = re.compile(
@@ -129,7 +135,8 @@ _SHOULD_BE: Final = re.compile(
 )
 _CUT: Final = re.compile(
     r"[,;:!]+(?=\s|$)|\.+(?=\s|$)|\s-+\s"
-    r"|\s(?:and|but|so|though|then)\s(?=(?:i |it|that|this|make|put|should|go|the |really\b|actually"
+    r"|\s(?:and|but|so|though|then)\s(?=(?:i |it|that|this|make|put|should|go|the |really\b"
+    r"|actually"
     r"\b|not\b|its|change|fix|please|is\b|enter|use|we ))"
     r"|\s(?=(?:it'?s|should be|should read|should say|should've been|make (?:it|that)|i meant|meant"
     r"|that'?s|needs to be)\s)"
@@ -139,7 +146,8 @@ _LEAD: Final = re.compile(
     r"|(?:the|that|this|my|our)(?: last| other| first| new)? [a-z]+(?: [a-z]+)?(?:'s| is| was"
     r"| should| needs to)|they'?re|they are|should(?:'ve)?|shoulda|have been|have|be|been|read"
     r"|say|supposed to|ought to|needs? to|must|make (?:it|that)|put|call it|mark it|set it|enter"
-    r"|use|go with|it|down|to|i meant|i mean|we meant|meant|mean|to say|really|actually|more like|closer"
+    r"|use|go with|it|down|to|i meant|i mean|we meant|meant|mean|to say|really|actually"
+    r"|more like|closer"
     r" to|(?:the )?(?:real|right|actual|correct|new|true) (?:one|number|value|figure|reading|answer"
     r"|size)(?: is| was|'s)?|i (?:get|got|see|read)|is|was|reads|came (?:out |up )?(?:to|at|as)"
     r"|comes? (?:out )?to|just|please|only|um|uh|er)\s+"
@@ -151,7 +159,8 @@ _TAIL: Final = re.compile(
 )
 _ARTICLE: Final = re.compile(r"^(?:an?|the)\s+")
 _DIGITS: Final = re.compile(
-    r"^(?:that'?s |thats |as in )?(?:(?:zero|oh|o|one|two|three|four|five|six|seven|eight|nine|[0-9])"
+    r"^(?:that'?s |thats |as in )?(?:(?:zero|oh|o|one|two|three|four|five|six|seven|eight"
+    r"|nine|[0-9])"
     r"(?: |$)){2,}$"
 )
 _HINT: Final = re.compile(
@@ -320,12 +329,12 @@ def _spells(text: str, digits: str) -> bool:
     """Whether a clause spells the number of the one before it ("thirty, three zero")."""
     if not _DIGITS.match(digits):
         return False
-    names = {"zero": "0", "oh": "0", "o": "0"}
-    spelled = "".join(
-        names.get(word) or f"{figure.value:g}"
-        for word in digits.split()
-        if word in names or (figure := next(iter(figures_in(word)), None)) is not None
-    )
+    spelled = ""
+    for word in digits.split():
+        if word in ("zero", "oh", "o"):
+            spelled += "0"
+        else:
+            spelled += "".join(f"{figure.value:g}" for figure in figures_in(word))
     return [f"{figure.value:g}" for figure in figures_in(text)] == [spelled]
 
 

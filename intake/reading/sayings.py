@@ -85,9 +85,12 @@ _OF_SIZES: Final = tuple(
         (r"\bone (?:big|large|long|huge|small|little|old|main|giant|single) one,? ?", "a big, "),
         (
             rf"^(?:there(?:'s| are)? |we have |we got |i (?:got|have|see|count) |it has |got )?"
-            rf"({_COUNT}) ((?!(?:bed|bath)?rooms?\b|floors?\b|stories\b|elbows?\b)[a-z ]{{3,40}}?),?"
-            r" (?:and )?(?:they'?re |they are |are |is )?(?:all|each|every one|each one|each one is)"
-            r"(?: of them)?(?: is| are|'s| about)? (?=[0-9a-z.-]+ ?(?:in|inch|inches|\")? ?(?:x|by|\*) ?)",
+            rf"({_COUNT}) ((?!(?:bed|bath)?rooms?\b|floors?\b|stories\b"
+            rf"|elbows?\b)[a-z ]{{3,40}}?),?"
+            r" (?:and )?(?:they'?re |they are |are |is )?(?:all|each|every one|each one"
+            r"|each one is)"
+            r"(?: of them)?(?: is| are|'s| about)? (?=[0-9a-z.-]+ ?(?:in|inch|inches"
+            r"|\")? ?(?:x|by|\*) ?)",
             r"\2, (\1) ",
         ),
     )
@@ -139,13 +142,15 @@ _OF_FLOWS: Final = tuple(
         (r"\b(?:blink(?:s|ed)?|flash(?:es|ed)?) [0-9]{1,2}(?: times)?\b(?=.*[0-9]{3})", "blinks"),
         (r"\b[0-9]{1,2} (?:blinks?|flashes)\b(?=.*[0-9]{3})", "blinks"),
         (
-            r"(?:(?<=[0-9])|(?<= )) ?(?:at|@) (?:about )?(0?\.[0-9]+)(?= |,|$)(?! ?(?:k|in|iwc|wc))",
+            r"(?:(?<=[0-9])|(?<= )) ?(?:at|@) (?:about )?(0?\.[0-9]+)(?= |,|$)(?! ?(?:k|in"
+            r"|iwc|wc))",
             r" at \1 iwc",
         ),
     )
 )
 _OF_PLATES: Final = re.compile(
-    r"\b(?:max\.?|min\.?|maximum|minimum)? ?(?:fuse|breaker|hacr|overcurrent|circuit|ckt|mca|mop|mocp"
+    r"\b(?:max\.?|min\.?|maximum|minimum)? ?(?:fuse|breaker|hacr|overcurrent|circuit|ckt|mca"
+    r"|mop|mocp"
     r"|rla|lra|fla|ampacity|hz|phase|manifold|gas press(?:ure)?|factory charge|charge)"
     r"(?: (?:size|device|amps?|breaker|protection|press(?:ure)?))?[ .:=]*[0-9][0-9./]*"
     r"(?: ?(?:amps?|a|v|volts?|hz|lbs?|oz|psig?|in\.? ?w\.?c\.?|iwc|wc)\b)*"

@@ -16,7 +16,8 @@ _UNIT: Final = (
     r"|psi|celsius|centigrade|c|fahrenheit|f|tons?|btus?|btuh|kw|kilowatts?)"
 )
 _EITHER: Final = re.compile(
-    rf"\b(?P<one>{_UNIT}),? (?:or|vs\.?|versus|maybe|or maybe) (?:is it |was it |are they |it'?s |in )?"
+    rf"\b(?P<one>{_UNIT}),? (?:or|vs\.?|versus|maybe|or maybe) (?:is it |was it |are they "
+    rf"|it'?s |in )?"
     rf"(?P<two>{_UNIT})\b(?! and\b)"
 )
 

@@ -28,7 +28,8 @@ MEANINGS: Final[dict[str, str]] = {
         "metal pipe|steel pipe|tin pipe|galvanized pipe|galv pipe|pvc pipe|plastic pipe"
         "|in across|inches across|inch across|across|pipe|pipes|pip|hose|hoses|tube|tubes"
         "|tubing|spiral|snap lock|snaplock|snap|round pipe|hard pipe|spiro|spiral pipe|runout"
-        "|hard pipes|metal pipes|steel pipes|tin pipes|galvanized pipes|galv pipes|round pipes|runouts|run out|dryer duct|stovepipe|stove pipe|snap-lock"
+        "|hard pipes|metal pipes|steel pipes|tin pipes|galvanized pipes|galv pipes"
+        "|round pipes|runouts|run out|dryer duct|stovepipe|stove pipe|snap-lock"
     ),
     # --- materials ---
     "material.galvanized": (
@@ -71,7 +72,8 @@ MEANINGS: Final[dict[str, str]] = {
         "|ductbord|duck board|duckboard|dock board|dockboard|fiber board|fiberboard"
         "|fibre board|fibreboard|fiberglass board|fibreglass board|glass board"
         "|cardboard with foil|cardboard like with foil|like cardboard with foil"
-        "|cardboard looking with foil|cardboard and foil|fiberglass duct board|fiberglass bord|fibreglass bord|fiber bord|glass bord|fiberglass borad"
+        "|cardboard looking with foil|cardboard and foil|fiberglass duct board"
+        "|fiberglass bord|fibreglass bord|fiber bord|glass bord|fiberglass borad"
         "|fibreglass duct board|fiber glass board|fiberglass duct|fibreglass duct|fiber bored"
         "|duct-board|foil board|foil faced board|foil-faced board|board|yellow board"
         "|rigid board|rigid fiberglass|rigid fibreglass|fiber duct|fiberduct|glass fiber board"

@@ -273,11 +273,13 @@ _NOT_THERE: Final = re.compile(
 
 _TAKEN_OUT: Final = re.compile(
     r"\b(?:took|pulled|yanked|threw|tossed|ripped) (?:it|them|that|the old one) (?:out|away)\b"
-    r"|\b(?:running|ran|been) without (?:one|it|a filter)\b|\b(?:never (?:put|had|got|installed|came"
+    r"|\b(?:running|ran|been) without (?:one|it|a filter)\b|\b(?:never (?:put|had|got"
+    r"|installed|came"
     r" with)|forgot to put) (?:it|one|a new one|a filter|any)\b"
 )
 _PUT_BACK: Final = re.compile(
-    r"(?<!never )(?<!forgot to )(?<!didn't )(?<!haven't )\bput (?:it|one|a|the|another)\b|\breplaced\b"
+    r"(?<!never )(?<!forgot to )(?<!didn't )(?<!haven't )\bput (?:it|one|a|the|another)\b"
+    r"|\breplaced\b"
     r"|\bswapped\b|(?<!put )\ba new one\b|\banother\b"
 )
 """That what was asked for was taken away and not put back."""

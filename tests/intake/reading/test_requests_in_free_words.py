@@ -35,7 +35,8 @@ def test_it_is_heard_whatever_field_is_open(text, name) -> None:
 @pytest.mark.parametrize(
     ("field", "text"),
     [
-        ("duct", "skip the jacket, 8 inch flex"), ("material", "come back to that later, it's flex"),
+        ("duct", "skip the jacket, 8 inch flex"),
+        ("material", "come back to that later, it's flex"),
         ("coil_state", "hold off on that, it's plugged"), ("length", "next, the elbow"),
         ("yes_no", "one more, yes"), ("duct", "where it leaves the plenum its 20x8"),
         ("length", "how far? 40 ft"), ("static_pressure", "where the hose goes in its .47"),
