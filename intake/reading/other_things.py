@@ -36,8 +36,8 @@ _DESCRIBING: Final = (
     r"|front|back|whole|furnace|attic|metal|plastic) )*"
 )
 _STILL: Final = (
-    r"(?! (?:boot|boots|box|stack|head|can|drop|duct|trunk|plenum|return|supply|grilles?|grills?|grate"
-    r"|vent))"
+    r"(?! (?:boot|boots|box|stack|head|can|drop|duct|trunk|plenum|return|supply|grilles?|grills?"
+    r"|grate|vent))"
 )
 
 
