@@ -73,9 +73,9 @@ class ModeAssessment:
         return float(np.mean(self.over))
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, eq=False)
 class Assessment:
-    """A job put to every check.
+    """A job put to every check; equal to itself alone.
 
     Attributes:
         job: What is known.

@@ -28,6 +28,7 @@ from engine.worth import (
     Worth,
     booking_stand_of,
     booking_worth_of,
+    may_stand,
 )
 from engine.worth.booking import BOOKING_LOSSES, DECIDED
 from engine.worth.losses import Stakes
@@ -134,15 +135,15 @@ class _Judged:
         self.assessment = assess(job, samples=samples, seed=1)
         self.stakes = Stakes.of(self.assessment)
         self._said: dict[Mode, ModeStatus] | None = None
-        self._undecided: bool | None = None
+        self._may_stand: bool | None = None
 
-    def undecided(self) -> bool:
-        """Whether an airflow can't be said of yet, while more can be had."""
-        if self._undecided is None:
+    def may_stand(self) -> bool:
+        """Whether the verdict may be left as it is, while more can be had."""
+        if self._may_stand is None:
             at = self.assessment
             verdict = judge(at.job, samples=at.house.draws.samples, seed=1, assessment=at)
-            self._undecided = any(it.status is ModeStatus.CANT_SAY for it in verdict.modes.values())
-        return self._undecided
+            self._may_stand = may_stand(at, verdict)
+        return self._may_stand
 
     def statuses(self) -> dict[Mode, ModeStatus]:
         """By mode, when nothing more can be had; what can't be said as it is to be treated."""
@@ -208,7 +209,7 @@ def _next(
 
     In a given order it is enough to find one bundle that is worth asking to go on.
     """
-    if judged.stakes.settled and not judged.undecided():
+    if judged.stakes.settled and judged.may_stand():
         return None
     one = None
     if order is not None:

@@ -10,7 +10,8 @@ from typing import Any, Final
 from engine.assessment import SAMPLES, assess
 from engine.job.loading import job_from_mapping
 from engine.judge import judge
-from engine.worth import stop_reason, worth_of
+from engine.worth import BUNDLES, stop_reason, worth_of
+from intake.interview.technician import TECHNICIAN
 from scripts.simulated_technician import BASES
 
 __all__ = ["step_rows"]
@@ -45,21 +46,25 @@ laptops."""
 def step_rows(samples: int = SAMPLES, rounds: int = _ROUNDS) -> list[str]:
     """A heading and one line a case: milliseconds of each part, and the ratio to one judge.
 
-    A step judges, weighs and asks whether to stop; these share one assessment.
+    A step judges, weighs what the technician's questions may ask for, and asks whether to stop;
+    these share one assessment. Each round weighs an assessment of its own.
     """
+    asked = {question.bundle for question in TECHNICIAN}
+    bundles = [bundle for bundle in BUNDLES if bundle.key in asked]
     found = [
         f"a step at {samples:,} samples, milliseconds for information",
         f"{'house':24} {'assess':>7} {'judge':>7} {'worth+stop':>11} {'step / judge':>13}  wanted",
     ]
     for name, mapping, wanted_ms in _CASES:
         job = job_from_mapping(mapping)
-        at = assess(job, samples=samples)
+        fresh = iter([assess(job, samples=samples) for _ in range(rounds)])
 
         def judged(job: Any = job) -> object:
             return judge(job, samples=samples)
 
-        def weighed(at: Any = at) -> object:
-            return stop_reason(at, worth_of(at))
+        def weighed(fresh: Any = fresh) -> object:
+            at = next(fresh)
+            return stop_reason(at, worth_of(at, bundles))
 
         def assessed(job: Any = job) -> object:
             return assess(job, samples=samples)

@@ -67,12 +67,12 @@ class Raw:
     @property
     def over_share(self) -> float:
         """Share of the samples in which it is over."""
-        return float(np.mean(self.judged.over[1:]))
+        return np.count_nonzero(self.judged.over[1:]) / (self.figure.size - 1)
 
     @property
     def tight_share(self) -> float:
         """Share of the samples in which it is tight."""
-        return float(np.mean(self.judged.tight[1:]))
+        return np.count_nonzero(self.judged.tight[1:]) / (self.figure.size - 1)
 
 
 def against(

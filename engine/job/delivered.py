@@ -22,6 +22,7 @@ from engine.physics.operating import GENERIC_CURVES
 __all__ = ["Delivered", "delivered_by_kind", "delivered_by_table", "is_constant_airflow"]
 
 Places = NDArray[np.int8]
+Members = NDArray[np.intp]
 
 _SETTLED_INWC: Final = 1e-10
 _MOST_STEPS: Final = 60
@@ -176,36 +177,75 @@ def _crossing(
     drops, exponents = system.external(mode)
     if here is not None:
         drops, exponents = drops[:, here], exponents[:, here]
-    drops = drops / factor
-
-    def taken(airflow: Array) -> tuple[Array, Array]:
-        parts = drops * np.exp(exponents * np.log(airflow / system.reference_cfm))
-        return parts.sum(axis=0), (parts * exponents).sum(axis=0) / airflow
-
+    path = _Path(drops / factor, exponents, system.reference_cfm)
     rows = _Rows(static_rows, airflow_rows, factor.size)
-    low, high = rows.first_static.copy(), rows.last_static.copy()
-    at_least = taken(rows.first_airflow)[0] < low
-    beyond = taken(rows.last_airflow)[0] > high * (1.0 + 1e-12)
-    outside = at_least | beyond
-    static = 0.5 * (low + high)
-    for _ in range(_MOST_STEPS):
-        airflow, slope = rows.at(static)
-        path, path_slope = taken(airflow)
-        surplus = path - static
-        low = np.where(surplus > 0.0, static, low)
-        high = np.where(surplus > 0.0, high, static)
-        step = static - surplus / (path_slope * slope - 1.0)
-        after = np.where((step >= low) & (step <= high), step, 0.5 * (low + high))
-        moved = np.where(outside, 0.0, np.abs(after - static))
-        static = after
-        if float(moved.max()) < _SETTLED_INWC:
-            break
+    low, high = rows.first_static, rows.last_static
+    at_first, at_last = path.taken(rows.first_airflow)[0], path.taken(rows.last_airflow)[0]
+    at_least, beyond = at_first < low, at_last > high * (1.0 + 1e-12)
+    inside = np.flatnonzero(~(at_least | beyond))
+    more, less = at_first - low, high - at_last
+    static = low + (high - low) * np.clip(more / np.maximum(more + less, 1e-12), 0.0, 1.0)
+    static[inside] = _balance(path.of(inside), rows.of(inside), static[inside])
     airflow, _ = rows.at(static)
     airflow = np.where(at_least, rows.first_airflow, np.where(beyond, rows.last_airflow, airflow))
     place = np.zeros(factor.size, dtype=np.int8)
     place[at_least] = TablePlace.BELOW_FIRST_ROW
     place[beyond] = TablePlace.BEYOND_LAST_ROW
     return airflow, place
+
+
+def _balance(path: "_Path", rows: "_Rows", start_inwc: Array) -> Array:
+    """The static at which a path takes what a blower makes, between its first and last row.
+
+    Args:
+        path: The path.
+        rows: The blower's table.
+        start_inwc: Where to look first, (members,).
+    """
+    found, left = start_inwc.copy(), np.arange(start_inwc.size)
+    static, low, high = start_inwc, rows.first_static, rows.last_static
+    for _ in range(_MOST_STEPS):
+        airflow, slope = rows.at(static)
+        taken, taken_slope = path.taken(airflow)
+        surplus = taken - static
+        low = np.where(surplus > 0.0, static, low)
+        high = np.where(surplus > 0.0, high, static)
+        step = static - surplus / (taken_slope * slope - 1.0)
+        after = np.where((step >= low) & (step <= high), step, 0.5 * (low + high))
+        moving = np.flatnonzero(np.abs(after - static) >= _SETTLED_INWC)
+        found[left] = static = after
+        if not moving.size:
+            break
+        if 2 * moving.size < left.size:  # most are there: go on with the others alone
+            path, rows, left = path.of(moving), rows.of(moving), left[moving]
+            static, low, high = static[moving], low[moving], high[moving]
+    return found
+
+
+@dataclass(frozen=True, slots=True)
+class _Path:
+    """What a path takes over the density of its air.
+
+    Attributes:
+        drop_inwc: Drops of its parts at the reference airflow, (parts, members).
+        exponent: Powers of airflow, (parts, members).
+        reference_cfm: The airflow.
+    """
+
+    drop_inwc: Array
+    exponent: Array
+    reference_cfm: float
+
+    def taken(self, airflow: Array) -> tuple[Array, Array]:
+        """Total external static at an airflow, and its slope, (members,) each."""
+        parts = self.drop_inwc * np.exp(self.exponent * np.log(airflow / self.reference_cfm))
+        return parts.sum(axis=0), (parts * self.exponent).sum(axis=0) / airflow
+
+    def of(self, members: Members) -> "_Path":
+        """The same of these members alone, which are in order."""
+        if members.size == self.drop_inwc.shape[1]:
+            return self
+        return _Path(self.drop_inwc[:, members], self.exponent[:, members], self.reference_cfm)
 
 
 class _Rows:
@@ -215,22 +255,31 @@ class _Rows:
         if static_rows.shape[-1] == 1:  # one row: a level line of no length
             static_rows = np.concatenate([static_rows, static_rows * (1.0 + 1e-9)], axis=-1)
             airflow_rows = np.concatenate([airflow_rows, airflow_rows], axis=-1)
-        self.static, self.airflow = static_rows, airflow_rows
-        self.slope = np.diff(airflow_rows, axis=-1) / np.diff(static_rows, axis=-1)
-        self.shared = static_rows.ndim == 1
-        self.first_static = np.broadcast_to(static_rows[..., 0], members)
-        self.last_static = np.broadcast_to(static_rows[..., -1], members)
-        self.first_airflow = np.broadcast_to(airflow_rows[..., 0], members)
-        self.last_airflow = np.broadcast_to(airflow_rows[..., -1], members)
+        self._members = members
+        self._shared = static_rows.ndim == 1
+        # rows first, so that each is one piece over the members
+        self._static, self._airflow = (
+            np.ascontiguousarray(rows.T) for rows in (static_rows, airflow_rows)
+        )
+        self._slope = np.diff(self._airflow, axis=0) / np.diff(self._static, axis=0)
+        self.first_static = np.broadcast_to(self._static[0], members)
+        self.last_static = np.broadcast_to(self._static[-1], members)
+        self.first_airflow = np.broadcast_to(self._airflow[0], members)
+        self.last_airflow = np.broadcast_to(self._airflow[-1], members)
+
+    def of(self, members: Members) -> "_Rows":
+        """The same of these members alone, which are in order."""
+        if members.size == self._members:
+            return self
+        if self._shared:
+            return _Rows(self._static, self._airflow, members.size)
+        return _Rows(self._static[:, members].T, self._airflow[:, members].T, members.size)
 
     def at(self, static: Array) -> tuple[Array, Array]:
         """Airflow and its slope at a static between the first and the last row."""
-        last = self.static.shape[-1] - 2
-        if self.shared:
-            row = np.clip(np.searchsorted(self.static, static, side="right") - 1, 0, last)
-            slope = self.slope[row]
-            return self.airflow[row] + slope * (static - self.static[row]), slope
-        row = np.clip((static[:, np.newaxis] >= self.static).sum(axis=-1) - 1, 0, last)
-        each = np.arange(static.size)
-        slope = self.slope[each, row]
-        return self.airflow[each, row] + slope * (static - self.static[each, row]), slope
+        row = np.zeros(static.size, dtype=np.intp)
+        for edge in self._static[1:-1]:
+            row += static >= edge
+        place = row if self._shared else row * self._members + np.arange(self._members)
+        slope = self._slope.take(place)
+        return self._airflow.take(place) + slope * (static - self._static.take(place)), slope

@@ -56,6 +56,12 @@ class Draws:
         """Uniform values between 0 and 1, (n,), one in each of n equal slices."""
         return (_order(name, self.seed, self.samples) + 0.5) / self.samples
 
+    def in_order(self, name: str) -> NDArray[np.int64]:
+        """The samples in the order of their ranks, (n,)."""
+        found = np.empty(self.samples, dtype=np.int64)
+        found[_order(name, self.seed, self.samples)] = np.arange(self.samples)
+        return found
+
     def normals(self, name: str) -> Array:
         """Standard normal values, (n,), of the same ranks."""
         return _normal_slices(self.samples)[_order(name, self.seed, self.samples)]

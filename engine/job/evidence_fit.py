@@ -132,7 +132,12 @@ def best_fit(
 
 def _cost(model: Model, u: Array, hold: Array | float = 1.0) -> Array:
     missed = np.sum(model.residuals(u) ** 2, axis=1)
-    return np.asarray(0.5 * (missed + np.sum(hold * u**2, axis=1)))
+    return np.asarray(0.5 * (missed + _squares(np.sqrt(hold) * u)))
+
+
+def _squares(rows: Array) -> Array:
+    """Sum of squares of each row."""
+    return np.asarray(np.einsum("ij,ij->i", rows, rows))
 
 
 def _slopes(model: Model, u: Array) -> tuple[Array, Array]:
@@ -158,18 +163,28 @@ class Draws:
 
 @dataclass(frozen=True, slots=True)
 class _Bell:
-    """A normal to propose from."""
+    """Normals to propose from, all about one centre and of one shape.
+
+    Attributes:
+        centre: (d,).
+        root: Lower triangular root of the shape's covariance, (d, d).
+        scales: Variance of each normal over the shape's, with its share of the proposals.
+    """
 
     centre: Array
     root: Array
-    share: float
+    scales: tuple[tuple[float, float], ...]
 
-    def log_density(self, u: Array) -> Array:
-        away = np.linalg.solve(self.root, (u - self.centre).T)
-        spread = float(np.sum(np.log(np.abs(np.diag(self.root)))))
-        return np.asarray(
-            -0.5 * np.sum(away**2, axis=0) - spread - 0.5 * len(self.centre) * log(2.0 * pi)
-        )
+    def log_densities(self, u: Array) -> list[Array]:
+        """Logarithm of each normal's density times its share, (k,) each, for (k, d)."""
+        upright: Array = np.asarray(np.linalg.inv(self.root).T, dtype=np.float64)
+        away = _squares((u - self.centre) @ upright)
+        size = len(self.centre)
+        level = float(np.sum(np.log(np.abs(np.diag(self.root))))) + 0.5 * size * log(2.0 * pi)
+        return [
+            away * (-0.5 / scale) + (log(share) - level - 0.5 * size * log(scale))
+            for scale, share in self.scales
+        ]
 
 
 _PROPOSED_PER_SAMPLE: Final = 3
@@ -236,20 +251,21 @@ def _about(fits: Sequence[Fit]) -> list[_Bell]:
     share = (1.0 - _PRIOR_SHARE) * share / share.sum()
     bells: list[_Bell] = []
     for fit, of_all in zip(fits, share, strict=True):
-        bells.extend(_pair(fit.u, fit.covariance, float(of_all)))
+        bells.append(_pair(fit.u, fit.covariance, float(of_all)))
     return [*bells, _prior_bell(len(fits[0].u))]
 
 
-def _pair(centre: Array, covariance: Array, share: float) -> tuple[_Bell, _Bell]:
+def _pair(centre: Array, covariance: Array, share: float) -> _Bell:
     root: Array = np.asarray(np.linalg.cholesky(covariance), dtype=np.float64)
-    return (
-        _Bell(centre, sqrt(_WIDENED) * root, (1.0 - _WIDE_SHARE) * share),
-        _Bell(centre, sqrt(_WIDE) * root, _WIDE_SHARE * share),
+    return _Bell(
+        centre,
+        root,
+        ((_WIDENED, (1.0 - _WIDE_SHARE) * share), (_WIDE, _WIDE_SHARE * share)),
     )
 
 
 def _prior_bell(size: int) -> _Bell:
-    return _Bell(np.zeros(size), np.eye(size), _PRIOR_SHARE)
+    return _Bell(np.zeros(size), np.eye(size), ((1.0, _PRIOR_SHARE),))
 
 
 def _refitted(u: Array, weight: Array) -> list[_Bell]:
@@ -263,25 +279,26 @@ def _refitted(u: Array, weight: Array) -> list[_Bell]:
     centre = tempered @ u
     away = u - centre
     covariance = (away * tempered[:, np.newaxis]).T @ away + 1e-4 * np.eye(u.shape[1])
-    return [*_pair(centre, covariance, 1.0 - _PRIOR_SHARE), _prior_bell(u.shape[1])]
+    return [_pair(centre, covariance, 1.0 - _PRIOR_SHARE), _prior_bell(u.shape[1])]
 
 
 def _proposed(bells: Sequence[_Bell], count: int, rng: np.random.Generator) -> Array:
-    ends = np.round(np.cumsum([bell.share for bell in bells]) * count).astype(int)
+    parts = [(bell, scale, share) for bell in bells for scale, share in bell.scales]
+    ends = np.round(np.cumsum([share for _, _, share in parts]) * count).astype(int)
     ends[-1] = count
     free = rng.standard_normal((count, len(bells[0].centre)))
     start = 0
-    for bell, end in zip(bells, ends, strict=True):
-        free[start:end] = bell.centre + free[start:end] @ bell.root.T
+    for (bell, scale, _), end in zip(parts, ends, strict=True):
+        free[start:end] = bell.centre + free[start:end] @ (sqrt(scale) * bell.root.T)
         start = int(end)
     return free
 
 
 def _weights(model: Model, bells: Sequence[_Bell], u: Array) -> Array:
     """Normalised weights, (k,)."""
-    proposed = np.full(len(u), -np.inf)
-    for bell in bells:
-        proposed = np.logaddexp(proposed, log(bell.share) + bell.log_density(u))
+    proposed = np.stack([one for bell in bells for one in bell.log_densities(u)])
+    highest = proposed.max(axis=0)
+    proposed = highest + np.log(np.exp(proposed - highest).sum(axis=0))
     logs = -_cost(model, u) - proposed
     weight = np.exp(logs - logs.max())
     return np.asarray(weight / weight.sum())

@@ -1,12 +1,13 @@
 """Unknown quantities as standard normals: marginals taken from draws, correlations kept."""
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from functools import lru_cache
 from statistics import NormalDist
 from typing import Final
 
 import numpy as np
+from numpy.typing import NDArray
 
 from engine.arrays import Array, require_within
 from engine.errors import FactError
@@ -110,6 +111,51 @@ def marginal_of_mixture(parts: Sequence[tuple[float, Marginal]]) -> Marginal:
     return marginal_of_draws(np.concatenate(draws))
 
 
+_CELLS: Final = 140
+"""Equal cells between the furthest scores: none holds more than two knots of a usual marginal."""
+_BLOCK: Final = 1024
+
+
+class _Lines:
+    """The straight lines of many marginals, looked up together: a cell tells the line or nearly."""
+
+    def __init__(self, marginals: Sequence[Marginal]) -> None:
+        edges = np.linspace(-_Z_MOST, _Z_MOST, _CELLS + 1)
+        following: list[Array] = []
+        level: list[Array] = []
+        slope: list[Array] = []
+        first: list[NDArray[np.intp]] = []
+        held, never = np.zeros(1), np.full(1, np.inf)
+        self._most = 0
+        lines = 0
+        for one in marginals:
+            at_edge = np.searchsorted(one.z, edges, side="right") - 1
+            self._most = max(self._most, int(np.diff(at_edge).max()))
+            rise = np.diff(one.value) / np.diff(one.z)
+            # before the first knot and after the last the value is held
+            slope += [held, rise, held]
+            level += [one.value[:1], one.value[:-1] - rise * one.z[:-1], one.value[-1:]]
+            following += [one.z, never]
+            first.append(at_edge[:-1] + 1 + lines)
+            lines += one.z.size + 1
+        self._first = np.concatenate(first)
+        self._following, self._level = np.concatenate(following), np.concatenate(level)
+        self._slope = np.concatenate(slope)
+        self._offset = (np.arange(len(marginals)) * _CELLS)[:, np.newaxis]
+
+    def at(self, z: Array) -> Array:
+        """Values at scores, (d, k) each, one row a marginal."""
+        found = np.empty_like(z)
+        for start in range(0, z.shape[1], _BLOCK):
+            here = np.clip(z[:, start : start + _BLOCK], -_Z_MOST, _Z_MOST)
+            cell = ((here + _Z_MOST) * (_CELLS / (2.0 * _Z_MOST))).astype(np.intp)
+            line = self._first[np.minimum(cell, _CELLS - 1) + self._offset]
+            for _ in range(self._most):
+                line += here >= self._following[line]
+            found[:, start : start + _BLOCK] = self._level[line] + self._slope[line] * here
+        return found
+
+
 @dataclass(frozen=True, slots=True)
 class Latents:
     """The unknowns of one house, in order, as functions of independent standard normals.
@@ -123,6 +169,11 @@ class Latents:
     names: tuple[str, ...]
     marginals: tuple[Marginal, ...]
     root: Array
+    _lines: _Lines = field(init=False, repr=False, compare=False)
+
+    def __post_init__(self) -> None:
+        """Arrange the marginals for looking them up together."""
+        object.__setattr__(self, "_lines", _Lines(self.marginals))
 
     @classmethod
     def of(cls, marginals: Mapping[str, Marginal], correlation: Array) -> "Latents":
@@ -140,11 +191,7 @@ class Latents:
 
     def values(self, u: Array) -> dict[str, Array]:
         """Each quantity, (k,), for independent standard normals (k, d)."""
-        z = u @ self.root.T
-        return {
-            name: marginal.at(z[:, i])
-            for i, (name, marginal) in enumerate(zip(self.names, self.marginals, strict=True))
-        }
+        return dict(zip(self.names, self._lines.at(self.root @ u.T), strict=True))
 
 
 def correlations(draws: Sequence[Array | None]) -> Array:

@@ -63,7 +63,9 @@ class Model:
     def residuals(self, u: Array) -> Array:
         """Prediction less observation in standard deviations, (k, m), for unknowns (k, d)."""
         predicted = self.predicted(self.latents.values(u))
-        residual = (predicted - self.value) / self.tolerance
+        residual: Array = (predicted - self.value) / self.tolerance
+        if not self.side.any():
+            return residual
         residual = np.where(self.side > 0, np.maximum(residual, 0.0), residual)
         return np.asarray(np.where(self.side < 0, np.minimum(residual, 0.0), residual))
 
@@ -84,7 +86,8 @@ class Model:
                     if seen.is_difference
                     else self._at(seen.tap, drops)
                 )
-        return np.stack(columns, axis=1) if columns else np.zeros((len(values["wheel"]), 0))
+        # one piece a column, as they are summed
+        return np.stack(columns).T if columns else np.zeros((len(values["wheel"]), 0))
 
     def _drops(self, values: Mapping[str, Array], reading: Reading) -> dict[PressurePart, Array]:
         over = values[f"airflow.{reading.key}"] - log(self.prior.reference_cfm)

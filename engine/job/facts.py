@@ -8,7 +8,7 @@ The rows themselves are in `engine.job.catalogue`.
 import re
 from dataclasses import dataclass
 from enum import StrEnum
-from functools import cache
+from functools import cache, lru_cache
 from math import isfinite
 from typing import Final
 
@@ -113,6 +113,7 @@ class Fact:
 _INDEX = re.compile(r"(?:\.|\[)(\d{1,2})\]?(?=\.|$)")
 
 
+@lru_cache(maxsize=4096)
 def pattern_of(key: str) -> str:
     """The catalogue key of a job's key.
 

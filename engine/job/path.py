@@ -88,7 +88,12 @@ class System:
     def external_inwc(self, airflow_cfm: Floats, mode: Mode) -> Array:
         """Total external static that this path takes at an airflow, (n + 1,)."""
         drops, exponents = self.external(mode)
-        return np.asarray(np.sum(drops * (airflow_cfm / self.reference_cfm) ** exponents, axis=0))
+        return np.asarray(
+            np.sum(
+                drops * np.exp(exponents * np.log(np.divide(airflow_cfm, self.reference_cfm))),
+                axis=0,
+            )
+        )
 
     def rests_on(self) -> tuple[str, ...]:
         """Keys of everything outside the rating."""

@@ -237,10 +237,10 @@ def _larger_drop(
 
 def _words(duct: Duct) -> str:
     if duct.diameter_in is not None:
-        return size_words(round(float(duct.diameter_in[0]), 1))
+        return size_words(float(duct.diameter_in[0]))
     assert duct.width_in is not None  # what isn't round has two sides
     assert duct.height_in is not None
-    return size_words(round(float(duct.width_in[0]), 1), round(float(duct.height_in[0]), 1))
+    return size_words(float(duct.width_in[0]), float(duct.height_in[0]))
 
 
 def _new_words(size: tuple[float, ...]) -> str:

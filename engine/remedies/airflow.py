@@ -1,18 +1,21 @@
 """Changes that cost no metal: another blower setting, less air, smaller equipment."""
 
-from collections.abc import Iterator
-from dataclasses import replace
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, replace
 from functools import partial
 from typing import Final
 
 import numpy as np
 
+from engine.arrays import Array
+from engine.assessment import ModeAssessment
 from engine.job.belief import Known
 from engine.job.job import CoolingRow, Job
 from engine.job.modes import Mode
 from engine.job.targets import rows_of
 from engine.physics.air import density_ratio, sensible_factor
-from engine.remedies.candidate import Candidate, Order, Situation, exact
+from engine.remedies.candidate import DESIGN_QUANTILE, Candidate, Order, Situation, exact
+from engine.verdict import Part
 
 __all__ = ["airflow_candidates"]
 
@@ -28,9 +31,7 @@ def airflow_candidates(at: Situation) -> Iterator[Candidate]:
     for mode in at.failing:
         yield from _settings(at, mode)
     for mode in at.failing:
-        less = _less_air(at, mode)
-        if less is not None:
-            yield less
+        yield from _less_air(at, mode)
     smaller = _smaller_equipment(at)
     if smaller is not None:
         yield smaller
@@ -74,25 +75,62 @@ def _with_setting(job: Job, name: str, mode: Mode) -> Job:
     return replace(job, blower=settings)
 
 
-def _less_air(at: Situation, mode: Mode) -> Candidate | None:
-    target = at.assessment.modes[mode].target
-    found = _least_cooling(at, mode) if mode.is_cooling else _least_heating(at, mode)
-    if found is None:
-        return None
-    least, why = found
-    if least > _LEAST_CHANGE * target.likely_cfm:
-        return None
-    return Candidate(
-        key=f"less_air_{mode}",
-        words=(
-            f"Run {_MODE_WORDS[mode]} at {least:,.0f} CFM instead of {target.likely_cfm:,.0f}, by "
-            f"the lower blower setting: {why}."
-        ),
-        effort_hours=(0.3, 0.5),
-        order_hours=Order.LESS_AIR,
-        group=f"airflow:{mode}",
-        edit=partial(_with_target, mode=mode, airflow_cfm=least),
-    )
+@dataclass(frozen=True, slots=True)
+class _Allowed:
+    """Airflows below the target that the loads or the plate's rise allow.
+
+    Attributes:
+        airflow_cfm: In steps, the least first.
+        why: Says of one of them what allows it.
+    """
+
+    airflow_cfm: Array
+    why: Callable[[float], str]
+
+
+def _less_air(at: Situation, mode: Mode) -> Iterator[Candidate]:
+    """As much as the trunks, and then every duct and opening, can take; and the least."""
+    allowed = _allowed_cooling(at, mode) if mode.is_cooling else _allowed_heating(at, mode)
+    if allowed is None:
+        return
+    now_cfm = at.assessment.modes[mode].target.likely_cfm
+    below_cfm = _LEAST_CHANGE * now_cfm
+    for name, most_cfm in (*_enough(at.assessment.modes[mode]), ("less_air", 0.0)):
+        fitting = allowed.airflow_cfm[allowed.airflow_cfm <= most_cfm]
+        airflow_cfm = float(fitting[-1] if fitting.size else allowed.airflow_cfm[0])
+        if airflow_cfm > below_cfm or (most_cfm and not fitting.size):
+            continue
+        below_cfm = _LEAST_CHANGE * airflow_cfm
+        yield Candidate(
+            key=f"{name}_{mode}",
+            words=(
+                f"Run {_MODE_WORDS[mode]} at {airflow_cfm:,.0f} CFM instead of {now_cfm:,.0f}, by "
+                f"the lower blower setting: {allowed.why(airflow_cfm)}."
+            ),
+            effort_hours=(0.3, 0.5),
+            order_hours=Order.LESS_AIR,
+            group=f"airflow:{mode}",
+            edit=partial(_with_target, mode=mode, airflow_cfm=airflow_cfm),
+        )
+
+
+def _enough(it: ModeAssessment) -> Iterator[tuple[str, float]]:
+    """Airflows at which ever more of what is too fast is surely slow enough."""
+    trunks = (("supply_trunk", Part.SUPPLY_TRUNK), ("return_trunk", Part.RETURN_TRUNK))
+    carried_cfm = np.full(it.target.airflow_cfm.size - 1, np.inf)
+    for name, part in trunks:
+        for raw in it.raws:
+            if raw.votes and raw.part is part and raw.maximum is not None:
+                share = np.broadcast_to(raw.maximum, raw.figure.shape)[1:] / raw.figure[1:]
+                carried_cfm = np.minimum(carried_cfm, share * it.target.airflow_cfm[1:])
+        if np.isfinite(carried_cfm).all():
+            yield f"less_air_for_{name}", _surely(carried_cfm)
+    if np.isfinite(it.quiet_cfm).all():
+        yield "less_air_for_every_duct", _surely(it.quiet_cfm[1:])
+
+
+def _surely(carried_cfm: Array) -> float:
+    return float(np.quantile(carried_cfm, 1.0 - DESIGN_QUANTILE))
 
 
 def _with_target(job: Job, mode: Mode, airflow_cfm: float) -> Job:
@@ -101,8 +139,8 @@ def _with_target(job: Job, mode: Mode, airflow_cfm: float) -> Job:
     return job.with_fact(f"target.{mode}_cfm", exact(airflow_cfm))
 
 
-def _least_cooling(at: Situation, mode: Mode) -> tuple[float, str] | None:
-    """The least air at which the maker's rows still meet the sensible and latent gain."""
+def _allowed_cooling(at: Situation, mode: Mode) -> _Allowed | None:
+    """Airflows at which the maker's rows still meet the sensible and latent gain."""
     if mode is not Mode.COOLING_HIGH:
         return None
     job, limits = at.job, at.limits
@@ -127,13 +165,16 @@ def _least_cooling(at: Situation, mode: Mode) -> tuple[float, str] | None:
         meets &= dry >= latent
     if not meets.any():
         return None
-    least = float(airflow[int(np.argmax(meets))])
-    share = 100.0 * float(np.interp(least, points, [r.sensible_btuh for r in rows])) / gain
-    return least, f"{least / tons:,.0f} CFM per ton, and still {share:.0f} % of the sensible load"
+
+    def why(least: float) -> str:
+        share = 100.0 * float(np.interp(least, points, [r.sensible_btuh for r in rows])) / gain
+        return f"{least / tons:,.0f} CFM per ton, and still {share:.0f} % of the sensible load"
+
+    return _Allowed(airflow[meets], why)
 
 
-def _least_heating(at: Situation, mode: Mode) -> tuple[float, str] | None:
-    """The least air that keeps the rise inside the plate's range."""
+def _allowed_heating(at: Situation, mode: Mode) -> _Allowed | None:
+    """Airflows that keep the rise inside the plate's range."""
     if not mode.is_burner:
         return None
     job = at.job
@@ -147,10 +188,16 @@ def _least_heating(at: Situation, mode: Mode) -> tuple[float, str] | None:
     if output is None or top is None:
         return None
     ratio = float(density_ratio(job.number("site.elevation_ft") or 0.0))
-    airflow = output / (float(sensible_factor(ratio)) * top * _RISE_SHARE)
-    least = float(np.ceil(airflow / _STEP_CFM) * _STEP_CFM)
-    rise = output / (float(sensible_factor(ratio)) * least)
-    return least, f"the rise is then {rise:.0f} F, inside the plate's {top:,.0f}"
+    rise_times_cfm = output / float(sensible_factor(ratio))
+    least = np.ceil(rise_times_cfm / (top * _RISE_SHARE) / _STEP_CFM)
+    most = at.assessment.modes[mode].target.likely_cfm / _STEP_CFM
+
+    def why(airflow_cfm: float) -> str:
+        return (
+            f"the rise is then {rise_times_cfm / airflow_cfm:.0f} F, inside the plate's {top:,.0f}"
+        )
+
+    return _Allowed(np.arange(least, max(most, least) + 1.0) * _STEP_CFM, why)
 
 
 def _smaller_equipment(at: Situation) -> Candidate | None:

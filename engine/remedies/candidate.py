@@ -17,6 +17,7 @@ from engine.verdict import Part
 
 __all__ = [
     "CARRIED_SHARE",
+    "DESIGN_QUANTILE",
     "Candidate",
     "Order",
     "Situation",
@@ -32,7 +33,7 @@ __all__ = [
 CARRIED_SHARE: Final = 0.10
 """A mode carries where at most this share of the samples has something over."""
 
-_DESIGN_QUANTILE: Final = 0.95
+DESIGN_QUANTILE: Final = 0.95
 _MARGIN: Final = 0.98
 """New pieces are sized so that 95 in 100 samples stay 2 % under the limit."""
 
@@ -131,14 +132,23 @@ class Situation:
         """Whether somebody stated every dimension of a section."""
         return all(self.job.is_known(key) for key in duct.size_keys)
 
-    def needed_ft2(self, duct: Duct, speed_fpm: float) -> float:
-        """Clear area one duct of a section needs to stay within a speed in every mode."""
+    def needed_ft2(self, duct: Duct, speed_fpm: float, *, as_doubtful: bool = False) -> float:
+        """Clear area one duct of a section needs to stay within a speed in every mode.
+
+        Args:
+            duct: The section.
+            speed_fpm: What it should stay within.
+            as_doubtful: Whether the size will be known no better than the present one's is, so
+                that the area is the central one of a scatter; else it is a new piece's, as made.
+        """
         flow = self.most_cfm[1:] * duct.share[1:] / duct.count[1:]
-        return float(np.quantile(flow, _DESIGN_QUANTILE)) / (_MARGIN * speed_fpm)
+        if as_doubtful:
+            flow = flow * duct.area_ft2[0] / duct.area_ft2[1:]
+        return float(np.quantile(flow, DESIGN_QUANTILE)) / (_MARGIN * speed_fpm)
 
     def needed_openings_ft2(self, speed_fpm: float) -> float:
         """Gross area that all return openings need together."""
-        return float(np.quantile(self.most_cfm[1:], _DESIGN_QUANTILE)) / (_MARGIN * speed_fpm)
+        return float(np.quantile(self.most_cfm[1:], DESIGN_QUANTILE)) / (_MARGIN * speed_fpm)
 
 
 def exact(value: Scalar) -> Known:
@@ -205,5 +215,5 @@ def hours_each(low: float, high: float, count: float) -> tuple[float, float]:
 def size_words(*sides_in: float) -> str:
     """A size as it is said: "20 x 8 in." or "14 in. round"."""
     if len(sides_in) == 1:
-        return f"{sides_in[0]:g} in. round"
-    return " x ".join(f"{side:g}" for side in sides_in) + " in."
+        return f"{round(sides_in[0], 1):g} in. round"
+    return " x ".join(f"{round(side, 1):g}" for side in sides_in) + " in."

@@ -133,13 +133,14 @@ def _speed_limit(at: Situation, duct: Duct) -> SpeedLimit:
     return velocity_limits(duct.role, duct.material, at.limits)
 
 
+def _needed_as_it_is(at: Situation, duct: Duct) -> float:
+    """Area that ducts made and measured like this one need to be slow enough."""
+    return at.needed_ft2(duct, _speed_limit(at, duct).maximum_fpm, as_doubtful=True)
+
+
 def _fast(at: Situation, ducts: tuple[Duct, ...]) -> list[Duct]:
     """Those that some sample has too fast; all of them where none is but pressure lacks."""
-    found = [
-        duct
-        for duct in ducts
-        if at.needed_ft2(duct, _speed_limit(at, duct).maximum_fpm) > float(duct.area_ft2[0])
-    ]
+    found = [duct for duct in ducts if _needed_as_it_is(at, duct) > float(duct.area_ft2[0])]
     return found or (list(ducts) if at.lacks_pressure else [])
 
 
@@ -180,10 +181,10 @@ def _branches(at: Situation) -> Iterator[Candidate]:
 
 def _said(duct: Duct) -> str:
     if duct.diameter_in is not None:
-        return size_words(round(float(duct.diameter_in[0]), 1))
+        return size_words(float(duct.diameter_in[0]))
     assert duct.width_in is not None  # what isn't round has two sides
     assert duct.height_in is not None
-    return size_words(round(float(duct.width_in[0]), 1), round(float(duct.height_in[0]), 1))
+    return size_words(float(duct.width_in[0]), float(duct.height_in[0]))
 
 
 def _next_size(at: Situation, duct: Duct) -> tuple[float, ...] | None:
@@ -205,7 +206,7 @@ def _next_size(at: Situation, duct: Duct) -> tuple[float, ...] | None:
 
 
 def _more_of(at: Situation, duct: Duct) -> int:
-    need = at.needed_ft2(duct, _speed_limit(at, duct).maximum_fpm) * float(duct.count[0])
+    need = _needed_as_it_is(at, duct) * float(duct.count[0])
     return max(ceil(need / float(duct.area_ft2[0]) - float(duct.count[0]) - 1e-9), 1)
 
 
@@ -335,7 +336,7 @@ def _wider(
 
 def _wider_by(at: Situation, duct: Duct) -> float | None:
     """Inches more width (or diameter) that make it slow enough; None beyond 4:1."""
-    need = at.needed_ft2(duct, _speed_limit(at, duct).maximum_fpm)
+    need = _needed_as_it_is(at, duct)
     by = 2.0
     if duct.diameter_in is not None:
         diameter = float(duct.diameter_in[0])
@@ -353,10 +354,10 @@ def _wider_by(at: Situation, duct: Duct) -> float | None:
 
 def _widened(duct: Duct, by: float) -> str:
     if duct.diameter_in is not None:
-        return size_words(round(float(duct.diameter_in[0]) + by, 1))
+        return size_words(float(duct.diameter_in[0]) + by)
     assert duct.width_in is not None  # what isn't round has two sides
     assert duct.height_in is not None
-    return size_words(round(float(duct.width_in[0]) + by, 1), round(float(duct.height_in[0]), 1))
+    return size_words(float(duct.width_in[0]) + by, float(duct.height_in[0]))
 
 
 def _with_wider(job: Job, by: tuple[tuple[str, float], ...]) -> Job:

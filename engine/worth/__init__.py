@@ -9,6 +9,7 @@ from engine.worth.booking import (
 from engine.worth.bundles import BUNDLES, Bundle, Shows
 from engine.worth.person import CALLER, TECHNICIAN, Giving, Person
 from engine.worth.ranking import Settling, StopReason, Worth, stop_reason, worth_of
+from engine.worth.standing import may_stand
 
 __all__ = [
     "BUNDLES",
@@ -25,6 +26,7 @@ __all__ = [
     "Worth",
     "booking_stand_of",
     "booking_worth_of",
+    "may_stand",
     "stop_reason",
     "worth_of",
 ]

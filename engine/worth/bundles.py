@@ -6,6 +6,7 @@ A bundle is one sentence and one cost. Adding one is a row here; what it shows o
 
 from dataclasses import dataclass
 from enum import StrEnum
+from functools import lru_cache
 from typing import Final
 
 from engine.job.facts import Giver, Place
@@ -159,6 +160,7 @@ BUNDLES: Final[tuple[Bundle, ...]] = (
 """Every bundle that the engine can weigh."""
 
 
+@lru_cache(maxsize=16384)
 def covers(facts: tuple[str, ...], key: str) -> bool:
     """Whether a key, in its catalogue form, is one of these facts or stands below one of them.
 

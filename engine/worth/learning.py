@@ -9,7 +9,7 @@ scatter is nothing.
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from itertools import combinations
-from typing import Final
+from typing import Any, Final
 
 import numpy as np
 from numpy.typing import NDArray
@@ -23,7 +23,7 @@ from engine.worth.signals import Signal
 
 __all__ = ["Fall", "Learner"]
 
-Codes = NDArray[np.intp]
+Codes = NDArray[np.int16]
 
 _BINS: Final = 8
 _SHUFFLES: Final = 3
@@ -63,12 +63,13 @@ class Learner:
     def __init__(self, stakes: Stakes, draws: Draws) -> None:
         """Arrange everything at stake in columns, as it is and shuffled."""
         self.stakes, self._draws = stakes, draws
-        self._orders = [
-            np.argsort(draws.ranks(f"shuffle {index} for worth")) for index in range(_SHUFFLES)
-        ]
+        self._orders = [draws.in_order(f"shuffle {index} for worth") for index in range(_SHUFFLES)]
         columns: list[Array] = []
         self._of_mode: dict[Mode, list[int]] = {}
-        self._kinds = {mode.mode: np.argmax(mode.truth, axis=1) for mode in stakes.modes}
+        self._kinds = {
+            mode.mode: self._as_is_and_shuffled(np.argmax(mode.truth, axis=1))
+            for mode in stakes.modes
+        }
         for mode in stakes.modes:
             places = []
             for column in (1.0 - mode.truth[:, 0], mode.truth[:, 2]):
@@ -77,26 +78,29 @@ class Learner:
                     columns.append(column)
             self._of_mode[mode.mode] = places
         self._of_part: dict[int, int] = {}
+        self._is_over: dict[int, Codes] = {}
         for place in range(len(stakes.names)):
             if _open(stakes.parts[:, place]):
                 self._of_part[place] = len(columns)
+                self._is_over[place] = self._as_is_and_shuffled(stakes.parts[:, place])
                 columns.append(stakes.parts[:, place])
-        self._columns = np.stack(columns, axis=1) if columns else np.zeros((draws.samples, 0))
-        self._columns -= self._columns.mean(axis=0)
-        self._squares = np.square(self._columns).sum(axis=0)
-        self._truths = tuple(
-            _Blocks(self._columns if order is None else self._columns[order])
-            for order in (None, *self._orders)
-        )
+        self._columns = np.stack(columns) if columns else np.zeros((0, draws.samples))
+        self._columns -= self._columns.mean(axis=1, keepdims=True)
+        self._squares = np.square(self._columns).sum(axis=1)
+        self._truths = _Blocks(self._columns)
+        self._by_chance = tuple(_Blocks(self._columns[:, order]) for order in self._orders)
+        self._nothing = self._told_nothing()
 
     def fall(self, signals: Sequence[Signal]) -> Fall:
         """What learning these signals together would save."""
-        if not signals or not self._columns.shape[1]:
-            return self._nothing()
+        if not signals or not self._columns.shape[0]:
+            return self._nothing
         features, codes = self._observed(signals)
-        if not features.shape[1]:
-            return self._nothing()
-        answer = _Answer(features, codes, self._truths, self._squares)
+        if not features.shape[0]:
+            return self._nothing
+        answer = _Answer(features, codes, self._truths, self._by_chance, self._squares)
+        if not answer.tells.any():
+            return self._nothing
         modes = {mode.mode: self._mode_fall(mode, answer) for mode in self.stakes.modes}
         parts = 0.0
         tells = {}
@@ -104,13 +108,19 @@ class Learner:
             if not answer.tells[column]:
                 continue
             tells[self.stakes.names[place]] = float(answer.explained[column])
-            over = self.stakes.parts[:, place].astype(np.intp)
-            share = float(over.mean())
+            kinds = self._is_over[place]
+            share = float(self.stakes.parts[:, place].mean())
             before = float(remedy_loss(np.array([share, 1.0 - share])))
-            parts += self._net(answer, [column], over, 2, before, _part_loss)
+            shares = _shares(answer.codes([column]), kinds[0], 2)
+            parts += self._net(answer, [column], kinds, shares, before, remedy_loss)
         return Fall(modes, parts, tells)
 
-    def _nothing(self) -> Fall:
+    def _as_is_and_shuffled(self, kinds: Array) -> Codes:
+        """Kinds of truth, and the same in every shuffled order, (1 + shuffles, 1, n)."""
+        found = kinds.astype(np.int16)
+        return np.stack([found, *(found[order] for order in self._orders)])[:, np.newaxis]
+
+    def _told_nothing(self) -> Fall:
         modes = {}
         for mode in self.stakes.modes:
             free, barred = mode.free_and_barred(mode.shares)
@@ -118,19 +128,17 @@ class Learner:
         return Fall(modes, 0.0, {})
 
     def _mode_fall(self, mode: ModeStake, answer: "_Answer") -> tuple[float, float, float]:
-        free, barred = mode.free_and_barred(mode.shares)
-        best = (0.0, float(barred - free), float(_is_sure(mode)))
+        best = self._nothing.modes[mode.mode]
         columns = [column for column in self._of_mode[mode.mode] if answer.tells[column]]
         if not columns:
             return best
-
-        def loss(shares: Array) -> float:
-            return float(mode.free_and_barred(shares)[0].sum())
-
         kinds = self._kinds[mode.mode]
-        net = self._net(answer, columns, kinds, 3, float(free), loss)
-        for column in columns:
-            shares = _shares(answer.codes(column), kinds, 3)
+        all_shares = _shares(answer.codes(columns), kinds[0], 3)
+        before = float(mode.free_and_barred(mode.shares)[0])
+        net = self._net(
+            answer, columns, kinds, all_shares, before, lambda one: mode.free_and_barred(one)[0]
+        )
+        for shares in all_shares:
             free_after, barred_after = mode.free_and_barred(shares)
             sure = shares.max(axis=1) >= SETTLED * shares.sum(axis=1)
             found = (net, float((barred_after - free_after).sum()), float(shares[sure].sum()))
@@ -142,57 +150,50 @@ class Learner:
         answer: "_Answer",
         columns: list[int],
         kinds: Codes,
-        width: int,
+        shares: Array,
         before: float,
-        loss: Callable[[Array], float],
+        loss: Callable[[Array], Array],
     ) -> float:
         """Fall by the best of these columns' bins, less what chance gives; 0 within its scatter."""
-        least = min(loss(_shares(answer.codes(column), kinds, width)) for column in columns)
-        raw = before - least
+        raw = before - float(loss(shares).sum(axis=-1).min())
         if raw <= _ROUNDING:
             return 0.0
-        by_chance = []
-        for index, order in enumerate(self._orders):
-            shuffled = kinds[order]
-            least = min(
-                loss(_shares(answer.codes(column, index), shuffled, width)) for column in columns
-            )
-            by_chance.append(before - least)
-        net = raw - sum(by_chance) / _SHUFFLES
-        return net if net > max(by_chance) - min(by_chance) else 0.0
+        shuffled = _shares(answer.codes_by_chance(columns), kinds[1:], shares.shape[-1])
+        by_chance = before - loss(shuffled).sum(axis=-1).min(axis=-1)
+        net = raw - float(by_chance.sum()) / _SHUFFLES
+        return net if net > float(np.ptp(by_chance)) else 0.0
 
     def _observed(self, signals: Sequence[Signal]) -> tuple[Array, Codes | None]:
-        """What the person would say: features of the regression, and groups if all are words."""
+        """What the person would say: features, (f, n), and groups, (n,), if all are words."""
         numbers: list[Array] = []
         words: list[Array] = []
         groups = np.zeros(self._draws.samples, dtype=np.intp)
         for signal in signals:
             if signal.is_word:
-                said = self._said(signal)
-                kinds, places = np.unique(said, return_inverse=True)
+                kinds, places = _distinct(self._said(signal))
                 groups = groups * kinds.size + places
                 words += [(places == kind).astype(np.float64) for kind in range(1, kinds.size)]
             else:
                 noise = self._draws.normals(f"{signal.name} as told")
                 said = signal.values + signal.noise * noise
-                numbers.append((said - said.mean()) / said.std())
+                away = said - said.mean()
+                numbers.append(away / np.sqrt(np.square(away).mean()))
         if not numbers:
-            kinds, codes = np.unique(groups, return_inverse=True)
+            kinds, codes = _distinct(groups)
             if kinds.size <= _BINS:
-                each = codes[:, np.newaxis] == np.arange(1, kinds.size)
-                return each.astype(np.float64), codes.astype(np.intp)
+                each = codes == np.arange(1, kinds.size)[:, np.newaxis]
+                return each.astype(np.float64), codes.astype(np.int16)
         features = [*numbers, *words, *(np.square(one) for one in numbers)]
         for one, other in combinations([*numbers, *words], 2):
             if len(features) >= _MOST_FEATURES:
                 break
             features.append(one * other)
-        found = np.stack(features[:_MOST_FEATURES], axis=1)
-        return found, None
+        return np.stack(features[:_MOST_FEATURES]), None
 
     def _said(self, signal: Signal) -> Array:
         """A word as it would be told: sometimes another one that occurs instead."""
         wrong = self._draws.ranks(f"{signal.name} misread") < signal.noise
-        other = signal.values[np.argsort(self._draws.ranks(f"{signal.name} taken for"))]
+        other = signal.values[self._draws.in_order(f"{signal.name} taken for")]
         return np.where(wrong, other, signal.values)
 
 
@@ -205,64 +206,86 @@ class _Answer:
     """
 
     def __init__(
-        self, features: Array, codes: Codes | None, truths: tuple["_Blocks", ...], squares: Array
+        self,
+        features: Array,
+        groups: Codes | None,
+        truths: "_Blocks",
+        by_chance: tuple["_Blocks", ...],
+        squares: Array,
     ) -> None:
-        self._features = _Blocks(features - features.mean(axis=0))
-        self._groups, self._truths = codes, truths
+        count, samples = features.shape
+        self._features = _Blocks(features - features.mean(axis=1, keepdims=True))
+        self._groups, self._by_chance = groups, by_chance
         self._gram = self._features.against(self._features)
-        self._gram[np.diag_indices_from(self._gram)] += _RIDGE * features.shape[0]
-        products = self._features.against(truths[0])
-        weights = np.asarray(np.linalg.solve(self._gram, products), dtype=np.float64)
+        self._gram[np.diag_indices(count)] += _RIDGE * samples
+        products = self._features.against(truths)
+        weights: Array = np.asarray(np.linalg.solve(self._gram, products), dtype=np.float64)
         self.explained = (weights * products).sum(axis=0) / squares
-        self.tells = self.explained * features.shape[0] > _chi_square_by_chance(features.shape[1])
+        self.tells = self.explained * samples > _chi_square_by_chance(count)
+        self._weights_by_chance: Array | None = None
         self._telling = {
             int(column): place for place, column in enumerate(np.flatnonzero(self.tells))
         }
-        self._predicted = {-1: self._features.times(weights[:, self.tells])}
-        self._made: dict[tuple[int, int], Codes] = {}
+        if groups is None:
+            self._codes = _eighths(self._features.times(weights[:, self.tells]))
+        else:
+            self._codes = np.tile(groups, (len(self._telling), 1))
 
-    def codes(self, column: int, shuffle: int = -1) -> Codes:
-        """Bin of each sample by one telling column's predictor; shuffled unless that is -1."""
+    def codes(self, columns: list[int]) -> Codes:
+        """Bin of each sample by each of these telling columns' predictors, (columns, n)."""
+        return self._codes[[self._telling[column] for column in columns]]
+
+    def codes_by_chance(self, columns: list[int]) -> Codes:
+        """The same of the shuffled truths, (shuffles, columns, n)."""
         if self._groups is not None:
-            return self._groups
-        if shuffle not in self._predicted:
-            products = self._features.against(self._truths[shuffle + 1])[:, self.tells]
-            weights = np.asarray(np.linalg.solve(self._gram, products), dtype=np.float64)
-            self._predicted[shuffle] = self._features.times(weights)
-        if (column, shuffle) not in self._made:
-            values = np.ascontiguousarray(self._predicted[shuffle][:, self._telling[column]])
-            self._made[column, shuffle] = _eighths(values)
-        return self._made[column, shuffle]
+            return np.tile(self._groups, (_SHUFFLES, len(columns), 1))
+        if self._weights_by_chance is None:
+            products = [self._features.against(one) for one in self._by_chance]
+            self._weights_by_chance = np.asarray(
+                np.linalg.solve(self._gram, np.stack(products)), dtype=np.float64
+            )
+        weights = np.concatenate(list(self._weights_by_chance[:, :, columns]), axis=1)
+        codes = _eighths(self._features.times(weights))
+        return codes.reshape(_SHUFFLES, len(columns), -1)
 
 
 class _Blocks:
-    """The rows of a matrix in blocks so small that no product of two waits for other threads."""
+    """The rows of a matrix in blocks so short that no product of two waits for other threads."""
 
     def __init__(self, matrix: Array) -> None:
-        self._rows = matrix.shape[0]
-        blocks = -(-self._rows // _BLOCK)
-        padded = np.zeros((blocks * _BLOCK, matrix.shape[1]))
-        padded[: self._rows] = matrix
-        self._blocks = padded.reshape(blocks, _BLOCK, matrix.shape[1])
+        rows, self._samples = matrix.shape
+        blocks = -(-self._samples // _BLOCK)
+        more = blocks * _BLOCK - self._samples
+        padded = np.pad(matrix, ((0, 0), (0, more))) if more else matrix
+        self._blocks = padded.reshape(rows, blocks, _BLOCK).transpose(1, 0, 2)
 
     def against(self, other: "_Blocks") -> Array:
-        """Transposed, times another matrix of as many rows."""
-        return np.asarray((self._blocks.transpose(0, 2, 1) @ other._blocks).sum(axis=0))
+        """Times the transpose of another matrix of as many samples."""
+        return np.asarray((self._blocks @ other._blocks.transpose(0, 2, 1)).sum(axis=0))
 
     def times(self, weights: Array) -> Array:
-        """Times a small matrix."""
-        found = self._blocks @ weights
-        rows = found.shape[0] * found.shape[1]
-        return np.asarray(found.reshape(rows, weights.shape[1])[: self._rows])
+        """Sums of the rows by each column of a small matrix, (columns, n)."""
+        blocks = self._blocks.shape[0]
+        found = np.empty((weights.shape[1], blocks, _BLOCK))
+        np.matmul(np.ascontiguousarray(weights.T), self._blocks, out=found.transpose(1, 0, 2))
+        return found.reshape(weights.shape[1], blocks * _BLOCK)[:, : self._samples]
 
 
 def _eighths(values: Array) -> Codes:
-    """Which eighth of all values each of them is in."""
-    ordered = np.sort(values)
-    codes = np.zeros(values.size, dtype=np.int8)
+    """Which eighth of its row each value is in."""
+    samples = values.shape[1]
+    ordered = np.sort(values, axis=1)
+    codes = np.zeros(values.shape, dtype=np.int8)
     for part in range(1, _BINS):
-        codes += values >= ordered[values.size * part // _BINS]
-    return codes.astype(np.intp)
+        edge = ordered[:, samples * part // _BINS, np.newaxis]
+        codes += (values >= edge).view(np.int8)
+    return codes.astype(np.int16)
+
+
+def _distinct(values: NDArray[Any]) -> tuple[NDArray[Any], NDArray[np.intp]]:
+    """The few values that occur, rising, and which of them each one is."""
+    kinds = np.unique(values)
+    return kinds, np.searchsorted(kinds, values)
 
 
 def _open(column: Array) -> bool:
@@ -274,13 +297,13 @@ def _is_sure(mode: ModeStake) -> bool:
 
 
 def _shares(codes: Codes, kinds: Codes, width: int) -> Array:
-    """Share of all samples in each bin with each of `width` kinds of truth, (bins, width)."""
-    counts = np.bincount(codes * width + kinds, minlength=_BINS * width)
-    return counts.reshape(_BINS, width) / codes.size
-
-
-def _part_loss(shares: Array) -> float:
-    return float(remedy_loss(shares).sum())
+    """Share of all samples in each bin with each of `width` kinds of truth, (..., bins, width)."""
+    samples = codes.shape[-1]
+    cells = (codes * np.int16(width) + kinds).reshape(-1, samples)
+    size = _BINS * width
+    cells += (np.arange(cells.shape[0], dtype=np.int16) * size)[:, np.newaxis]
+    counts = np.bincount(cells.ravel(), minlength=cells.shape[0] * size)
+    return np.asarray(counts.reshape(*codes.shape[:-1], _BINS, width) / samples)
 
 
 def _chi_square_by_chance(freedom: int) -> float:

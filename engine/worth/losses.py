@@ -6,6 +6,7 @@ the parts that are over. What is said is the status with the least expected loss
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from functools import lru_cache
 from types import MappingProxyType
 from typing import Final
 
@@ -19,7 +20,7 @@ from engine.job.job import Job
 from engine.job.modes import Mode
 from engine.job.sample import Mask
 from engine.verdict import ModeStatus, Part
-from engine.worth.reliefs import needs_trunk
+from engine.worth.reliefs import needs_trunk, waits_for_loads
 
 __all__ = ["LOSSES", "REMEDY_LOSS", "SETTLED", "STATUSES", "ModeStake", "Stakes"]
 
@@ -38,6 +39,9 @@ LOSSES: Final[Mapping[ModeStatus, tuple[float, float, float]]] = MappingProxyTyp
 )
 """Loss of saying a status where each of `STATUSES` is true: 5 for "carries" on a house that
 doesn't, 2 for the reverse, 1 for a neighbour. Source: judgement."""
+
+_BY_TRUTH: Final = np.array([LOSSES[status] for status in STATUSES]).T
+"""Loss by what is true, (3,), and what is said, (3,)."""
 
 REMEDY_LOSS: Final = 0.25
 """Loss for a part that would be changed for nothing, or left as it is though it is over: four
@@ -91,9 +95,8 @@ class ModeStake:
         Args:
             shares: Weights of `STATUSES`, (..., 3); need not sum to one.
         """
-        table = np.array([LOSSES[status] for status in STATUSES])
-        said = shares @ table.T
-        barred = said[..., 1:].min(axis=-1)
+        said = shares @ _BY_TRUTH
+        barred = np.minimum(said[..., 1], said[..., 2])
         return np.minimum(said[..., 0], barred), barred
 
     @property
@@ -140,16 +143,7 @@ class Stakes:
     @classmethod
     def of(cls, assessment: Assessment) -> "Stakes":
         """What stands to be lost on an assessed job."""
-        modes = tuple(_stake(assessment, it) for it in assessment.modes.values())
-        found: dict[Part, Mask] = {}
-        for it in assessment.modes.values():
-            for raw in it.raws:
-                if raw.votes:
-                    over = raw.judged.over[1:]
-                    found[raw.part] = found[raw.part] | over if raw.part in found else over
-        names = tuple(found)
-        parts = np.stack([found[name] for name in names], axis=1).astype(np.float64)
-        return cls(modes, parts, names)
+        return _stakes_of(assessment)
 
     @property
     def settled(self) -> bool:
@@ -166,6 +160,20 @@ class Stakes:
             total += float(barred if mode.missing else free)
             total += mode.unsupported_loss + mode.hidden_loss
         return total
+
+
+@lru_cache(maxsize=1)  # a step asks several times about one assessment
+def _stakes_of(assessment: Assessment) -> Stakes:
+    modes = tuple(_stake(assessment, it) for it in assessment.modes.values())
+    found: dict[Part, Mask] = {}
+    for it in assessment.modes.values():
+        for raw in it.raws:
+            if raw.votes:
+                over = raw.judged.over[1:]
+                found[raw.part] = found[raw.part] | over if raw.part in found else over
+    names = tuple(found)
+    parts = np.stack([found[name] for name in names], axis=1).astype(np.float64)
+    return Stakes(modes, parts, names)
 
 
 def remedy_loss(shares: Array) -> Array:
@@ -212,6 +220,8 @@ def _voting(assessment: Assessment, it: ModeAssessment) -> tuple[OpenFinding, ..
 _SIZES: Final = ("supply.trunks", "return.drops", "return.trunks", "return.grilles", "filters")
 """Lists without which no change is found for what rests on them."""
 
+_LOADS: Final = "loads.sensible_gain_btuh"
+
 _FOR_A_SECOND_RETURN: Final = ("return.drops", "return.grilles")
 
 
@@ -236,6 +246,10 @@ def _stake(assessment: Assessment, it: ModeAssessment) -> ModeStake:
             hides |= raw.judged.over[1:]
         for key in unknown:
             hidden[key] = hidden.get(key, 0.0) + finding.over_share
+    waits = waits_for_loads(assessment, it)
+    if waits.any():
+        hides |= waits
+        hidden[_LOADS] = float(waits.mean())
     doubted = tuple(doubt.reading for doubt in assessment.doubts if doubt.reading)
     least = _NEAR_WORST * max((finding.over_share for finding in voting), default=0.0)
     truth = np.stack([~over, over & ~trunks, over & trunks], axis=1).astype(np.float64)

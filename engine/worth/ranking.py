@@ -8,7 +8,6 @@ a time.
 from collections.abc import Collection, Sequence
 from dataclasses import dataclass, replace
 from enum import StrEnum
-from functools import lru_cache
 from itertools import combinations
 from typing import Final
 
@@ -92,9 +91,23 @@ class Worth:
 
 @dataclass(frozen=True, slots=True)
 class _Option:
+    """What may be asked in one go.
+
+    Attributes:
+        bundles: One, or a pair.
+        giving: How each is given.
+        signals: What they show.
+        facts: What they fill.
+    """
+
     bundles: tuple[Bundle, ...]
     giving: tuple[Giving, ...]
     signals: tuple[Signal, ...]
+    facts: tuple[str, ...]
+
+    @classmethod
+    def of(cls, bundle: Bundle, giving: Giving, signals: tuple[Signal, ...]) -> "_Option":
+        return cls((bundle,), (giving,), signals, (*bundle.facts, *bundle.also))
 
     def and_also(self, other: "_Option") -> "_Option":
         signals = {one.name: one for one in (*self.signals, *other.signals)}
@@ -102,6 +115,7 @@ class _Option:
             (*self.bundles, *other.bundles),
             (*self.giving, *other.giving),
             tuple(signals.values()),
+            (*self.facts, *other.facts),
         )
 
     @property
@@ -111,19 +125,9 @@ class _Option:
             found *= bundle.chance * giving.chance
         return found
 
-    @property
-    def facts(self) -> tuple[str, ...]:
-        return _facts_of(self.bundles)
-
-
-@lru_cache(maxsize=1024)
-def _facts_of(bundles: tuple[Bundle, ...]) -> tuple[str, ...]:
-    return tuple(fact for one in bundles for fact in (*one.facts, *one.also))
-
-
-@lru_cache(maxsize=8192)
-def _covers(facts: tuple[str, ...], key: str) -> bool:
-    return covers(facts, pattern_of(key))
+    def gives(self, key: str) -> bool:
+        """Whether a fact of the job would be known."""
+        return covers(self.facts, pattern_of(key))
 
 
 def worth_of(
@@ -181,7 +185,7 @@ def ranked(
         giving = person.giving(bundle.givers)
         if giving is None or bundle.key in person.unsaid or bundle.place in person.closed:
             continue
-        option = _Option((bundle,), (giving,), signals_of(assessment, bundle, giving.how))
+        option = _Option.of(bundle, giving, signals_of(assessment, bundle, giving.how))
         fall = learner.fall(option.signals)
         saved = option.chance * _saved(stakes, option, fall)
         minutes = bundle.minutes + moving_minutes(person, bundle.place)
@@ -230,7 +234,7 @@ def _saved(stakes: Stakes, option: _Option, fall: Fall) -> float:
         by_status, barred, _ = fall.modes[mode.mode]
         saved += by_status
         if mode.missing:
-            given = sum(_gives(option, key) for key in mode.missing)
+            given = sum(option.gives(key) for key in mode.missing)
             saved += barred * given / len(mode.missing)
         if mode.unsupported_loss:
             saved += mode.unsupported_loss * _supports(option, mode)
@@ -239,23 +243,19 @@ def _saved(stakes: Stakes, option: _Option, fall: Fall) -> float:
     return saved
 
 
-def _gives(option: _Option, key: str) -> bool:
-    return _covers(option.facts, key)
-
-
 def _supports(option: _Option, mode: ModeStake) -> float:
     """Chance that something known of the house would stand behind "doesn't carry"."""
     of_house = [
         share
         for key, share in mode.deciding
-        if not key.startswith(OF_THE_EQUIPMENT) and _gives(option, key)
+        if not key.startswith(OF_THE_EQUIPMENT) and option.gives(key)
     ]
     return max(of_house, default=0.0)
 
 
 def _uncovers(option: _Option, mode: ModeStake) -> float:
     """Part of what is hidden that would be known."""
-    shown = sum(share for key, share in mode.hidden if _gives(option, key))
+    shown = sum(share for key, share in mode.hidden if option.gives(key))
     return shown / sum(share for _, share in mode.hidden)
 
 

@@ -18,7 +18,7 @@ from engine.job.sample import Mask
 from engine.job.targets import rows_of
 from engine.verdict import Part
 
-__all__ = ["load_ratio", "needs_trunk"]
+__all__ = ["load_ratio", "needs_trunk", "waits_for_loads"]
 
 _LOAD_RATIO: Final = (0.60, 0.93, 1.47)
 """Sensible gain over what the equipment takes out at full air, where nobody stated loads.
@@ -50,7 +50,20 @@ def load_ratio(assessment: Assessment) -> Array:
 
 def needs_trunk(assessment: Assessment, it: ModeAssessment) -> Mask:
     """In which samples a trunk of this mode stays over whatever else is changed, (n,)."""
-    air = _air_left(assessment, it)
+    return _trunk_stays_over(assessment, it, _air_left(assessment, it))
+
+
+def waits_for_loads(assessment: Assessment, it: ModeAssessment) -> Mask:
+    """In which samples less air would clear a trunk, but nobody may plan it: no loads, (n,)."""
+    none = np.zeros(assessment.house.draws.samples, dtype=bool)
+    if it.mode not in _SCALED or assessment.job.is_known("loads.sensible_gain_btuh"):
+        return none
+    full_air = np.ones(none.size)
+    return _trunk_stays_over(assessment, it, full_air) & ~needs_trunk(assessment, it)
+
+
+def _trunk_stays_over(assessment: Assessment, it: ModeAssessment, air: Array) -> Mask:
+    """In which samples a trunk is over at a share of its air, (n,); beside a second return."""
     found = np.zeros(assessment.house.draws.samples, dtype=bool)
     for raw in it.raws:
         if raw.votes and raw.part in (Part.SUPPLY_TRUNK, Part.RETURN_TRUNK):

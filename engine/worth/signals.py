@@ -106,8 +106,10 @@ def signals_of(assessment: Assessment, bundle: Bundle, how: How) -> tuple[Signal
 def _drawn(assessment: Assessment, bundle: Bundle, how: How) -> Iterator[Signal]:
     wanted = (*bundle.facts, *bundle.also)
     for drawn in tuple(assessment.house.drawn.values()):
+        if drawn.ranks is None:
+            continue
         key = drawn.fact or (drawn.key if pattern_of(drawn.key) in catalogue() else "")
-        if not key or drawn.ranks is None or not covers(wanted, pattern_of(key)):
+        if not key or not covers(wanted, pattern_of(key)):
             continue
         if drawn.stated and is_known_to(assessment.job, key, how):
             continue
@@ -117,7 +119,7 @@ def _drawn(assessment: Assessment, bundle: Bundle, how: How) -> Iterator[Signal]
 
 
 def _is_yes_or_no(drawn: Drawn) -> bool:
-    return bool(np.isin(drawn.values, (0.0, 1.0)).all())
+    return bool(((drawn.values == 0.0) | (drawn.values == 1.0)).all())
 
 
 def _of_drawn(drawn: Drawn, how: How) -> Signal:

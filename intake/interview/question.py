@@ -29,7 +29,8 @@ class Context:
         wanted: Gives the keys of facts that the verdict asks for; computed when first called.
         assessed: Gives the job put to every check, to weigh questions by; None where nobody
             weighs.
-        undecided: Whether the verdict can't say yet of some airflow; judged when first called.
+        undecided: Whether the verdict can't be left as it is yet, see `engine.worth.may_stand`;
+            judged when called.
         beyond: Whether the person wants to answer what isn't worth asking as well.
     """
 

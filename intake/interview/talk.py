@@ -4,7 +4,7 @@ from collections.abc import Callable, Sequence
 from typing import TYPE_CHECKING, Protocol
 
 from engine.job.job import Job
-from engine.verdict import ModeStatus, Verdict
+from engine.verdict import Verdict
 from intake.interview.booking import Booking
 from intake.interview.booking_card import card_of
 from intake.interview.events import Event
@@ -144,8 +144,10 @@ class Talk:
         return frozenset(wanted.key for wanted in self.verdict().collect_next)
 
     def _undecided(self) -> bool:
-        modes = self.verdict().modes.values()
-        return any(mode.status is ModeStatus.CANT_SAY for mode in modes)
+        # Imported here for the same reason as the engine below.
+        from engine.worth import may_stand
+
+        return not may_stand(self._assessed(), self.verdict())
 
     def _assessed(self) -> "Assessment":
         """The job put to the engine's checks; the same object while nothing changes."""

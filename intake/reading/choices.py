@@ -11,6 +11,7 @@ from intake.reading.choice_words import BLOWER_WORDS, COIL_WORDS
 from intake.reading.echo import echo
 from intake.reading.materials import MATERIALS, material_of
 from intake.reading.numbers import vague
+from intake.reading.plain_words import PLAIN_WORDS
 from intake.reading.result import Accepted, AskBack, AskKind, Reading
 from intake.reading.scan import Scan
 from intake.reading.words import words
@@ -31,23 +32,70 @@ _SPLIT: Final = re.compile(r"[a-z0-9]+(?:'[a-z]+)?")
 _CLAUSES: Final = re.compile(r"[a-z0-9]+(?:'[a-z]+)?|[,;.](?! ?(?:or|nor)\b)")
 
 
+class _Table:
+    """Phrases that name choices, with what reading a text against them needs.
+
+    Attributes:
+        keys: The words of each phrase, and the choice that it names.
+        longest: Words of the longest phrase.
+        words: Every word of the phrases.
+    """
+
+    def __init__(self, keys: Mapping[tuple[str, ...], str]) -> None:
+        self.keys: Final = keys
+        self.longest: Final = max(map(len, keys), default=1)
+        self.words: Final = frozenset(word for phrase in keys for word in phrase)
+        self._targets: Final = tuple(sorted(w for w in self.words if len(w) >= 4 and w.isalpha()))
+
+    def respelt(self, words: list[str]) -> list[str]:
+        """Words put right against the words of the table."""
+        return [word if word in self.words else self._right(word) for word in words]
+
+    def _right(self, word: str) -> str:
+        if len(word) < 4 or len(word) > 20 or word in PLAIN_WORDS or not word.isalpha():
+            return word
+        # rapidfuzz is imported here: it costs 25 ms, and most answers hold no unknown word.
+        from rapidfuzz import process
+        from rapidfuzz.distance import OSA
+
+        cutoff = 1 if len(word) < 8 else 2
+        near = process.extract(
+            word, self._targets, scorer=OSA.distance, score_cutoff=cutoff, limit=2
+        )
+        if not near or (len(near) > 1 and near[0][1] == near[1][1]):
+            return word
+        return str(near[0][0])
+
+
 @cache
-def _phrases(table_name: str) -> dict[tuple[str, ...], str]:
+def _phrases(table_name: str) -> _Table:
     table = {"blower": BLOWER_WORDS, "coil": COIL_WORDS}[table_name]
-    return {tuple(p.split()): key for key, said in table.items() for p in said.split("|")}
+    return _Table({tuple(p.split()): key for key, said in table.items() for p in said.split("|")})
 
 
-def _matches(
-    words: list[str], phrases: Mapping[tuple[str, ...], str]
-) -> tuple[list[str], list[str]]:
+@cache
+def _affirmative(table_name: str) -> _Table:
+    """The phrases without those that name a choice by denying another ("not variable")."""
+    keys = _phrases(table_name).keys
+    return _Table({phrase: key for phrase, key in keys.items() if phrase[0] not in _NOT})
+
+
+@cache
+def _strong(table_name: str) -> _Table:
+    """The phrases without the single words that tell something only in a short answer."""
+    keys = _phrases(table_name).keys
+    weak = {(word,) for word in _WEAK}
+    return _Table({phrase: key for phrase, key in keys.items() if phrase not in weak})
+
+
+def _matches(words: list[str], table: _Table) -> tuple[list[str], list[str]]:
     """The keys said and the keys denied, longest phrase first."""
-    longest = max(map(len, phrases), default=1)
     said: list[str] = []
     denied: list[str] = []
     i = 0
     while i < len(words):
-        for n in range(min(longest, len(words) - i), 0, -1):
-            key = phrases.get(tuple(words[i : i + n]))
+        for n in range(min(table.longest, len(words) - i) if words[i] in table.words else 0, 0, -1):
+            key = table.keys.get(tuple(words[i : i + n]))
             if key is not None:
                 no = _denied(words[max(0, i - 6) : i]) or words[max(0, i - 2) : i] in _FAR_FROM
                 (denied if no else said).append(key)
@@ -72,18 +120,16 @@ def _words(text: str) -> list[str]:
     return _SPLIT.findall(text)
 
 
-def _said(
-    text: str, phrases: Mapping[tuple[str, ...], str], *, clauses: bool = True
-) -> tuple[list[str], list[str]]:
+def _said(text: str, table: _Table) -> tuple[list[str], list[str]]:
     """The keys said and denied in a text; a denial ends with its clause.
 
     A phrase whose words are parted by commas ("black, blue, red wires") is found without them.
     """
-    split = _respelt(_CLAUSES.findall(_plainly(text)), phrases)
-    said, denied = _matches(split, phrases)
-    if clauses and (said or denied):
+    split = table.respelt(_CLAUSES.findall(_plainly(text)))
+    said, denied = _matches(split, table)
+    if said or denied:
         return said, denied
-    return _matches([w for w in split if w not in ",;."], phrases)
+    return _matches([w for w in split if w not in ",;."], table)
 
 
 _NO_MATTER: Final = re.compile(r"\bno (?:matter|doubt|question)(?: (?:what|how|which|about it))?\b")
@@ -98,29 +144,6 @@ def _plainly(text: str) -> str:
     """A text without the "no" that denies nothing, its contractions with their apostrophes."""
     text = _NO_MATTER.sub(" ", text)
     return _WORD_IN.sub(lambda m: _APOSTROPHES.get(m[0], m[0]), text)
-
-
-def _respelt(words: list[str], phrases: Mapping[tuple[str, ...], str]) -> list[str]:
-    """Words put right against the words of the table."""
-    known = {w for phrase in phrases for w in phrase}
-    targets = tuple(sorted(w for w in known if len(w) >= 4 and w.isalpha()))
-    return [word if word in known else _nearest(word, targets) for word in words]
-
-
-def _nearest(word: str, targets: tuple[str, ...]) -> str:
-    from intake.reading.plain_words import PLAIN_WORDS
-
-    if len(word) < 4 or len(word) > 20 or word in PLAIN_WORDS or not word.isalpha():
-        return word
-    # rapidfuzz is imported here: it costs 25 ms, and most answers hold no unknown word.
-    from rapidfuzz import process
-    from rapidfuzz.distance import OSA
-
-    cutoff = 1 if len(word) < 8 else 2
-    near = process.extract(word, targets, scorer=OSA.distance, score_cutoff=cutoff, limit=2)
-    if not near or (len(near) > 1 and near[0][1] == near[1][1]):
-        return word
-    return str(near[0][0])
 
 
 def _ask(field: str, keys: Sequence[str]) -> AskBack:
@@ -174,19 +197,13 @@ def read_material(said: Scan, choices: Sequence[str]) -> Reading | None:
     return None
 
 
-def _affirmative(phrases: Mapping[tuple[str, ...], str]) -> dict[tuple[str, ...], str]:
-    """The phrases without those that name a choice by denying another ("not variable")."""
-    return {phrase: key for phrase, key in phrases.items() if phrase[0] not in _NOT}
-
-
 def read_blower_type(text: str, choices: Sequence[str]) -> Reading | None:
     """Read the kind of blower motor; None if the text names none."""
-    phrases = _phrases("blower")
-    named, not_these = _said(text, _affirmative(phrases))
+    named, not_these = _said(text, _affirmative("blower"))
     named = [k for k in dict.fromkeys(named) if k not in ("ecm", "direct") and k not in not_these]
     if not_these and len(named) == 1 and named != ["other"]:
         return _picked("blower_type", named, choices)
-    said, denied = _said(text, phrases)
+    said, denied = _said(text, _phrases("blower"))
     keys = [k for k in dict.fromkeys(said) if k not in ("ecm", "direct")]
     ecm = "ecm" in said or any(k.startswith("ecm") for k in denied)
     if "psc" in keys and len(keys) == 1 and "ecm" in said:
@@ -218,12 +235,11 @@ def read_blower_type(text: str, choices: Sequence[str]) -> Reading | None:
 
 def read_coil_state(text: str, choices: Sequence[str]) -> Reading | None:
     """Read how a coil looks; None if the text doesn't say."""
-    phrases = _phrases("coil")
-    said, denied = _said(text, phrases)
+    said, denied = _said(text, _phrases("coil"))
     clear = [k for k in dict.fromkeys(said) if k in ("clean", "some_dirt", "plugged")]
     vague = [k for k in dict.fromkeys(said) if k in ("dirty", "ok", "ice", "none")]
     words = _words(text)
-    if clear and len(words) > _FEW_WORDS and not _telling(words, phrases):
+    if clear and len(words) > _FEW_WORDS and not _telling(words):
         return _ask("coil_state", clear) if len(clear) > 1 else None
     if len(clear) == 1 and not any(k in ("ice", "none") for k in vague):
         if (clear[0] == "clean" and "dirty" in vague) or (
@@ -264,10 +280,9 @@ _WEAK: Final = words(
 _FEW_WORDS: Final = 4
 
 
-def _telling(words: list[str], phrases: Mapping[tuple[str, ...], str]) -> bool:
+def _telling(words: list[str]) -> bool:
     """Whether a phrase is there that is no weak word."""
-    strong = {phrase: key for phrase, key in phrases.items() if phrase not in {(w,) for w in _WEAK}}
-    said, denied = _matches(_respelt(words, phrases), strong)
+    said, denied = _matches(_phrases("coil").respelt(words), _strong("coil"))
     return bool(said or denied)
 
 
@@ -323,22 +338,23 @@ _TRIVIAL: Final = words(
 
 def read_choice(text: str, choices: Sequence[str]) -> Reading | None:
     """Read one of any choices ("key" or "key=word|word"); None if the text fits none."""
-    table: dict[tuple[str, ...], str] = {}
+    phrases: dict[tuple[str, ...], str] = {}
     keys: list[str] = []
     for entry in choices:
         key, _, synonyms = entry.partition("=")
         keys.append(key)
         for phrase in (key.replace("_", " "), *filter(None, synonyms.split("|"))):
-            table[tuple(_words(phrase.lower()))] = key
-    table.pop((), None)
-    words = _respelt(_words(text), table)
+            phrases[tuple(_words(phrase.lower()))] = key
+    phrases.pop((), None)
+    table = _Table(phrases)
+    words = table.respelt(_words(text))
     said, denied = _said(text, table)
     found = [k for k in dict.fromkeys(said) if k not in denied]
     if not found:
         found = [k for k in _by_single_words(words, keys) if k not in denied]
     if not found and 1 <= len(words) <= 4:
         found = _by_place(words, keys)
-    unused = [w for w in words if w[0].isdigit() and not any(w in phrase for phrase in table)]
+    unused = [w for w in words if w[0].isdigit() and w not in table.words]
     if len(found) == 1 and unused and len(words) > 2:
         told = found[0].replace("_", " ")
         return AskBack(

@@ -21,11 +21,12 @@ LONGEST_ANSWER: Final = 600
 LONGEST_PASTE: Final = 20_000
 """Characters of a pasted table that are read."""
 
-_SPACES: Final = re.compile(r"\s+")
 _LETTER_O: Final = re.compile(r"(?<=[0-9])(?<!h2)o+(?![a-z])|(?<![a-z0-9.])o(?=[0-9])")
 _LETTER_L: Final = re.compile(r"(?<![a-z0-9'])l(?=[0-9])")
 _SIDE_L: Final = re.compile(r"([0-9] ?x ?)l(?![a-z0-9'])")
 _TIMES_TWICE: Final = re.compile(r"(?<=[0-9]) ?x{2,3} ?(?=[0-9])")
+_LETTER_AS_DIGIT: Final = re.compile(r"[0-9](?:o| ?x ?[lx])|[ol][0-9]")
+"""Some piece of all that the four above find; a text without it is left as it is."""
 _WITH: Final = re.compile(r"(?<![a-z0-9])w/(o\b)?(?![hx])")
 
 
@@ -38,7 +39,7 @@ def plain_line(text: str, limit: int = LONGEST_ANSWER) -> str:
     text = text[: 4 * limit]
     if not (text.isascii() and text.isprintable()):
         text = "".join(" " if unicodedata.category(c)[0] == "C" else c for c in text)
-    return _SPACES.sub(" ", text).strip()[:limit]
+    return " ".join(text.split())[:limit]
 
 
 def plain_lines(text: str, limit: int = LONGEST_PASTE) -> list[str]:
@@ -86,14 +87,15 @@ def normalise(text: str) -> str:
     if not text.isascii():
         text = unicodedata.normalize("NFKD", text.translate(_same_sign()))
         text = "".join(map(_ascii_form, text))
-    text = _WITH.sub(
-        lambda m: "without " if m[1] else "with ",
-        text.lower().replace("''", '"').replace("~", " about "),
-    )
-    text = _TIMES_TWICE.sub("x", text)
-    text = _SIDE_L.sub(r"\g<1>1", text)
-    text = _LETTER_O.sub(lambda m: "0" * len(m[0]), text)
-    return _SPACES.sub(" ", _LETTER_L.sub("1", text)).strip()
+    text = text.lower().replace("''", '"').replace("~", " about ")
+    if "w/" in text:
+        text = _WITH.sub(lambda m: "without " if m[1] else "with ", text)
+    if _LETTER_AS_DIGIT.search(text) is not None:
+        text = _TIMES_TWICE.sub("x", text)
+        text = _SIDE_L.sub(r"\g<1>1", text)
+        text = _LETTER_O.sub(lambda m: "0" * len(m[0]), text)
+        text = _LETTER_L.sub("1", text)
+    return " ".join(text.split())
 
 
 def _ascii_form(char: str) -> str:

@@ -259,6 +259,7 @@ _ANSWERS: Final = frozenset(
 """What is no request when a yes or no is asked for, or a choice."""
 
 _LONGEST_WORDS: Final = 14
+_DIGIT: Final = re.compile(r"[0-9]")
 _WORD: Final = re.compile(r"[a-z]+(?:'[a-z]+)*")
 
 
@@ -273,8 +274,21 @@ def _by_phrase() -> dict[tuple[str, ...], CommandName]:
 
 
 @cache
-def _longest_key() -> int:
-    return max(map(len, _by_phrase()))
+def _lengths_by_first() -> dict[str, tuple[int, ...]]:
+    """How many words the phrases have that begin with a word."""
+    lengths: dict[str, set[int]] = {}
+    for phrase in _by_phrase():
+        if phrase:
+            lengths.setdefault(phrase[0], set()).add(len(phrase))
+    return {word: tuple(sorted(found)) for word, found in lengths.items()}
+
+
+def _phrases_in(words: list[str]) -> list[tuple[int, int]]:
+    """Where a phrase can stand, as its first place and the one past it: the longest first."""
+    by_first = _lengths_by_first()
+    last = len(words)
+    found = [(i, i + n) for i, w in enumerate(words) for n in by_first.get(w, ()) if i + n <= last]
+    return sorted(found, key=lambda place: place[0] - place[1])
 
 
 def as_command(text: str, field: str) -> Command | None:
@@ -285,31 +299,26 @@ def as_command(text: str, field: str) -> Command | None:
     >>> as_command("next to the furnace", "length") is None
     True
     """
-    if any(c.isdigit() for c in text):
+    if _DIGIT.search(text) or (not text.isascii() and any(map(str.isdigit, text))):
         return None
     words = [_ALIAS.get(word, word) for word in _WORD.findall(text)]
     if 1 < len(words) <= 8 and words[0] == "y":
         words[0] = "why"
     words = [word for word in _respelt(words) if word not in _NOISE]
-    if not words:
-        return None
     if not words or len(words) > _LONGEST_WORDS:
         return None
     if field in ("yes_no", "choice", "coil_state") and " ".join(words) in _ANSWERS:
         return None
     table = _by_phrase()
-    for length in range(min(_longest_key(), len(words)), 0, -1):
-        for i in range(len(words) - length + 1):
-            name = table.get(tuple(words[i : i + length]))
-            if name is None:
-                continue
-            rest = words[:i] + words[i + length :]
-            if length == 1 and words[i] in _WEAK and len(words) > _MOST_AROUND_WEAK:
-                continue
-            if _is_filler(words[:i], name) and _is_filler(words[i + length :], name):
-                if not _is_whole(words, rest, name):
-                    continue
-                return Command(name)
+    for i, end in _phrases_in(words):
+        name = table.get(tuple(words[i:end]))
+        if name is None:
+            continue
+        if end == i + 1 and words[i] in _WEAK and len(words) > _MOST_AROUND_WEAK:
+            continue
+        asked_for = _is_filler(words[:i], name) and _is_filler(words[end:], name)
+        if asked_for and _is_whole(words, words[:i] + words[end:], name):
+            return Command(name)
     if field != "text" and words[0] in ASKS and (asks := asked_about(" ".join(words))):
         return Command(asks)
     asked = _WHAT_IS.fullmatch(" ".join(words))

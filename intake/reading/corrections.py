@@ -174,7 +174,7 @@ def correction(
     >>> correction("my bad, 17 not 11", "length", before, "", lambda f, t: False).value_text
     '17'
     """
-    if len(line) > 160 or _CONTRAST.search(line):
+    if len(line) > 160 or _CONTRAST.match(line):
         return None
     body = _OWNED_UP.sub("", _MARKER.sub("", line)).strip()
     marked = body != line
@@ -234,6 +234,14 @@ def _by_word(
     return None
 
 
+def _denies(body: str) -> bool:
+    """Whether a text holds some piece of every way to say what a value isn't."""
+    return _DENYING.search(body) is not None
+
+
+_DENYING: Final = re.compile(r"no|n't|nt\b|instead|rather")
+
+
 def _same(one: str, two: str) -> bool:
     from intake.reading.clean import normalise
 
@@ -252,7 +260,7 @@ def _by_pattern(
 ) -> tuple[str | None, str | None] | None:
     told = previous.text if previous is not None else None
     standing = previous is not None or field == "command"
-    for pattern in (_OLD_NEW, _NOT_OLD):
+    for pattern in (_OLD_NEW, _NOT_OLD) if _denies(body) else ():
         match = pattern.match(body)
         if match and _DIGIT.search(match["old"]) and _DIGIT.search(match["new"]):
             named = standing and _split_fact(match["new"])[1] is not None

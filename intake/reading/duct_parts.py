@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from itertools import pairwise
 from typing import Final
 
 from intake.reading.scan import Item, Scan
@@ -223,9 +224,9 @@ def is_thickness(items: list[Item], i: int, sized: bool) -> bool:
 
 def read_round_letter(said: Scan) -> None:
     """ "12r" is 12 round."""
-    for one, two in zip(said.items, said.items[1:], strict=False):
+    for i, (one, two) in enumerate(pairwise(said.items)):
         if one.kind == "num" and two.text == "r" and two.glued:
-            two.meanings = ("shape.round",)
+            said.means_now(i + 1, "shape.round")
 
 
 def taped_around(said: Scan, number: Item) -> bool:

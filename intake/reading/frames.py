@@ -224,10 +224,14 @@ _INNOCENT: Final = words(
     five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen
     eighteen nineteen twenty thirty forty fifty sixty seventy eighty ninety hundred thousand
     point half quarter one zero oh input output afue seer efficient efficiency two's pair
-    couple plus up down
+    couple plus up down between per minus thick kw joist joists bay stud psi flat celsius fpm
+    stage sq insulation wrap pascals heating cooling panned cavity aluminium metres neg negative
+    core fiberglass few dozen built pleated snap lock across ends ecm mbh hood max kind kinda
+    pretty somewhere something model constant tap
     """
 )
-"""Words of plain answers, under which no value is denied, past or another's."""
+"""Words of plain answers, under which no value is denied, past or another's: they are in no
+pattern here, or say nothing alone."""
 
 
 def framed(field: str, line: str, question: str = "") -> Framed | None:

@@ -173,7 +173,7 @@ def _without_places(said: Scan) -> None:
         behind = k and items[k - 1].kind == "num" and not (phrase and phrase not in _AFTER_IN)
         pair = following is not None and following.value >= _LEAST_LED and items[0].text in _IN_OUT
         if dated or not (leads or behind or pair):
-            item.meanings = ()
+            said.means_now(k)
 
 
 _LEAST_LED: Final = 1000.0

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from intake.reading.lexer import Token
 from intake.reading.units import DIMENSION
@@ -10,9 +10,9 @@ from intake.reading.units import DIMENSION
 __all__ = ["Item", "Scan"]
 
 
-@dataclass(slots=True)
+@dataclass(slots=True, eq=False)
 class Item:
-    """One number, known phrase, other word or sign.
+    """One number, known phrase, other word or sign; two of them are never the same.
 
     Attributes:
         kind: "num", "tag", "word", "sym" or "code".
@@ -59,9 +59,11 @@ class Item:
         """Whether the number is whole."""
         return self.value == int(self.value)
 
-    def copied(self) -> Item:
-        """The same item, to be changed without changing this one."""
-        made = Item(
+    def own(self) -> Item:
+        """A number to be changed without changing this one; a word is shared, never changed."""
+        if self.kind != "num":
+            return self
+        return Item(
             self.kind,
             self.text,
             self.start,
@@ -72,9 +74,8 @@ class Item:
             self.meanings,
             self.token,
             self.glued,
+            self.negated,
         )
-        made.negated = self.negated
-        return made
 
     def means(self, *names: str) -> bool:
         """Whether any of these is among the meanings; a name ending in "." stands for its kind."""
@@ -106,6 +107,10 @@ class Scan:
     def says(self, *names: str) -> bool:
         """Whether any item has one of these meanings."""
         return any(item.meanings and item.means(*names) for item in self.items)
+
+    def means_now(self, i: int, *names: str) -> None:
+        """Give the word at a place these meanings and no others, here only."""
+        self.items[i] = replace(self.items[i], meanings=names)
 
     def words(self) -> set[str]:
         """Every word of the text."""

@@ -53,15 +53,16 @@ class Token:
 
 _TOKEN: Final = re.compile(
     r"""
-    (?P<num>
-        [1-9][0-9]{0,2}(?:,[0-9]{3})+(?:\.[0-9]+)?(?![0-9])     # 1,200 or 12,000.5
+    (?P<word>[a-z]+(?:'[a-z]+)*)
+  | (?P<num>
+        [0-9]+(?![0-9.,])
+      | [1-9][0-9]{0,2}(?:,[0-9]{3})+(?:\.[0-9]+)?(?![0-9])     # 1,200 or 12,000.5
       | [1-9][0-9]{0,2}(?:\.[0-9]{3})+,[0-9]{1,2}(?![0-9,])     # 1.200,5
       | (?<![0-9],)[0-9]{1,6},[0-9]{1,2}(?![0-9,])              # 0,45
       | 0,[0-9]{3}(?![0-9,])                                    # 0,450
       | [0-9]*\.[0-9]+
       | [0-9]+
     )
-  | (?P<word>[a-z]+(?:'[a-z]+)*)
   | (?P<sym>\S)
     """,
     re.VERBOSE,
@@ -82,8 +83,9 @@ def tokenize(text: str) -> list[Token]:
     for match in _TOKEN.finditer(text):
         kind = match.lastgroup or "sym"
         part = match.group()
-        token = Token(kind, part, match.start(), match.end(), match.start() == end and end > 0)
+        start, before = match.start(), end
         end = match.end()
+        token = Token(kind, part, start, end, start == before > 0)
         if kind == "num":
             _set_value(token)
             tokens.append(token)
@@ -98,6 +100,9 @@ def _set_value(token: Token) -> None:
     text = token.text
     if len(text) > _LONGEST_NUMBER:
         token.kind = "code"
+        return
+    if text.isdecimal():
+        token.value = float(text)
         return
     if "," in text:
         if "." in text and text.index(".") < text.index(","):
@@ -131,7 +136,7 @@ def _without_codes(tokens: list[Token]) -> list[Token]:
     i = 0
     while i < len(tokens):
         j = i + 1
-        while j < len(tokens) and tokens[j].glued and tokens[j].kind in ("num", "word", "code"):
+        while j < len(tokens) and tokens[j].glued and tokens[j].kind != "sym":
             j += 1
         run = tokens[i:j]
         if len(run) > 2 and _mixed(run):

@@ -142,8 +142,11 @@ def labels_of(said: Scan, numbers: list[Item], names: Mapping[str, tuple[str, ..
         A label, or "", for each number.
     """
     items = said.items
+    spoken = {word for said_by in names.values() for word in said_by if "." not in word}
 
     def label(item: Item) -> str:
+        if not item.meanings and item.text not in spoken:
+            return ""
         for name, said_by in names.items():
             if any(item.means(w) if "." in w else item.text == w for w in said_by):
                 return name

@@ -10,9 +10,17 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import Final
 
+from intake.reading.cardinals import (
+    after_point,
+    bare_fraction,
+    cardinal,
+    named_part,
+    plain_word,
+    skip_dash,
+    slash_fraction,
+)
 from intake.reading.lexer import Token
 from intake.reading.number_words import (
-    DIGIT_WORDS,
     NUMBER_WORDS,
     ONES,
     PARTS,
@@ -62,8 +70,6 @@ _THREES: Final = words("tree thee threee")
 
 _SPOKEN_UNITS: Final = frozenset(["inch", "inches", "ton", "tons", "foot"])
 
-_DENOMINATORS: Final = frozenset((2, 3, 4, 8, 16, 32))
-
 
 def fold_numbers(tokens: list[Token]) -> list[Token]:
     """Tokens in which every number, however written, is one token of kind "num"."""
@@ -72,23 +78,26 @@ def fold_numbers(tokens: list[Token]) -> list[Token]:
     found: list[Token] = []
     i = 0
     while i < len(tokens):
-        number, after = _number(tokens, i)
-        if number is None:
-            found.append(tokens[i])
-            i += 1
-        else:
-            found.append(number)
-            i = after
+        token, after = tokens[i], i + 1
+        if token.kind == "num":
+            token, after = _numeric(tokens, i)
+        elif token.kind == "word" and token.text in _STARTING:
+            token, after = _worded(tokens, i)
+        found.append(token)
+        i = after
     return found
 
 
 _GLUED_UNITS: Final = words(
     "cfm ft feet foot in inch inches pa k btu btuh ton tons mm cm psi percent pct"
 )
+_ENDINGS: Final = tuple(_GLUED_UNITS)
 
 
 def _split_units(tokens: list[Token]) -> list[Token]:
     """ "fiftycfm" is a number word and a unit."""
+    if not [t for t in tokens if len(t.text) > 4 and t.text.endswith(_ENDINGS)]:
+        return tokens
     found: list[Token] = []
     for token in tokens:
         cut = _cut_of(token.text) if token.kind == "word" and len(token.text) > 4 else 0
@@ -142,43 +151,25 @@ def run_together(first: float, second: float) -> float | None:
     return None
 
 
-def _word(tokens: list[Token], i: int) -> str:
-    if i < len(tokens) and tokens[i].kind == "word":
-        text = tokens[i].text
-        return in_plain_form(text)
-    return ""
-
-
-def _skip_dash(tokens: list[Token], i: int) -> int:
-    """Past a dash between two words that are written together."""
-    if i + 1 < len(tokens) and tokens[i].text == "-" and tokens[i].glued and tokens[i + 1].glued:
-        return i + 1
-    return i
-
-
 _STARTING: Final = NUMBER_WORDS | {"a", "an", "dot"}
 """Words with which a number can begin."""
 
 
-def _number(tokens: list[Token], i: int) -> tuple[Token | None, int]:
-    """The number that begins at i, and the place after it."""
+def _worded(tokens: list[Token], i: int) -> tuple[Token, int]:
+    """The number in words that begins at i, or the word itself, and the place after it."""
     token = tokens[i]
-    if token.kind == "num":
-        return _numeric(tokens, i)
-    if token.kind != "word" or token.text not in _STARTING:
-        return None, i
-    value, j = _cardinal(tokens, i)
+    value, j = cardinal(tokens, i)
     pronoun = value == 1 and j == i + 1 and token.text == "one" and _is_pronoun(tokens, i)
     fraction = False
     if value is None:
-        part, after = _bare_fraction(tokens, i)
+        part, after = bare_fraction(tokens, i)
         if part is not None:
             return _made(tokens, i, after, part, fraction=True), after
-        decimal, after = _after_point(tokens, i)
+        decimal, after = after_point(tokens, i)
         if decimal is None:
-            return None, i
+            return token, i + 1
         return _made(tokens, i, after, decimal, decimals=2), after
-    part, after = _named_part(tokens, j)
+    part, after = named_part(tokens, j)
     decimals = 0
     if part is not None and value >= 1:
         value, j, fraction = value * part, after, part < 1
@@ -186,7 +177,7 @@ def _number(tokens: list[Token], i: int) -> tuple[Token | None, int]:
             value = value / part
     else:
         value, j, fraction = _with_fraction(tokens, j, value)
-        tail, after = _after_point(tokens, j)
+        tail, after = after_point(tokens, j)
         if tail is not None and value == int(value):
             value, j, decimals = value + tail, after, 2
     made = _made(tokens, i, j, value, fraction=fraction, decimals=decimals)
@@ -225,7 +216,7 @@ def _is_pronoun(tokens: list[Token], i: int) -> bool:
     )
     if after is not None and after.text in _MEASURES and (after.text != "in" or inches):
         return False
-    before = _word(tokens, i - 1) if i else ""
+    before = plain_word(tokens, i - 1) if i else ""
     if i and tokens[i - 1].text in ('"', "'") and (after is None or after.text == ","):
         return True
     if before in _POINTING:
@@ -236,19 +227,21 @@ def _is_pronoun(tokens: list[Token], i: int) -> bool:
 def _numeric(tokens: list[Token], i: int) -> tuple[Token, int]:
     """Digits, with a fraction or a scale word behind them."""
     first = tokens[i]
+    if not _may_go_on(tokens, i + 1):
+        return first, i + 1
     value, j, fraction = first.value, i + 1, False
-    plain = _slash_fraction(tokens, i)
+    plain = slash_fraction(tokens, i)
     if plain is not None:
         return replace(
             first, value=plain, end=tokens[i + 2].end, fraction=True, text=_text(tokens, i, i + 3)
         ), i + 3
-    scale = SCALES.get(_word(tokens, j))
+    scale = SCALES.get(plain_word(tokens, j))
     if scale is not None:
         value, j = value * scale, j + 1
-        if scale == 100 and _word(tokens, j) == "thousand":
+        if scale == 100 and plain_word(tokens, j) == "thousand":
             value, j = value * 1000, j + 1
         return replace(first, value=value, end=tokens[j - 1].end, text=_text(tokens, i, j)), j
-    tail, after = _after_point(tokens, j)
+    tail, after = after_point(tokens, j)
     if tail is not None and first.decimals == 0 and not first.comma:
         whole = replace(first, value=value + tail, end=tokens[after - 1].end, decimals=2)
         return replace(whole, text=_text(tokens, i, after)), after
@@ -263,49 +256,42 @@ def _numeric(tokens: list[Token], i: int) -> tuple[Token, int]:
     ), j
 
 
+_GOING_ON: Final = NUMBER_WORDS | words("/ - & and n a an dot")
+"""Words and signs with which a number in digits can go on."""
+
+
+def _may_go_on(tokens: list[Token], i: int) -> bool:
+    """Whether what stands behind a number in digits can be part of it."""
+    return i < len(tokens) and (tokens[i].kind == "num" or tokens[i].text in _GOING_ON)
+
+
 def _text(tokens: list[Token], i: int, j: int) -> str:
     return " ".join(t.text for t in tokens[i:j])
 
 
 def _with_part(tokens: list[Token], j: int, value: float) -> tuple[float, int, bool]:
-    part, after = _named_part(tokens, j)
-    if part is None or _word(tokens, j) in ("second", "third", "quarter", "half"):
+    part, after = named_part(tokens, j)
+    if part is None or plain_word(tokens, j) in ("second", "third", "quarter", "half"):
         return value, j, False
     return value * part, after, True
-
-
-def _slash_fraction(tokens: list[Token], i: int) -> float | None:
-    """The value of "3/4" at i; a size such as "20/8" is none."""
-    if i + 2 >= len(tokens) or tokens[i + 1].text != "/" or tokens[i + 2].kind != "num":
-        return None
-    top, bottom = tokens[i], tokens[i + 2]
-    if i + 3 < len(tokens) and tokens[i + 3].text == "/":
-        return None
-    if i and tokens[i - 1].text == "/":
-        return None
-    if not (tokens[i + 1].glued and bottom.glued) or top.decimals or bottom.decimals:
-        return None
-    if 0 < top.value < bottom.value and bottom.value in _DENOMINATORS:
-        return top.value / bottom.value
-    return None
 
 
 def _with_fraction(tokens: list[Token], j: int, value: float) -> tuple[float, int, bool]:
     """Add what follows a whole number: "and a half", "1/4", "-1/4", "and three quarters"."""
     k = j
-    if _word(tokens, k) in ("and", "n") or (k < len(tokens) and tokens[k].text == "&"):
+    if plain_word(tokens, k) in ("and", "n") or (k < len(tokens) and tokens[k].text == "&"):
         k += 1
     else:
-        k = _skip_dash(tokens, k)
+        k = skip_dash(tokens, k)
     if _is_thickness(tokens, j, k):
         return value, j, False
     if k < len(tokens) and tokens[k].kind == "num" and not tokens[k].spelled:
-        part = _slash_fraction(tokens, k)
+        part = slash_fraction(tokens, k)
         spaced = k > j or not tokens[k].glued
         return (value + part, k + 3, True) if part is not None and spaced else (value, j, False)
-    if k == j and not (_word(tokens, k) in ("half", "quarter") and _measures(tokens, k + 1)):
+    if k == j and not (plain_word(tokens, k) in ("half", "quarter") and _measures(tokens, k + 1)):
         return value, j, False
-    part, after = _bare_fraction(tokens, k)
+    part, after = bare_fraction(tokens, k)
     if part is None:
         return value, j, False
     return value + part, after, True
@@ -333,108 +319,3 @@ def _is_thickness(tokens: list[Token], j: int, k: int) -> bool:
     while after < len(tokens) and tokens[after].text in _OF_LINERS:
         after += 1
     return after < len(tokens) and tokens[after].text in _LINERS
-
-
-def _bare_fraction(tokens: list[Token], i: int) -> tuple[float | None, int]:
-    """ "a half", "half", "three quarters", "three-quarter", "five tenths", "one eighth"."""
-    word = _word(tokens, i)
-    if word in ("half", "quarter"):
-        return 1 / PARTS[word], i + 1
-    if word in ("a", "an"):
-        k = i + 1
-        part = PARTS.get(_word(tokens, k))
-        return (1 / part, k + 1) if part else (None, i)
-    value, j = _cardinal(tokens, i)
-    if value is not None:
-        part_value, after = _named_part(tokens, j)
-        if part_value is not None:
-            return value * part_value, after
-    return None, i
-
-
-def _named_part(tokens: list[Token], j: int) -> tuple[float | None, int]:
-    """1/4 for "quarters" at j."""
-    k = _skip_dash(tokens, j)
-    part = PARTS.get(_word(tokens, k))
-    return (1 / part, k + 1) if part else (None, j)
-
-
-def _cardinal(tokens: list[Token], i: int) -> tuple[float | None, int]:
-    """A whole number in words from i."""
-    word = _word(tokens, i)
-    if word in ("a", "an") and _word(tokens, i + 1) in ("hundred", "thousand", "grand", "dozen"):
-        value, j = 1.0, i + 1
-    elif word in ("hundred", "thousand", "dozen"):
-        value, j = 1.0, i
-    elif word == "half" and _word(tokens, i + 1) == "a" and _word(tokens, i + 2) == "dozen":
-        return 6.0, i + 3
-    else:
-        small, j = _below_hundred(tokens, i)
-        if small is None:
-            return None, i
-        value = small
-    if _word(tokens, j) == "dozen":
-        return value * 12, j + 1
-    return _scaled(tokens, j, value)
-
-
-def _scaled(tokens: list[Token], j: int, value: float) -> tuple[float, int]:
-    """Hundreds and thousands behind a number below a hundred."""
-    total = 0.0
-    if _word(tokens, j) == "hundred":
-        value, j = value * 100, j + 1
-        value, j = _plus_below_hundred(tokens, j, value)
-    if _word(tokens, j) in ("thousand", "grand"):
-        total, j = value * 1000, j + 1
-        k = j + 1 if _word(tokens, j) == "and" else j
-        rest, after = _below_hundred(tokens, k)
-        if rest is not None:
-            value, j = rest, after
-            if _word(tokens, j) == "hundred":
-                value, j = value * 100, j + 1
-                value, j = _plus_below_hundred(tokens, j, value)
-        else:
-            value = 0.0
-    return total + value, j
-
-
-def _plus_below_hundred(tokens: list[Token], j: int, value: float) -> tuple[float, int]:
-    k = j + 1 if _word(tokens, j) in ("and", "n") else _skip_dash(tokens, j)
-    rest, after = _below_hundred(tokens, k)
-    if rest is None or PARTS.get(_word(tokens, after)):
-        return value, j
-    return value + rest, after
-
-
-def _below_hundred(tokens: list[Token], i: int) -> tuple[float | None, int]:
-    word = _word(tokens, i)
-    if word in TENS:
-        k = _skip_dash(tokens, i + 1)
-        ones = ONES.get(_word(tokens, k), 0)
-        if 1 <= ones <= 9:
-            return float(TENS[word] + ones), k + 1
-        return float(TENS[word]), i + 1
-    if word in ONES:
-        return float(ONES[word]), i + 1
-    return None, i
-
-
-def _after_point(tokens: list[Token], i: int) -> tuple[float | None, int]:
-    """ "point four four", "point forty-four", "point oh five", "point 4"."""
-    if _word(tokens, i) not in ("point", "dot"):
-        return None, i
-    j, digits = i + 1, ""
-    while len(digits) < 6:
-        word = _word(tokens, j)
-        if word in DIGIT_WORDS:
-            digits, j = digits + str(DIGIT_WORDS[word]), j + 1
-            continue
-        value, after = _below_hundred(tokens, j)
-        if value is not None and value >= 10:
-            digits, j = digits + str(int(value)), after
-            break
-        typed = tokens[j] if j < len(tokens) and tokens[j].kind == "num" else None
-        if typed is not None and not digits and typed.decimals == 0 and not typed.comma:
-            digits, j = typed.text, j + 1
-        break
-    return (float("0." + digits), j) if digits else (None, i)

@@ -129,9 +129,10 @@ def _longest_by_first() -> dict[str, int]:
 
 def longest_phrase(tokens: list[Token], i: int) -> tuple[tuple[str, ...], int]:
     """The meanings of the longest phrase at i and the place after it; ((), i) if none."""
-    limit = _longest_by_first().get(tokens[i].text, 0)
-    if not limit:
-        return (), i
+    first = tokens[i].text
+    limit = _longest_by_first().get(first, 0)
+    if limit < 2:
+        return (meanings()[first,], i + 1) if limit else ((), i)
     words: list[str] = []
     ends: list[int] = []
     j = i

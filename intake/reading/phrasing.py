@@ -6,6 +6,7 @@ import re
 from typing import Final
 
 from intake.reading.items import Item, Scan
+from intake.reading.words import words
 
 __all__ = ["bounded", "dated", "elsewhere", "moved", "multiplied"]
 
@@ -63,6 +64,17 @@ _BOUNDED: Final = re.compile(
     r"|\d ?[a-z]{0,6} (?:plus|something|(?:and )?some odd|odd)$"
 )
 
+_OF_BOUNDS: Final = words(
+    """
+    above be below better beyond bigger change colder cooler exceed exceeds fewer greater higher
+    hotter least less limit longer lower max maxed maxes maximum min minimum more most north odd
+    over past plus shorter smaller something south tops under up upward upwards warmer < > +
+    """
+)
+"""Words and signs of which every bound holds one."""
+
+_WORD_OR_SIGN: Final = re.compile(r"[a-z]+|[<>+]")
+
 _NOT_BOUNDED: Final = re.compile(
     r"\b(?:more or less|adds? up to|totals up to|just (?:under|over|below|above|shy of|past)|(?:a"
     r" )?(?:little|bit"
@@ -104,4 +116,6 @@ def bounded(text: str) -> bool:
     >>> bounded("at least 900"), bounded("just under 1200")
     (True, False)
     """
+    if _OF_BOUNDS.isdisjoint(_WORD_OR_SIGN.findall(text)):
+        return False
     return _BOUNDED.search(_NOT_BOUNDED.sub(" ", _PER_MINUTE.sub(" ", text))) is not None

@@ -41,7 +41,7 @@ from intake.reading.result import (
     Unknown,
     Values,
 )
-from intake.reading.scan import Scan, scan
+from intake.reading.scan import Scan, scan, scanned
 from intake.reading.standing import standing
 from intake.reading.static import read_static
 from intake.reading.tables import read_blower_table, read_cooling_rows
@@ -74,7 +74,7 @@ _BOUNDS: Final = {
 
 def _says_no_value(asked: AskBack, field: str, line: str) -> bool:
     """Whether what would be asked about is no part of an answer ("manometer won't zero")."""
-    numbers = scan(line, field, normal=True).numbers
+    numbers = scanned(line, field).numbers
     if asked.kind is AskKind.MISSING_PART:
         return not asked.readings and not numbers
     return asked.kind is AskKind.IMPLAUSIBLE and all(number.value == 0 for number in numbers)
@@ -147,7 +147,8 @@ def read(
         )
     if field in _PASTED and _is_table(text):
         return _read_paste(field, text)
-    line = normalise(plain_line(text))
+    typed = plain_line(text)
+    line = normalise(typed)
     if not line:
         return Rejected(f"Nothing was typed. I need {wanted}.")
     command = as_command(line, field)
@@ -158,11 +159,7 @@ def read(
     if command is not None and not _is_answer(command, field, line, question):
         return command
     changed = correction(
-        line,
-        field,
-        previous,
-        plain_line(text),
-        lambda f, t: _reads(f, t, choices if f == field else ()),
+        line, field, previous, typed, lambda f, t: _reads(f, t, choices if f == field else ())
     )
     if changed is not None and not _answers_here(changed, field, previous, choices):
         return changed
@@ -257,7 +254,7 @@ def _finished(field: str, line: str, found: Reading | None) -> Reading:
     if isinstance(found, Accepted):
         place, others = found.place, found.others
         if field in _NUMERIC:
-            said = scan(line, field, normal=True)
+            said = scanned(line, field)
             place = place_of(said) if field in ("duct", "grille", "filter") else None
             others = others or volunteered(field, said, _OWN.get(field, frozenset()))
         sure = sureness(line)
@@ -268,7 +265,7 @@ def _finished(field: str, line: str, found: Reading | None) -> Reading:
         return found
     if cant_say(line):
         return Unknown("You can't say.")
-    said = scan(line, field, normal=True)
+    said = scanned(line, field)
     own = _OWN.get(field, frozenset())
     for number in said.numbers:
         if number.dimension and number.dimension not in own:

@@ -28,26 +28,29 @@ from intake.reading.unit_at import LENGTH_FIELDS, unit_at
 from intake.reading.units import PREFIXED, spellings
 from intake.reading.words import words
 
-__all__ = ["Item", "Scan", "scan"]
+__all__ = ["Item", "Scan", "scan", "scanned"]
 
 _NOT: Final = words("not isn't isnt wasn't wasnt aint ain't")
 
 
 def scan(text: str, field_name: str, *, normal: bool = False) -> Scan:
-    """The items of a text, read for a field; they may be changed by whoever asked for them.
+    """The items of a text, read for a field; the numbers may be changed by whoever asked for them.
 
     Args:
         text: What was typed.
         field_name: The kind of answer wanted.
         normal: The text has been through `normalise`.
     """
-    found = _scanned(text if normal else normalise(text), field_name)
-    return Scan(found.text, [item.copied() for item in found.items])
+    found = scanned(text if normal else normalise(text), field_name)
+    return Scan(found.text, [item.own() for item in found.items])
 
 
 @lru_cache(maxsize=32)
-def _scanned(text: str, field_name: str) -> Scan:
-    """One answer is scanned by several readers; its items are copied for each of them."""
+def scanned(text: str, field_name: str) -> Scan:
+    """The items of a normalised text, shared by all who only look at them.
+
+    One answer is scanned by several readers; one that changes items asks `scan` for its own.
+    """
     line = in_plain_words(text, field_name)
     tokens = tokenize(line)
     for token in tokens:

@@ -57,9 +57,10 @@ def numbers_of(size: Size) -> list[float]:
 def find_sizes(items: list[Item]) -> list[Size]:
     """Every size of the text, left to right."""
     found: list[Size] = []
+    last = len(items) - 1 if sum(map(_is_side, items)) > 1 else 0
     i = 0
-    while i < len(items):
-        size = _labelled_before(items, i) or _joined(items, i) or _labelled_after(items, i)
+    while i < last:
+        size = _size_from(items, i)
         if size is None:
             i += 1
             continue
@@ -67,6 +68,13 @@ def find_sizes(items: list[Item]) -> list[Size]:
         found.append(size)
         i = size.last + 1
     return found
+
+
+def _size_from(items: list[Item], i: int) -> Size | None:
+    """The size that begins at a place."""
+    if items[i].kind == "num":
+        return _joined(items, i) or _labelled_after(items, i)
+    return _labelled_before(items, i) if items[i].meanings else None
 
 
 _NOT_COUNTED: Final = words("""

@@ -8,7 +8,7 @@ from typing import Any, Final
 from intake.reading.echo import echo
 from intake.reading.frames import Frame, Framed, framed
 from intake.reading.result import Accepted, AskBack, AskKind, Reading
-from intake.reading.scan import scan
+from intake.reading.scan import scanned
 from intake.reading.words import words
 
 __all__ = ["standing"]
@@ -65,6 +65,6 @@ def _is_apart(field: str, values: Mapping[str, Any], frame: Framed) -> bool:
     """Whether what is denied is no part of what was read ("not 6 inch round but 8")."""
     if frame.frame is not Frame.DENIED or not frame.contrasted:
         return False
-    denied = {number.value for number in scan(frame.within, field, normal=True).numbers}
+    denied = {number.value for number in scanned(frame.within, field).numbers}
     taken = {float(v) for v in values.values() if isinstance(v, int | float)}
     return not denied & taken

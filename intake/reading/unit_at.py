@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import cache
 from typing import Final
 
 from intake.reading.lexer import Token
@@ -51,7 +52,14 @@ _ARTICLES: Final = words("""
     spring fall july august
 """)
 
-_LONGEST_UNIT: Final = 6
+
+@cache
+def _longest_by_first() -> dict[str, int]:
+    """How many words the longest unit has that begins with a word."""
+    longest: dict[str, int] = {}
+    for spelling in spellings():
+        longest[spelling[0]] = max(longest.get(spelling[0], 0), len(spelling))
+    return longest
 
 
 def unit_at(tokens: list[Token], i: int, field_name: str) -> tuple[str, int]:
@@ -61,10 +69,13 @@ def unit_at(tokens: list[Token], i: int, field_name: str) -> tuple[str, int]:
         if tokens[j + 1].kind != "word":
             return "", i
         j += 1
+    if j >= len(tokens):
+        return "", i
+    limit = _longest_by_first().get(tokens[j].text, 0)
     words: list[str] = []
     ends: list[int] = []
     k = j
-    while k < len(tokens) and len(words) < _LONGEST_UNIT:
+    while k < len(tokens) and len(words) < limit:
         token = tokens[k]
         if token.text == "." and words:
             k += 1
@@ -82,8 +93,8 @@ def unit_at(tokens: list[Token], i: int, field_name: str) -> tuple[str, int]:
         unit = table.get(tuple(words[:n]))
         if unit and _fits(words[:n], unit, field_name, tokens, ends[n - 1]):
             return unit, ends[n - 1]
-    unit = misspelt_unit(words[0]) if words and tokens[j].kind == "word" else ""
-    return (unit, ends[0]) if unit else ("", i)
+    unit = misspelt_unit(tokens[j].text) if tokens[j].kind == "word" else ""
+    return (unit, j + 1) if unit else ("", i)
 
 
 def _fits(words: list[str], unit: str, field_name: str, tokens: list[Token], after: int) -> bool:

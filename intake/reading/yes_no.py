@@ -157,7 +157,14 @@ def read_yes_no(text: str, question: str) -> Reading | None:
         if poles == {1} or not poles:
             return _which(question)
     turned = TURN.split(text)
-    if not both and len(turned) > 1 and _verdict(turned[-1], question) is not None:
+    again = None if both else _THINKS_AGAIN.match(text)
+    if again is not None:
+        rest = text[again.end() :].strip(" ,.;!-")
+        answers = YES_START.match(rest) or NO_START.match(rest) or (again["no"] and not rest)
+        if not answers or any(letter.isdigit() for letter in rest):
+            return _which(question)
+        text = rest or "no"
+    elif not both and len(turned) > 1 and _verdict(turned[-1], question) is not None:
         text = turned[-1].strip()
     verdict = "both" if both else _verdict(text, question)
     plainly_said = NO_START.match(text) or YES_START.match(text)
@@ -204,6 +211,13 @@ _IRONY: Final = re.compile(
     r"(?:oh |ha |haha |lol )?(?:yeah|yah|ya|sure|uh huh),? right(?:,? (?:lol|haha|sure))?[.!]*"
     r"|as if[.!]*|(?:oh )?sure it (?:does|is|did)[.!]*|in my dreams|dream on"
 )
+_THINKS_AGAIN: Final = re.compile(
+    r"(?:oh |um |uh )?(?:(?:no|nope|nah)[,.]* (?:(?:wait|hang on|hold on|hold up)\b"
+    r"(?: a (?:sec|second|min|minute|moment)\b)?|sorry,? (?:it'?s |that'?s |make it )?(?=\d))"
+    r"|(?P<no>wait,? no)\b(?! there))"
+)
+"""Taking something back, which is no answer by itself; "wait no" may be one."""
+
 _NEVER_LOOKED: Final = re.compile(
     r"\bnever (?:thought|paid|looked|checked|tried|been (?:up|down|in)|gave it|asked)\b"
 )

@@ -14,6 +14,7 @@ from engine.job.sections import ducts_of
 from engine.judge import judge
 from engine.remedies import CARRIED_SHARE, candidates_of, edited, find_changes, quiet_tons
 from engine.remedies.air_side import larger_rect_in
+from engine.remedies.candidate import size_words
 from engine.trade.exponents import PressurePart
 from engine.verdict import ModeStatus
 
@@ -607,3 +608,52 @@ def test_a_search_with_other_samples_than_its_house_is_refused():
     assessment = assess(job_of(SMALL_RETURN), samples=64)
     with pytest.raises(EngineError):
         find_changes(assessment, samples=128)
+
+
+# 1,400 CFM in 11 branches of 5.9 in. is 1,400 x 144 / (11 x 27.34) = 670 fpm, under the 700 of a
+# branch; of 5.5 in. it would be 771. Nothing else of this house is too small.
+def test_branches_that_only_their_doubtful_size_makes_too_fast_can_be_replaced():
+    doubtful = {"low": 4.5, "likely": 5.9, "high": 7.0, "how": "measured"}
+    branches = {
+        "supply.branches": [{"diameter_in": doubtful, "count": 11, "material": "galvanized"}]
+    }
+    strong = {"equipment.blower_tables": [{"setting": "high", "rows": [
+        {"static_inwc": 0.1, "airflow_cfm": 1600}, {"static_inwc": 2.0, "airflow_cfm": 1500}]}],
+        "target.heating_high_cfm": 1400}  # fmt: skip
+    job = job_of(SMALL_RETURN, GENEROUS, branches, strong)
+    assessment, changes = changes_of(job)
+    over = [r for r in assessment.modes[COOLING].raws if r.votes and r.over_share > CARRIED_SHARE]
+    assert [raw.check for raw in over] == ["branch_velocity"]
+    assert "bigger_branches" in {one.key for one in changes.remedies}
+    assert COOLING in changes.by_mode
+
+
+# 18 x 10 in. at 900 fpm carries 1,125 CFM; 64,000 / (1.08 x 0.95 x 65) = 960 is the least that
+# the plate's rise allows.
+def test_less_heating_air_goes_no_lower_than_the_trunk_needs():
+    trunk = {"supply.trunks": [{"width_in": 18, "height_in": 10, "measured_where": "inside"}]}
+    job = job_of(SMALL_RETURN, trunk, {"target.heating_high_cfm": 1300})
+    offered = offered_by_key(job)
+    enough = offered["less_air_for_supply_trunk_heating_high"].edit(job)
+    airflow_cfm = enough.number("target.heating_high_cfm")
+    assert 1000.0 < airflow_cfm <= 1125.0
+    trunks = [
+        raw.over_share
+        for raw in assess(enough, samples=SAMPLES).modes[HEATING].raws
+        if raw.check == "trunk_velocity"
+    ]
+    assert max(trunks) <= CARRIED_SHARE
+    least = offered["less_air_heating_high"].edit(job).number("target.heating_high_cfm")
+    assert least == pytest.approx(960.0, abs=10.0)
+
+
+@pytest.mark.parametrize(
+    ("sides_in", "said"),
+    [
+        ((350 / 25.4, 200 / 25.4), "13.8 x 7.9 in."),
+        ((20.0, 8.0), "20 x 8 in."),
+        ((14.04,), "14 in. round"),
+    ],
+)
+def test_sizes_are_said_to_a_tenth(sides_in, said):
+    assert size_words(*sides_in) == said

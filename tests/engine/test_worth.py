@@ -15,6 +15,8 @@ from engine.checks.raw import Judged
 from engine.job.belief import How
 from engine.job.facts import Giver, Place
 from engine.job.loading import job_from_mapping
+from engine.judge import judge
+from engine.verdict import ModeStatus
 from engine.worth import (
     BUNDLES,
     TECHNICIAN,
@@ -24,6 +26,7 @@ from engine.worth import (
     Shows,
     StopReason,
     Worth,
+    may_stand,
     stop_reason,
     worth_of,
 )
@@ -223,6 +226,40 @@ def test_one_missing_piece_of_the_floor_is_worth_asking_though_it_settles_nothin
     best = next(iter(found.values()))
     assert best.bundle.key == "openings"
     assert best.worth > 0.1
+
+
+def trunk(width_in: float, height_in: float) -> list[dict[str, Any]]:
+    return [{"width_in": width_in, "height_in": height_in, "measured_where": "bare_metal"}]
+
+
+# A trunk of 14 x 10 in. carries 900 fpm x 140 / 144 = 875 CFM. 2.5 tons want 1,000 here, two tons
+# 800, if the loads allow that; one of 10 x 8 in. (500 CFM) is over all the same.
+def test_loads_are_asked_for_where_only_less_air_may_clear_a_trunk() -> None:
+    waits = facts(supply__trunks=trunk(14, 10))
+    hopeless = facts(supply__trunks=trunk(10, 8))
+    stated = {**waits, "loads.sensible_gain_btuh": 17000}
+    assert worths(waits)["loads"].worth > 0.0
+    assert worths(hopeless)["loads"].worth <= 0.0
+    assert worths(facts())["loads"].worth <= 0.0
+    assert worths(stated)["loads"].worth <= 0.0
+
+
+def test_a_verdict_stands_that_its_samples_bear_out_and_no_other() -> None:
+    job = job_from_mapping(facts())
+    at = assess(job, samples=1024)
+    verdict = judge(job, samples=1024, assessment=at)
+    assert {it.status for it in verdict.modes.values()} == {ModeStatus.CARRIES}
+    assert may_stand(at, verdict)
+    for status, borderline, stands in (
+        (ModeStatus.WONT_CARRY, False, False),
+        (ModeStatus.CANT_SAY, False, False),
+        (ModeStatus.WONT_CARRY, True, True),
+    ):
+        modes = {
+            mode: replace(it, status=status, borderline=borderline)
+            for mode, it in verdict.modes.items()
+        }
+        assert may_stand(at, replace(verdict, modes=modes)) is stands
 
 
 def test_asking_stops_where_everything_is_settled() -> None:

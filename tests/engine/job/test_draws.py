@@ -47,3 +47,8 @@ def test_a_range_is_met_at_its_tenth_middle_and_ninetieth(ends) -> None:
 def test_at_least_one_sample_is_needed() -> None:
     with pytest.raises(ValueError, match="at least one"):
         Draws(0)
+
+
+def test_the_samples_in_order_are_those_of_rising_ranks() -> None:
+    draws = Draws(257, 3)
+    assert (draws.in_order("a name") == np.argsort(draws.ranks("a name"))).all()

@@ -27,7 +27,12 @@ from engine.job.evidence import (
     tapped,
 )
 from engine.job.evidence_fit import chi_square_share_above
-from engine.job.evidence_latents import marginal_of_draws
+from engine.job.evidence_latents import (
+    Latents,
+    Marginal,
+    marginal_of_draws,
+    marginal_of_spread,
+)
 from engine.job.modes import Mode
 
 TWO_PARTS_SCATTER = np.array([[0.25, 0.10, 0.0], [0.10, 0.20, 0.0], [0.0, 0.0, 0.09]])
@@ -277,3 +282,20 @@ def test_impossible_priors_are_refused():
         PressurePrior(float("nan"), {RETURN: PartPrior(one, one), SUPPLY: PartPrior(one, one)})
     with pytest.raises(FactError):
         posterior(prior_of(64, dirt=Dirt(coil="filthy")), [reading_of({Tap.RETURN: 0.2}, n=64)])
+
+
+def test_unknowns_looked_up_together_lie_on_the_lines_of_each() -> None:
+    # numpy's own interpolation, one marginal at a time; scores beyond the last knots are held
+    rng = np.random.default_rng(8)
+    usual = marginal_of_draws(rng.lognormal(size=300))
+    marginals = {
+        "usual": usual,
+        "wide": usual.wider(4.0),
+        "bent": marginal_of_spread(-1.0, 0.0, 3.0),
+        "known": marginal_of_draws(np.full(20, 2.0)),
+        "close knots": Marginal(np.array([-3.0, -2.99, -2.98, -2.97, 5.0]), np.arange(5.0)),
+    }
+    u = np.concatenate([3.0 * rng.standard_normal((3000, 5)), [[edge] * 5 for edge in (-7, 0, 7)]])
+    found = Latents.of(marginals, np.eye(5)).values(u)
+    for place, (name, one) in enumerate(marginals.items()):
+        assert found[name] == pytest.approx(np.interp(u[:, place], one.z, one.value), abs=1e-12)
