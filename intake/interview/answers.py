@@ -1,13 +1,18 @@
 """A reading of an answer as facts: beliefs by dotted key."""
 
-from engine.job.belief import Belief
+from typing import Final
+
+from engine.job.belief import Belief, likely_value
 from engine.job.job import Job
 from intake.interview.beliefs import Facts, Knowing, belief_of, range_of, yes_or_no
 from intake.interview.lists import list_facts
 from intake.interview.question import Question
 from intake.reading.result import Accepted, Sure, Values
 
-__all__ = ["facts_from_answers"]
+__all__ = ["NO_COOLING", "facts_from_answers"]
+
+NO_COOLING: Final = "new_no_cooling"
+"""What is settled once somebody says that the new equipment only heats."""
 
 
 def facts_from_answers(question: Question, reading: Accepted, knowing: Knowing, job: Job) -> Facts:
@@ -30,7 +35,24 @@ def facts_from_answers(question: Question, reading: Accepted, knowing: Knowing, 
         found = _filled(name, key, reading.values, knowing)
         if found is not None and key not in beliefs:
             beliefs[key] = found
+    place = beliefs.get("filters.0.place")
+    if place is not None:  # filters told together sit alike
+        beliefs |= {f"{entry}.place": place for entry in job.entries("filters")}
+    if reading.values.get("cooling") is False:
+        return _heats_only(beliefs)
     return Facts(beliefs)
+
+
+def _heats_only(beliefs: dict[str, Belief]) -> Facts:
+    """Equipment without cooling: its stages, if told, are the burner's."""
+    staged = beliefs.pop("equipment.stages", None)
+    burner = ("burner_staged",) if staged is not None and not _is_single(staged) else ()
+    forget = ("equipment.cooling_tons", "equipment.stages")
+    return Facts(beliefs, forget=forget, settles=(NO_COOLING, "new_tons", *burner))
+
+
+def _is_single(stages: Belief) -> bool:
+    return likely_value(stages) == "single"
 
 
 def _surest(reading: Accepted) -> Sure:

@@ -12,13 +12,16 @@ from intake.interview.own_words import whole_words
 from intake.interview.question import Question
 from intake.reading.result import Accepted, Value, Volunteered
 
-__all__ = ["ASIDE", "motor_aside", "with_asides"]
+__all__ = ["ASIDE", "motor_aside", "with_asides", "without_the_source"]
 
 ASIDE: Final = "@"
 """In front of a question's key: the field of an answer to that question itself."""
 
 _FILTER_PLACE: Final = (
-    ("grille", whole_words(r"(?:behind|in) (?:the |a )?(?:return |hall |ceiling )*grill?e?")),
+    (
+        "grille",
+        whole_words(r"(?:behind|in) (?:the |a |both |each )?(?:return |hall |ceiling )*grill?e?s?"),
+    ),
     (
         "cabinet",
         whole_words(
@@ -44,6 +47,10 @@ _SOURCES: Final = (
     ("traverse", whole_words(r"pitot|traverse|hot wire|anemometer")),
     ("temperature_rise", whole_words(r"(?:from|by) (?:the )?(?:temp\w* )?rise")),
     ("blower_table", whole_words(r"(?:blower |fan )?(?:table|chart)")),
+)
+_FROM_A_SOURCE: Final = re.compile(
+    r",? *\b(?:by|with|from|off(?: of)?|using|on|per|through) (?:(?:the|my|a|our) )?"
+    r"(?:flow ?(?:plate|grid)|(?:flow )?hoods?|pitot|traverse|hot wire|anemometer)\b"
 )
 _Rows = tuple[tuple[str, re.Pattern[str]], ...]
 _READING: Final[tuple[tuple[str, _Rows], ...]] = (
@@ -91,6 +98,14 @@ def motor_aside(line: str) -> tuple[str, bool]:
         return line, False
     kept = re.sub(r"^(?:variable[- ]?speed|vs)(?: ecm)? ?", "", found[0])
     return line[: found.start()] + kept + line[found.end() :], True
+
+
+def without_the_source(question: Question, text: str, line: str) -> tuple[str, str]:
+    """Text and line of an airflow without what it was measured with: "1350 by flow plate"."""
+    if question.key != "reading_airflow" or not _FROM_A_SOURCE.search(line):
+        return text, line
+    plain = " ".join(_FROM_A_SOURCE.sub(" ", line).split())
+    return plain, plain
 
 
 def with_asides(question: Question, found: Accepted, line: str) -> Accepted:

@@ -1,7 +1,7 @@
 """Requests to the program in the middle of an interview: why, back, undo, show, correct ..."""
 
 import re
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from typing import Final
 
 from intake.interview.events import (
@@ -19,12 +19,12 @@ from intake.interview.question import Question
 from intake.interview.taking import named_by, take
 from intake.interview.talk import Talk, say
 from intake.interview.told import sentence, told
-from intake.interview.turns import Manner, Say
+from intake.interview.turns import Manner, Say, Voice
 from intake.reading.corrections import in_place
 from intake.reading.restated import replaced
-from intake.reading.result import Accepted, AskBack, Command, CommandName
+from intake.reading.result import Accepted, AskBack, AskKind, Command, CommandName
 
-__all__ = ["COMMANDS", "correct", "known_lines", "obey"]
+__all__ = ["COMMANDS", "correct", "fitting", "known_lines", "obey"]
 
 COMMANDS: Final[tuple[tuple[str, str], ...]] = (
     ("don't know", "leaves a range in place of the answer"),
@@ -67,9 +67,9 @@ def _why(talk: Talk, question: Question | None, text: str) -> list[Say]:
     for worth in weighing.worths if weighing is not None else ():
         if worth.bundle.key == question.bundle:
             # Imported here: telling is needed only once something is to be told.
-            from intake.telling.asking import settles_words
+            from intake.telling.asking import settles_words, sure_modes
 
-            settles = settles_words(worth)
+            settles = settles_words(worth, sure_modes(talk.verdict()))
             words = (
                 f"{question.why} {settles[0].upper()}{settles[1:]}." if settles else question.why
             )
@@ -88,7 +88,9 @@ def _help(talk: Talk, question: Question | None, text: str) -> list[Say]:
         if choices:
             shown = ", ".join(choice.replace("_", " ") for choice in choices)
             lines.append(say(Manner.HELP, f"Choices: {shown}."))
-    shown = "; ".join(f"{words}: {does}" for words, does in COMMANDS)
+    calling = talk.state.voice is Voice.DISPATCHER  # nothing else is tried in a call
+    rows = [row for row in COMMANDS if not (calling and row[0].startswith("what if"))]
+    shown = "; ".join(f"{words}: {does}" for words, does in rows)
     return [*lines, say(Manner.HELP, f"Any time: {shown}.")]
 
 
@@ -196,9 +198,9 @@ def correct(talk: Talk, command: Command, text: str) -> list[Say] | None:
     last = talk.state.last_answer
     if command.fact_words == "swap":
         return _swap(talk, last, text)
-    target = named_by(talk, command.fact_words or command.value_text or "")
-    if target is None:
-        target = _holding_old(talk, command, text) or (question_of(last.question) if last else None)
+    named = named_by(talk, command.fact_words or command.value_text or "")
+    named = named or _holding_old(talk, command, text)
+    target = named or (question_of(last.question) if last else None)
     if target is None:
         return None
     if not command.value_text:
@@ -210,11 +212,66 @@ def correct(talk: Talk, command: Command, text: str) -> list[Say] | None:
         if isinstance(found, Accepted):
             return _retake(talk, target, found, candidate)
     found = listen(target, command.value_text, talk.state.job)
+    if named is None and not (
+        isinstance(found, AskBack) and found.kind is not AskKind.WRONG_QUANTITY
+    ):
+        return _of_another(talk, target, command, text)
     talk.happened(Reopened(question=target.key))
     if isinstance(found, AskBack):
         _ask_back(talk, target, found, command.value_text)
         return [say(Manner.ASK_BACK, found.why)]
     return [say(Manner.ASK_BACK, f"I can't put “{command.value_text}” there. Once more:")]
+
+
+def _of_another(talk: Talk, last: Question, command: Command, text: str) -> list[Say]:
+    """A correction that isn't of the last answer: of the only one it fits, or asked about."""
+    value = command.value_text or ""
+
+    def rewritten(key: str) -> Iterable[str]:
+        return _rewritten(command, talk.state.answer_to(key), text)
+
+    fits = [one for one in fitting(talk, rewritten) if one[0].key != last.key]
+    if len(fits) == 1:
+        return _retake(talk, *fits[0])
+    names = [asked.label[0].lower() + asked.label[1:] for asked, _, _ in fits[:_NAMED_AT_MOST]]
+    whose = f" The {' or the '.join(names)}?" if names else ""
+    like = names[0] if names else "return drop"
+    example = value if len(value) <= _SHORT_VALUE else "18x10"
+    return [
+        say(
+            Manner.ASK_BACK,
+            f"Of what is “{value}” the right value?{whose} Say it with its name, like"
+            f" “the {like} is {example}”.",
+        )
+    ]
+
+
+_NAMED_AT_MOST: Final = 3
+_SHORT_VALUE: Final = 12
+"""Characters of a value that may stand in an example."""
+
+
+def fitting(
+    talk: Talk, texts: Callable[[str], Iterable[str]]
+) -> list[tuple[Question, Accepted, str]]:
+    """The answers that could have been something else: each with its question, the latest first.
+
+    Args:
+        talk: The conversation.
+        texts: What the answer to a question might have been, by the question's key.
+    """
+    answered = (e.question for e in reversed(talk.state.standing) if isinstance(e, Answered))
+    found: list[tuple[Question, Accepted, str]] = []
+    for key in dict.fromkeys(answered):
+        asked = question_of(key)
+        if asked is None or asked.field == "yes_no":
+            continue
+        for text in texts(key):
+            heard = listen(asked, text, talk.state.job)
+            if isinstance(heard, Accepted):
+                found.append((asked, heard, text))
+                break
+    return found
 
 
 def _holding_old(talk: Talk, command: Command, text: str) -> Question | None:

@@ -31,8 +31,7 @@ _VOICES = {
     ),
 }
 _DECIDED = (
-    "{why} That decides it: visit and duct survey. A few more answers fill the card;"
-    ' "finish" ends here.'
+    '{why} So it is a visit and duct survey. A few more answers fill the card; "finish" ends here.'
 )
 
 
@@ -199,7 +198,7 @@ class Conversation:
             name = booking.outcome.value.replace("_", " ")
             return f"If stopped now: {name}. {booking.decided}"
         # Imported here: telling is needed only once something is to be told.
-        from intake.telling.asking import bought_sentence
+        from intake.telling.asking import bought_sentence, sure_modes
         from intake.telling.verdict import short_verdict
 
         verdict = self._talk.verdict()
@@ -209,7 +208,9 @@ class Conversation:
         else:
             now = short_verdict(verdict)
         weighing = self._talk.weighing
-        buys = bought_sentence(weighing.worths) if weighing is not None else ""
+        buys = ""
+        if weighing is not None:
+            buys = bought_sentence(weighing.worths, sure_modes(verdict))
         return f"If stopped now: {now}. {buys}".rstrip()
 
     def _cleaned(self, text: str) -> str:
@@ -237,7 +238,7 @@ class Conversation:
         if not keys:
             return question.words
         said = told({key: self.job.beliefs[key] for key in keys})
-        return f"By phone: {said}. Confirm, or say what you find. {question.words}"
+        return f"By phone: {sentence(said)} Confirm, or say what you find. {question.words}"
 
     def _next(self, *, fresh: bool) -> list[Say]:
         """The next question, or the end.
@@ -265,12 +266,14 @@ class Conversation:
         if weighing is None or not weighing.worths:
             return lines
         # Imported here: telling is needed only once something is to be told.
-        from intake.telling.asking import in_one_go, now_sentence
+        from intake.telling.asking import in_one_go, now_sentence, sure_modes
 
         first = weighing.worths[0]
+        if first.bundle.key != question.bundle:
+            return lines
         moved = first.bundle.place is not place_of(self._talk.state)
         together = in_one_go(weighing.worths, first.bundle.place) if moved else ""
-        now = now_sentence(first) if first.bundle.key == question.bundle else ""
+        now = now_sentence(first, sure_modes(self._talk.verdict()))
         return [*lines, *(say(Manner.NOTE, words) for words in (together, now) if words)]
 
     def _enough(self) -> list[Say]:
@@ -279,8 +282,12 @@ class Conversation:
         if weighing is None or weighing.stop is None or not weighing.worths:
             return []
         from intake.telling.asking import enough_sentence
+        from intake.telling.verdict import way_is_open
 
-        return [say(Manner.NOTE, enough_sentence(settled=weighing.stop == "settled"))]
+        settled = weighing.stop == "settled"
+        open_way = settled and self._talk.state.voice is Voice.TECHNICIAN
+        way = open_way and way_is_open(self._talk.verdict())
+        return [say(Manner.NOTE, enough_sentence(settled=settled, way_open=way))]
 
     def _end(self) -> list[Say]:
         if self._talk.state.voice is Voice.DISPATCHER:

@@ -7,6 +7,7 @@ from intake.interview.events import FlagRaised, FlagSettled
 from intake.interview.own_words import whole_words
 from intake.interview.safety_look import safety_look
 from intake.interview.talk import Talk, say
+from intake.interview.told_otherwise import warm_enough
 from intake.interview.turns import Ask, Manner, Say, Voice
 from intake.reading.clean import normalise
 from intake.reading.manner import cant_say
@@ -48,7 +49,7 @@ _PAST: Final = whole_words(
 def watch(talk: Talk, line: str) -> list[Say] | None:
     """Look at a line for danger; None if it may be read as an answer."""
     flag = look(line)
-    if flag is None or flag.state is RedFlagState.NEGATED:
+    if flag is None or flag.state is RedFlagState.NEGATED or _is_weather(talk, line):
         return None
     if flag.stops:
         talk.happened(FlagRaised(kind=flag.kind.value, state="present", text=line))
@@ -57,6 +58,13 @@ def watch(talk: Talk, line: str) -> list[Say] | None:
         return None
     talk.happened(FlagRaised(kind=flag.kind.value, state="unclear", text=line))
     return [say(Manner.ALARM, _doubt_words(flag.kind.value))]
+
+
+def _is_weather(talk: Talk, line: str) -> bool:
+    """Whether a line answers the question of the weather: "it's freezing"."""
+    question = talk.question
+    asked = question is not None and question.key == "weather"
+    return asked and warm_enough(normalise(line)) is not None
 
 
 def told_only(talk: Talk, line: str) -> list[Say]:

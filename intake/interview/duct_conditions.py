@@ -3,7 +3,16 @@
 from engine.job.job import Job
 from intake.interview.question import Context
 
-__all__ = ["SKINS", "has_drop", "sized", "wants_core", "wants_liner", "wants_skin", "wants_where"]
+__all__ = [
+    "SKINS",
+    "has_drop",
+    "has_trunk",
+    "sized",
+    "wants_core",
+    "wants_liner",
+    "wants_skin",
+    "wants_where",
+]
 
 SKINS = ("bare_metal", "wrapped", "lined", "duct_board", "flex", "panned")
 """What a duct looks like to the person with the tape."""
@@ -45,6 +54,11 @@ def wants_liner(section: str, context: Context) -> bool:
     lined = job.word(f"{section}.material") in ("lined_metal", "duct_board")
     outside = job.word(f"{section}.measured_where") in ("outside_of_liner", "over_wrap", None)
     return sized(job, section) and lined and outside
+
+
+def has_trunk(context: Context) -> bool:
+    """Whether there is a trunk, as far as anybody said."""
+    return context.job.length("supply.trunks") != 0
 
 
 def has_drop(context: Context) -> bool:

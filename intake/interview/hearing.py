@@ -8,6 +8,7 @@ from intake.interview import danger
 from intake.interview.clauses import Clause, clauses
 from intake.interview.commands import obey
 from intake.interview.events import AskedBack, Unsaid, WentOn, kept_readings
+from intake.interview.like_corrections import plain_answer
 from intake.interview.listening import Heard, Nothing, Same, listen, picked, plain_choices
 from intake.interview.misreading import (
     MISREADS_BEFORE_CHOICES,
@@ -16,7 +17,14 @@ from intake.interview.misreading import (
     misread,
 )
 from intake.interview.own_reading import OWN_FIELDS
-from intake.interview.placing import CONFIRMS, ELSEWHERE, ask_of_size, placed, taken_elsewhere
+from intake.interview.placing import (
+    CONFIRMS,
+    ELSEWHERE,
+    ask_of_size,
+    ask_whether_corrected,
+    placed,
+    taken_elsewhere,
+)
 from intake.interview.planner import left_over, question_of
 from intake.interview.question import Question
 from intake.interview.short_answers import short_answer
@@ -37,7 +45,6 @@ from intake.interview.what_if import tried
 from intake.reading.clean import normalise
 from intake.reading.echo import echo
 from intake.reading.read import read
-from intake.reading.restated import looked_again, owns_up
 from intake.reading.result import (
     Accepted,
     AskBack,
@@ -152,10 +159,13 @@ def _answer(talk: Talk, line: str) -> list[Say]:
         return _in_one_breath(talk, parts)
     found = listen(question, line, talk.state.job, _previous(talk))
     if isinstance(found, Command):
-        found = _plain_answer(talk, question, found, line) or found
-    if isinstance(found, Command):
-        return _obeyed(talk, found, question, line)
+        found = plain_answer(talk, question, found, line) or found
     open_ask = talk.state.asked_back
+    if isinstance(found, Command):
+        said = _corrects_open(talk, question, open_ask, found)
+        return said or _obeyed(talk, found, question, line)
+    if whose := ask_whether_corrected(talk, question, line):
+        return whose
     if open_ask is not None and open_ask.question == question.key:
         settled = _settled(talk, question, open_ask, found, line)
         if settled is not None:
@@ -177,23 +187,19 @@ def _answer(talk: Talk, line: str) -> list[Say]:
     return _react(talk, question, found, line)
 
 
-_CORRECTS: Final = re.compile(
-    r"\b(?:sorry|actually|wrong|correct\w*|instead|meant|mean|change|should|make (?:that|it)|oops"
-    r"|typo|no|not|wait|scratch|fix|was|were|swap\w*|other way|redo)\b"
-)
-
-
-def _plain_answer(talk: Talk, question: Question, command: Command, line: str) -> Accepted | None:
-    """What the open question takes of a line that only looks like a correction ("it's clean")."""
-    if command.name is not CommandName.CORRECT or not command.value_text:
-        return None
-    told = normalise(line)
-    if command.fact_words or command.old_text or _CORRECTS.search(told) or owns_up(told):
-        return None
-    if looked_again(told) and talk.state.asked_back is None:
-        return None
-    found = listen(question, command.value_text, talk.state.job)
-    return found if isinstance(found, Accepted) else None
+def _corrects_open(
+    talk: Talk, question: Question, open_ask: AskedBack | None, command: Command
+) -> list[Say]:
+    """A correction of what was just asked back about, which stands nowhere yet; else empty."""
+    value = command.value_text
+    if open_ask is None or open_ask.question != question.key or command.fact_words or not value:
+        return []
+    if open_ask.kind.startswith(ELSEWHERE):
+        return ask_of_size(talk, question, value)
+    found = listen(question, value, talk.state.job)
+    if isinstance(found, Accepted):
+        return _accepted(talk, question, found, value)
+    return _asked_back(talk, question, found, value) if isinstance(found, AskBack) else []
 
 
 _SKIPS_TOO: Final = re.compile(r"(?:skip|pass|no table|(?:i )?don'?t have)\b")

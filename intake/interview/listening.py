@@ -12,12 +12,13 @@ from typing import Final
 from engine.job.facts import fact_for
 from engine.job.job import Job
 from intake.interview.as_asked import as_asked, count_or_inches, stays_the_same, without_the_end
-from intake.interview.beside import with_asides
+from intake.interview.beside import with_asides, without_the_source
 from intake.interview.events import AskedBack
 from intake.interview.misplaced import by_side, by_stage
 from intake.interview.own_reading import OWN_FIELDS, read_own
 from intake.interview.question import Question
-from intake.interview.told_otherwise import declines, rooms_named, warm_enough
+from intake.interview.several import bare_metal, several_ducts, several_filters
+from intake.interview.told_otherwise import declines, one_zone, rooms_named, warm_enough
 from intake.reading.clean import LONGEST_ANSWER, normalise
 from intake.reading.manner import sureness
 from intake.reading.read import read
@@ -59,6 +60,25 @@ _NONE: Final = re.compile(
     r"|low fire|step ?downs?)"
     r"|without|it doesn'?t (?:have|get|change).*)[.! ]*"
 )
+_NOT_OF_ALL: Final[Mapping[str, re.Pattern[str]]] = {
+    "drop_size": re.compile(r"no (?:return )?drop"),
+    "strip_cfm": re.compile(r"no (?:heat )?strips?"),
+    "new_tons": re.compile(r"no (?:cooling|a/?c)|.*\bheat"),
+    "step_down": re.compile(r"no (?:reduction|changes?|step ?downs?)"),
+    "fittings": re.compile(r"no fittings"),
+    "furnace_low_heat": re.compile(r"no low fire"),
+}
+"""Denials of `_NONE` that name their thing, by the question that they answer."""
+
+
+def _denies_another(question: Question, line: str) -> bool:
+    """Whether a line says that there is none of what another question asks for."""
+    own = _NOT_OF_ALL.get(question.key)
+    if own is not None and own.match(line):
+        return False
+    return any(one.match(line) for one in _NOT_OF_ALL.values())
+
+
 _NONE_AND_WHY: Final = re.compile(
     r"(?:none|no drop|no|nope|there'?s none|there isn'?t one|there is none) ?[,;.:-] ?[^\d?]+"
     r"|(?:no|nope|nah|none),? (?:it|they|the (?:return|drop|air)) (?:opens?|goes|go|comes?|sits?"
@@ -68,6 +88,12 @@ _TWO_WAYS: Final = re.compile(
     r"(?:there'?s |there are |yes |it'?s )*(?:two|2)[,; ]+(?:trunks[,; ]+)?(?:one |1 )?"
     r"(?:(?:goes |going |to |on )*(?:each|either) (?:way|side|direction|end)|left and right"
     r"|both (?:ways|sides|directions)|(?:one |1 )?left[, ]+(?:and )?(?:one |1 )?right)[.! ]*"
+)
+_NO_TRUNK: Final = re.compile(
+    r"\b(?:no|isn'?t (?:really )?an?|without an?|not an?) (?:real |actual |main |supply )*trunks?\b"
+    r"|\b(?:octopus|spider)\b|\b(?:flex\w*|runs?|branch\w*|everything|all)"
+    r" (?:\w+ )?(?:(?:right|straight|directly) )?(?:off|out of|from) (?:the |a |of the )*"
+    r"(?:plenum|box)\b"
 )
 _UNKNOWN: Final = re.compile(
     r"(?:sorry,? |um+,? |well,? |i |i'?ve |i have |got |really |just |honestly )*"
@@ -164,9 +190,12 @@ def _listen(question: Question, text: str, job: Job, previous: Previous | None) 
         return Nothing()
     if question.key == "step_down" and stays_the_same(line, job):
         return Nothing()
+    if question.key == "trunk_count" and _NO_TRUNK.search(line):
+        return Nothing()
     if question.key == "trunk_count" and _TWO_WAYS.fullmatch(line):
         return Accepted({"count": 2}, sureness(line))
-    if question.none and _NONE.fullmatch(line) and not (question.same and _SAME.fullmatch(line)):
+    none = _NONE.fullmatch(line) and not _denies_another(question, line)
+    if question.none and none and not (question.same and _SAME.fullmatch(line)):
         return Nothing()
     if question.same and _SAME.fullmatch(line):
         return Same()
@@ -181,9 +210,12 @@ def _listen(question: Question, text: str, job: Job, previous: Previous | None) 
         return Rejected(f"That is an area. {question.words}")
     if question.key == "weather" and (warm := warm_enough(line)) is not None:
         return Accepted({"yes": warm}, sureness(line))
+    if question.key == "zoned" and one_zone(line):
+        return Accepted({"yes": False}, sureness(line))
     if question.key == "d_rooms" and (rooms := rooms_named(line)):
         return Accepted({"count": rooms}, sureness(line))
     text, line = without_the_end(question, text, line)
+    text, line = without_the_source(question, text, line)
     at = (
         _drop_at(question, line)
         or by_stage(question, line, staged=_staged(job))
@@ -209,14 +241,13 @@ def _listen(question: Question, text: str, job: Job, previous: Previous | None) 
         isinstance(found, AskBack) and found.kind is AskKind.WRONG_QUANTITY
     )
     if isinstance(found, AskBack):
-        found = as_asked(question, found, line) or found
+        found = several_filters(question, found, line) or found
+        found = as_asked(question, found, line) or found if isinstance(found, AskBack) else found
     if question.choices and lost and len(text) <= LONGEST_ANSWER:
         return Rejected(f"I can't read that as an answer. {_wanted(question)}")
     if isinstance(found, Accepted) and question.field == "duct":
-        found = count_or_inches(question, found, line) or _bare(found)
-    if question.section in ("supply.trunks", "return.trunks") and question.field == "duct":
-        return _several_trunks(found, line, job)
-    return found
+        found = count_or_inches(question, found, line) or bare_metal(found, line)
+    return several_ducts(question, found, line, job) if question.field == "duct" else found
 
 
 _AREA: Final = re.compile(r"\b(?:sq|square|sf|ft2|feet)\b")
@@ -298,47 +329,6 @@ def _around_a_paste(text: str, found: Reading, previous: Previous | None) -> Rea
     """A line where a table was hoped for: a request, "don't know", or no table at all."""
     plain = read("text", text, previous=previous)
     return plain if isinstance(plain, Command | Unknown) else found
-
-
-_COUNT_FIRST: Final = re.compile(
-    r"(?:just |only |there(?:'?s| is| are) )?(?P<count>one|two|three|four|both|single|[1-4])"
-    r"(?: trunks?| of them| mains?)?[ ,:;.-]+(?P<rest>.*\d.*)"
-)
-_BOTH: Final = re.compile(r"\bboth\b(?! (?:ways?|sides?|dimensions?|inches|numbers?|ends)\b)")
-_COUNTS: Final = {"one": 1, "single": 1, "two": 2, "both": 2, "three": 3, "four": 4}
-_CHANGES: Final = re.compile(r"\b(?:reduc\w*|step\w*|then|down|to|becomes|narrow\w*|after|end)\b")
-
-
-def _several_trunks(found: Reading, line: str, job: Job) -> Reading:
-    """How many trunks, said with their size; two may be of two sizes."""
-    counted = _COUNT_FIRST.fullmatch(line)
-    if counted and not (isinstance(found, Accepted) and "count" in found.values):
-        rest = read("duct", counted["rest"])
-        if isinstance(rest, Accepted) and "shape" in rest.values:
-            rest = _bare(rest)
-            said = counted["count"]
-            count = _COUNTS.get(said) or int(said)
-            return Accepted({**rest.values, "count": count}, rest.sure, rest.place, rest.others)
-    if isinstance(found, Accepted) and "count" not in found.values and _BOTH.search(line):
-        return replace(found, values={**found.values, "count": 2})
-    if not isinstance(found, AskBack) or found.kind is not AskKind.TWO_VALUES:
-        return found
-    count_known = job.number("supply.trunks.0.count")
-    sizes = [dict(values) for values in found.readings if "shape" in values]
-    if len(sizes) == 1 and count_known is not None and count_known >= 2:
-        return Accepted({**sizes[0], "count": int(count_known)})
-    beside = count_known == len(sizes) or (count_known is None and not _CHANGES.search(line))
-    if len(sizes) > 1 and beside:
-        rows: list[Value] = [*sizes]
-        return Accepted({"ducts": rows})
-    return found
-
-
-def _bare(found: Accepted) -> Accepted:
-    """Bare said with a size is bare metal."""
-    if found.place != "bare":
-        return found
-    return replace(found, values={"material": "galvanized", **found.values})
 
 
 _AT: Final = re.compile(r"(?P<drop>.+?)\s*(?:@|\bat\b|\bfor\b|,)\s*(?P<at>[\d,. ]+(?:k|cfm)?.*)")

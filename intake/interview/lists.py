@@ -7,6 +7,7 @@ from engine.job.belief import Belief, Between, How, Known, OneOf
 from engine.job.job import BlowerSetting, CoolingRow, Job
 from engine.job.modes import Mode
 from engine.physics.blower_table import BlowerTable
+from intake.interview.bays import bay_facts
 from intake.interview.beliefs import Facts, Knowing, belief_of, how_known, range_of, yes_or_no
 from intake.interview.question import Question
 from intake.reading.result import Accepted, Value, Values
@@ -62,6 +63,21 @@ def _resized(key: str, values: Values) -> tuple[str, ...]:
     return tuple(f"{key}.{name}" for name in _SIZES) if "shape" in values else ()
 
 
+def _alone_again(section: str, job: Job) -> tuple[tuple[str, ...], dict[str, Belief]]:
+    """What is forgotten, and kept under another index, when one size replaces several."""
+    entries = tuple(job.entries(section))
+    hanging = [entry for entry in entries if job.is_known(f"{entry}.from")]
+    if len(entries) - len(hanging) < 2:
+        return (), {}
+    kept: dict[str, Belief] = {}
+    for index, entry in enumerate((f"{section}.0", *hanging)):
+        for known, belief in job.beliefs.items():
+            head, _, name = known.rpartition(".")
+            if head == entry and (index or name not in (*_SIZES, "count")):
+                kept[f"{section}.{index}.{name}"] = belief
+    return (section,), kept
+
+
 def _where(key: str, reading: Accepted, values: Values, job: Job) -> dict[str, Belief]:
     material = values.get("material") or job.word(f"{key}.material")
     said = measured_where(reading.place, str(material) if material else None)
@@ -79,25 +95,30 @@ def _duct(question: Question, reading: Accepted, knowing: Knowing, job: Job) -> 
     if "shape" not in values:
         return _about_ducts(question.section, reading, knowing, job)
     key = f"{question.section}.0"
-    beliefs = _size(key, values, knowing) | _where(key, reading, values, job)
+    forget, kept = _alone_again(question.section, job)
+    beliefs = kept | _size(key, values, knowing) | _where(key, reading, values, job)
     count = values.get("count")
     settles: tuple[str, ...] = ()
     if isinstance(count, int | float):
         beliefs[f"{key}.count"] = belief_of(f"{key}.count", float(count), knowing)
         settles = _COUNTED.get(question.section, ())
-    elif question.section == "supply.trunks" and job.stated(f"{key}.count") is None:
+    elif question.section == "supply.trunks" and (forget or job.stated(f"{key}.count") is None):
         beliefs[f"{key}.count"] = _TRUNKS_UNTOLD
-    return Facts(beliefs, {}, _resized(key, values), settles)
+    return Facts(beliefs, {}, forget or _resized(key, values), settles)
 
 
 def _about_ducts(section: str, reading: Accepted, knowing: Knowing, job: Job) -> Facts:
     beliefs: dict[str, Belief] = {}
     for key in tuple(job.entries(section)) or (f"{section}.0",):
-        if not job.is_known(f"{key}.from"):
+        other = reading.place in _OF_FLEX and job.word(f"{key}.material") not in ("flex", None)
+        if not job.is_known(f"{key}.from") and not other:
             beliefs |= _size(key, reading.values, knowing)
             beliefs |= _where(key, reading, reading.values, job)
     return Facts(beliefs)
 
+
+_OF_FLEX: Final = ("core", "jacket")
+"""Places of a tape that only flex has."""
 
 _TRUNKS_UNTOLD: Final = OneOf(((1.0, 0.65), (2.0, 0.35)), How.ASSUMED)
 """Trunks of the told size that leave the plenum, while nobody said how many. Source: common
@@ -110,20 +131,24 @@ _COUNTED: Final[Mapping[str, tuple[str, ...]]] = {
 """Questions that a count given with the size settles."""
 
 
-def _trunks(question: Question, reading: Accepted, knowing: Knowing, job: Job) -> Facts:
-    sizes = reading.values.get("ducts")
+def _ducts(question: Question, reading: Accepted, knowing: Knowing, job: Job) -> Facts:
+    """Ducts of one size, or several of several sizes: an entry each, instead of those before."""
     if question.key == "trunk_count":
         return _trunk_count(reading, knowing)
+    section, sizes = question.section, reading.values.get("ducts")
     if not isinstance(sizes, list):
-        return _duct(question, reading, knowing, job)
+        bays = (
+            bay_facts(section, reading.values, knowing) if question.key == "return_trunk" else None
+        )
+        return bays or _duct(question, reading, knowing, job)
+    rows = [size for size in sizes if isinstance(size, dict)]
     beliefs: dict[str, Belief] = {}
-    forget: list[str] = ["supply.trunks"]
-    for index, size in enumerate(sizes):
-        if isinstance(size, dict):
-            key = f"supply.trunks.{index}"
-            beliefs |= _size(key, size, knowing) | _where(key, reading, size, job)
-            beliefs[f"{key}.count"] = Known(1.0, How.MEASURED)
-    return Facts(beliefs, {"supply.trunks": len(sizes)}, tuple(forget), ("trunk_count",))
+    for index, size in enumerate(rows):
+        key = f"{section}.{index}"
+        beliefs |= _size(key, size, knowing) | _where(key, reading, size, job)
+        count = size.get("count", 1)
+        beliefs[f"{key}.count"] = belief_of(f"{key}.count", count, knowing)
+    return Facts(beliefs, {section: len(rows)}, (section,), _COUNTED.get(section, ()))
 
 
 def _trunk_count(reading: Accepted, knowing: Knowing) -> Facts:
@@ -192,12 +217,19 @@ def _entries(values: Values, name: str) -> list[Mapping[str, Value]]:
 
 def _filters(question: Question, reading: Accepted, knowing: Knowing, job: Job) -> Facts:
     beliefs: dict[str, Belief] = {}
-    for index, row in enumerate(_entries(reading.values, "filters")):
+    rows = _entries(reading.values, "filters")
+    for index, row in enumerate(rows):
         for name in ("width_in", "height_in", "depth_in", "merv", "count"):
             value = row.get(name)
             if isinstance(value, int | float):
                 key = f"filters.{index}.{name}"
                 beliefs[key] = belief_of(key, float(value), knowing)
+    for said in (one for one in reading.others if one.field == "@filter_place"):
+        for index in range(1, len(rows)):
+            key = f"filters.{index}.place"
+            beliefs[key] = belief_of(key, said.values["choice"], knowing)
+    if beliefs and max(len(rows), job.length("filters") or 0) > 1:
+        return Facts(beliefs, {"filters": len(rows)}, ("filters",))
     forget = tuple(f"filters.0.{name}" for name in ("width_in", "height_in", "depth_in", "count"))
     return Facts(beliefs, {}, forget if beliefs else ())
 
@@ -267,11 +299,14 @@ judgement); eyes are good to about 8 points and call too little (common practice
 
 
 def _slack(question: Question, reading: Accepted, knowing: Knowing, job: Job) -> Facts:
-    key = question.facts[0]
     share = _SLACK.get(str(reading.values.get("choice")))
     if share is None:
         return NO_FACTS
-    return Facts({key: Between(*share, how_known(key, knowing))})
+    section = question.facts[0].rpartition(".0.")[0]
+    keys = [
+        f"{e}.slack_fraction" for e in job.entries(section) if job.word(f"{e}.material") == "flex"
+    ]
+    return Facts({key: Between(*share, how_known(key, knowing)) for key in keys or question.facts})
 
 
 def _tools(question: Question, reading: Accepted, knowing: Knowing, job: Job) -> Facts:
@@ -331,14 +366,14 @@ def _number(value: Value) -> float:
 
 _Taker = Callable[[Question, Accepted, Knowing, Job], Facts]
 _TAKERS: Final[Mapping[str, _Taker]] = {
-    "supply.trunks": _trunks,
+    "supply.trunks": _ducts,
     "supply.trunks.tall": _tall,
     "supply.trunks.step": _step,
     "supply.trunks.step_share": _step_share,
-    "supply.branches": _duct,
+    "supply.branches": _ducts,
     "supply.branches.slack": _slack,
-    "return.drops": _duct,
-    "return.trunks": _duct,
+    "return.drops": _ducts,
+    "return.trunks": _ducts,
     "filters": _filters,
     "filters.depth": _thickness,
     "liner": _thickness,

@@ -10,7 +10,7 @@ from intake.reading.manner import sureness
 from intake.reading.read import read
 from intake.reading.result import Accepted, Value, Volunteered
 
-__all__ = ["by_stage", "nameless_size"]
+__all__ = ["by_side", "by_stage", "nameless_size", "one_size"]
 
 _LOW: Final = re.compile(r"\b(?:low(?:er)?|lo|first|1st|stage (?:1|one))\b")
 _HIGH: Final = re.compile(r"\b(?:high(?:er)?|hi|full|second|2nd|stage (?:2|two)|max\w*)\b")
@@ -134,7 +134,12 @@ _ONE_SIZE: Final = re.compile(r"\d+(?:\.\d+)? ?(?:x|by|×|\*) ?\d+(?:\.\d+)?(?! 
 
 def nameless_size(question: Question, line: str) -> Accepted | None:
     """A duct's size typed where no size was asked for ("20x8 metal"); None if it is none."""
-    if question.field in _SIZED_FIELDS or len(_ONE_SIZE.findall(line)) != 1:
+    return None if question.field in _SIZED_FIELDS else one_size(line)
+
+
+def one_size(line: str) -> Accepted | None:
+    """The one width by height that a line tells of a duct; None if it tells none, or several."""
+    if len(_ONE_SIZE.findall(line)) != 1:
         return None
     found = read("duct", line)
     if not isinstance(found, Accepted) or "width_in" not in found.values:

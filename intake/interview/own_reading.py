@@ -77,12 +77,29 @@ def _equipment(text: str, choices: tuple[str, ...]) -> Reading | None:
             ({"kind": "furnace"}, {"kind": "air_handler"}, {"kind": "packaged"}),
             AskKind.MISSING_PART,
         )
-    if not values and not others:
+    if not values and not others and not _HEATS_ONLY.search(text):
         return None
-    return Accepted(values, others=others)
+    if _HEATS_ONLY.search(text) and "tons" not in values and kind != "heat_pump":
+        values["cooling"] = False
+    return Accepted(values, others=others) if values or others else None
+
+
+_HEATS_ONLY: Final = re.compile(
+    r"\b(?:no|without|w/o|minus|not getting|won'?t (?:have|get)|doesn'?t (?:have|get))"
+    r" (?:an? |any )?(?:a/?c\b|air (?:con\w*|cond\w*)|cool\w*)"
+    r"|\bheat(?:s|ing)?[- ]only\b|\bonly heats?\b|\bno air\b(?! ?(?:handler|flow))"
+)
+
+
+_NOT_THAT: Final = re.compile(
+    r"\b(?:no|not an?|without an?|without|instead of (?:an?|the)|replac(?:es|ing) (?:an?|the))"
+    r" (?:(?:gas|oil|old|electric|existing) )*(?:furnace|heat ?pump|air ?handler|package\w*)\b"
+)
+"""Equipment that is named only to say that it isn't what goes in."""
 
 
 def _kind(text: str) -> str:
+    text = _NOT_THAT.sub(" ", text)
     found = [kind for kind, pattern in KINDS if pattern.search(text)]
     if "heat_pump" in found and "furnace" in found:
         return "dual_fuel"
@@ -239,10 +256,13 @@ _THICKEST_IN: Final = 6.5
 _PER_UNIT_IN: Final = {"": 1.0, "in": 1.0, "mm": 1 / 25.4, "cm": 1 / 2.54}
 
 
+_AN_INCH: Final = re.compile(r"\ban? inch\b|^(?:about |like |just )?inch\b(?! and)")
+
+
 def _thickness(text: str, choices: tuple[str, ...]) -> Reading | None:
     numbers = [n for n in scan(text, "duct").numbers if n.unit in _PER_UNIT_IN]
     if not numbers:
-        return Accepted({"in": 1.0}) if re.search(r"\ban? inch\b", text) else None
+        return Accepted({"in": 1.0}) if _AN_INCH.search(text) else None
     sizes = sorted({round(n.value * _PER_UNIT_IN[n.unit], 3) for n in numbers})
     if sizes[-1] > _THICKEST_IN:
         return None

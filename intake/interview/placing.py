@@ -3,9 +3,9 @@
 import re
 from typing import Final
 
-from intake.interview.events import AskedBack, Reopened
+from intake.interview.events import Answered, AskedBack, Reopened, Unsaid
 from intake.interview.listening import listen
-from intake.interview.misplaced import nameless_size
+from intake.interview.misplaced import nameless_size, one_size
 from intake.interview.planner import question_of
 from intake.interview.question import Question
 from intake.interview.taking import named_by, take
@@ -15,7 +15,14 @@ from intake.reading.clean import normalise
 from intake.reading.echo import echo
 from intake.reading.result import Accepted
 
-__all__ = ["CONFIRMS", "ELSEWHERE", "ask_of_size", "placed", "taken_elsewhere"]
+__all__ = [
+    "CONFIRMS",
+    "ELSEWHERE",
+    "ask_of_size",
+    "ask_whether_corrected",
+    "placed",
+    "taken_elsewhere",
+]
 
 ELSEWHERE: Final = "elsewhere"
 """Begins the kind of the ask-back that is open then."""
@@ -53,10 +60,50 @@ def ask_of_size(talk: Talk, question: Question, line: str) -> list[Say]:
         return []
     calling = talk.state.voice is Voice.DISPATCHER
     key, name = ("d_trunk", "main duct") if calling else ("trunk_size", "supply trunk")
+    return _ask_whose(talk, question, size, line, key, f"is that the {name}")
+
+
+def _ask_whose(
+    talk: Talk, question: Question, size: Accepted, line: str, key: str, whose: str
+) -> list[Say]:
     shown = echo("duct", size.values).replace("galvanized", "metal")
-    why = f"{shown}: is that the {name}? Yes, or what it is."
+    why = f"{shown}: {whose}? Yes, or what it is."
     talk.happened(AskedBack(question=question.key, text=line, why=why, kind=f"{ELSEWHERE} {key}"))
     return [say(Manner.ASK_BACK, why)]
+
+
+_SORRY: Final = re.compile(
+    r"(?:oh,? |no,? |ah,? |wait,? )*(?:sorry|oops|whoops|my bad|my mistake|correction|scratch that"
+    r"|i meant?|actually)\b[,.: ]*(?:it'?s |its |that'?s |that was |make (?:that|it) |i meant )?"
+)
+
+
+def ask_whether_corrected(talk: Talk, question: Question, line: str) -> list[Say]:
+    """A size after a "sorry" where a size is asked: ask whether it corrects the one told before.
+
+    Empty if nothing of the kind was told before, or if the open question itself was misread.
+    """
+    words = normalise(line)
+    marker = _SORRY.match(words)
+    if marker is None or question.field not in ("duct", "filter", "grille"):
+        return []
+    if talk.state.asked_back is not None or talk.state.misread:
+        return []
+    told = words[marker.end() :]
+    size = one_size(told)
+    if size is None or named_by(talk, told) is not None:
+        return []
+    for event in reversed(talk.state.standing):
+        home = question_of(event.question) if isinstance(event, Answered) else None
+        if home is not None and home.field == "duct" and _tells_a_size(event):
+            name = home.label[0].lower() + home.label[1:]
+            whose = f"a correction of the {name}"
+            return _ask_whose(talk, question, size, told, home.key, whose)
+    return []
+
+
+def _tells_a_size(event: Answered | Unsaid) -> bool:
+    return isinstance(event, Answered) and any(k.endswith(".width_in") for k in event.beliefs)
 
 
 def placed(talk: Talk, question: Question, open_ask: AskedBack, line: str) -> list[Say] | None:

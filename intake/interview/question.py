@@ -70,7 +70,8 @@ class Context:
     @property
     def cooling(self) -> bool:
         """Whether it will cool; taken to be so until somebody says that it won't."""
-        return "new_no_cooling" not in self.answered
+        told = self.job.is_known("equipment.cooling_tons")
+        return told or "new_no_cooling" not in self.answered
 
     @property
     def staged(self) -> bool:

@@ -8,7 +8,7 @@ from typing import Final
 from engine.errors import EngineError, FactError
 from engine.job.belief import Belief, Known
 from engine.job.job import Job
-from intake.interview.answers import facts_from_answers
+from intake.interview.answers import NO_COOLING, facts_from_answers
 from intake.interview.beliefs import Facts, Knowing, how_known
 from intake.interview.beside import ASIDE
 from intake.interview.events import Answered, Unsaid
@@ -102,6 +102,8 @@ def take(
 
 def _echo(question: Question, facts: Facts) -> Say:
     words = told(facts.beliefs, facts.lengths, facts.blower, facts.cooling_rows)
+    if NO_COOLING in facts.settles:
+        words = f"{words}, no cooling" if words else "no cooling"
     label = question.label or question.key.replace("_", " ")
     return say(Manner.ECHO, sentence(f"{label}: {words or 'noted'}"))
 
@@ -197,9 +199,11 @@ def take_nothing(
     else:
         settles = [question.none]
         forget: tuple[str, ...] = ()
-        if question.none == "new_no_cooling" and talk.context.staged:
-            settles.append("burner_staged")
-            forget = ("equipment.stages",)
+        if question.none == NO_COOLING:
+            forget = ("equipment.cooling_tons",)
+            if talk.context.staged:
+                settles.append("burner_staged")
+                forget = (*forget, "equipment.stages")
         event = Answered(
             question=question.key,
             text=text,
@@ -257,7 +261,10 @@ _NO_TOOL: Final = re.compile(
     r"\b(?:no|not|don'?t|haven'?t|without|forgot|left|broke\w*|dead|lost|out|need|didn'?t)\b"
 )
 _WORDED: Final = frozenset(
-    ("yes_no", "choice", "equipment", "tools", "skin", "measured_where", "conditions")
+    (
+        *("yes_no", "choice", "equipment", "tools", "skin", "measured_where", "conditions"),
+        *("change", "trouble"),
+    )
 )
 """Fields whose unknown leaves a thing open rather than a range."""
 _REACHED: Final = ("attic or crawl", "trunks", "registers")
@@ -291,6 +298,7 @@ def _measures(question: Question) -> tuple[str, ...]:
 _NEIGHBOURS: Final[Mapping[str, tuple[str, ...]]] = {
     "trunk_count": ("trunk_size",),
     "branch_count": ("branches",),
+    "return_bays": ("return_bay_size",),
     "registers": ("branches",),
     "filter_depth": ("filter",),
     "filter_place": ("filter",),
@@ -376,8 +384,13 @@ def denied(talk: Talk, question: Question, text: str) -> Question | None:
     match = _DENIES.fullmatch(text.lower().strip().replace("’", "'"))
     if match is None:
         return None
-    for other in bank_of(talk.state.voice):
-        if other.none and other.key != question.key and match["thing"] in other.topics:
+    bank = bank_of(talk.state.voice)
+    named = next((other for other in bank if match["thing"] in other.topics), None)
+    if named is None:
+        return None
+    for other in (named, *bank):  # "no trunk" names its size, and answers how many there are
+        alike = other is named or bool(other.section and other.section == named.section)
+        if alike and other.none and other.key != question.key:
             return other
     return None
 

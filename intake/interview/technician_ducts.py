@@ -3,7 +3,8 @@
 from typing import Final
 
 from engine.job.facts import Place
-from intake.interview.duct_conditions import wants_core
+from intake.interview.bays import wants_bay_count, wants_bay_size
+from intake.interview.duct_conditions import has_trunk, wants_core
 from intake.interview.question import Context, Question
 
 __all__ = ["ALONG_THE_DUCTS"]
@@ -13,7 +14,12 @@ _TAPE: Final = ("site.has_tape",)
 
 
 def _branches_flex(context: Context) -> bool:
-    return context.job.word("supply.branches.0.material") == "flex"
+    job = context.job
+    return any(job.word(f"{e}.material") == "flex" for e in job.entries("supply.branches"))
+
+
+def _may_be_jackets(context: Context) -> bool:
+    return any(wants_core(entry, context) for entry in context.job.entries("supply.branches"))
 
 
 def _branches_unknown(context: Context) -> bool:
@@ -38,6 +44,40 @@ ALONG_THE_DUCTS: Final[tuple[Question, ...]] = (
         topics=("return trunk", "return duct"),
         none="zero",
         label="Return trunk",
+        bundle="return_trunk",
+    ),
+    Question(
+        "return_bays",
+        "count",
+        "How many of those bays run side by side to the unit?",
+        "The air divides among them; one bay alone carries little.",
+        "Where the bays open into the drop.",
+        "Count the bays that are closed off and open there.",
+        "One to three.",
+        _TRUNKS,
+        0.5,
+        fills=(("count", "return.trunks.0.count"),),
+        when=wants_bay_count,
+        topics=("bays", "joist bays", "stud bays"),
+        label="Bays side by side",
+        bundle="return_trunk",
+    ),
+    Question(
+        "return_bay_size",
+        "duct",
+        'How wide and how deep is one bay, clear inside? Like "14.5 x 9".',
+        "All the air that comes through the bays is squeezed into that.",
+        "Where the bay opens into the drop, or at a grille.",
+        "Tape between the two joists or studs, then how deep they are.",
+        "14.5 in. between; 7.25, 9.25 or 11.25 in. deep for joists, 3.5 for studs.",
+        _TRUNKS,
+        1.0,
+        section="return.trunks",
+        unit="in",
+        needs=_TAPE,
+        when=wants_bay_size,
+        topics=("bay", "bay size"),
+        label="One bay",
         bundle="return_trunk",
     ),
     Question(
@@ -114,7 +154,8 @@ ALONG_THE_DUCTS: Final[tuple[Question, ...]] = (
             "trunk gets smaller",
         ),
         none="house.trunk_steps_down=no",
-        label="Trunk steps down to",
+        when=has_trunk,
+        label="Smaller part of the trunk",
         bundle="step_down",
     ),
     Question(
@@ -185,7 +226,7 @@ ALONG_THE_DUCTS: Final[tuple[Question, ...]] = (
         section="supply.branches",
         facts=("supply.branches.0.measured_where",),
         choices=("core", "jacket"),
-        when=lambda c: wants_core("supply.branches.0", c),
+        when=_may_be_jackets,
         label="Flex measured",
         bundle="branches",
     ),

@@ -5,7 +5,7 @@ from collections import Counter
 from collections.abc import Mapping
 from typing import Final
 
-from engine.job.belief import Belief, Between, Known, OneOf, likely_value
+from engine.job.belief import Belief, Between, How, Known, OneOf, likely_value
 from engine.job.facts import Quantity, fact_for
 from engine.job.job import BlowerSetting, CoolingRow
 from intake.reading.echo import figure
@@ -128,6 +128,8 @@ def _entry(entry: str, fields: Mapping[str, Belief]) -> str:
         return f"{pieces:g} {value_words(f'{entry}.kind', likely_value(fields['kind']))}"
     sides = _sides(fields)
     words: list[str] = []
+    if _assumed(fields.get("width_in")):
+        return _of_assumed_size(fields, sides)
     if "diameter_in" in fields:
         words.append(f"{sides[0]} in. round")
     elif "width_in" in fields:
@@ -145,12 +147,25 @@ def _entry(entry: str, fields: Mapping[str, Belief]) -> str:
     rest = [size] if size else []
     if "measured_where" in fields and not _bare(fields):
         where = str(likely_value(fields["measured_where"]))
-        rest.append(f"measured {_TAPED.get(where, where)}")
+        rest.append(f"{'measured ' if size else ''}{_TAPED.get(where, where)}")
     rest += [_field(f"{entry}.{name}", name, fields[name]) for name in _AFTER if name in fields]
     told_size = ", ".join(rest)
     if not told_size or not _any_hedged(fields):
         return told_size
     return f"about {told_size}" if told_size[0].isdigit() else f"{told_size}, not sure"
+
+
+def _assumed(belief: Belief | None) -> bool:
+    return belief is not None and belief.how is How.ASSUMED
+
+
+def _of_assumed_size(fields: Mapping[str, Belief], sides: list[str]) -> str:
+    """A bay told by its name: its size is the usual one until somebody tapes it."""
+    counted = None if _assumed(fields.get("count")) else _number(fields.get("count"))
+    many = "" if counted is None or counted == 1 else f"{counted:g} of "
+    hedged = ", not sure" if _any_hedged(fields) else ""
+    size = " x ".join(sides)
+    return f"{many}{_material(fields)}{hedged}; taken as the usual {size} in. until it is taped"
 
 
 def _sides(fields: Mapping[str, Belief]) -> list[str]:

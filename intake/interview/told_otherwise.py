@@ -1,9 +1,9 @@
-"""Answers told another way: the weather as a temperature, rooms by name, a polite no."""
+"""Answers told another way: the weather as a temperature, rooms by name, one zone, a polite no."""
 
 import re
 from typing import Final
 
-__all__ = ["declines", "rooms_named", "warm_enough"]
+__all__ = ["declines", "one_zone", "rooms_named", "warm_enough"]
 
 _DECLINES: Final = re.compile(
     r"(?:no|nope|nah)[, ]+(?:thanks?|thank you|thanx|sorry|ma'?am|sir)(?: (?:a lot|anyway|though))?"
@@ -18,6 +18,24 @@ def declines(line: str) -> bool:
     (True, False)
     """
     return _DECLINES.fullmatch(line) is not None
+
+
+_ONE_ZONE: Final = re.compile(
+    r"(?:no|nope|nah|naw|not zoned|it'?s|its|there'?s|theres|there is|we have|has|have|got|just"
+    r"|only|all|the|a|,|\.| )*\b(?:one|1|single|same)(?: (?:big|main|single|zone|system|thermostat"
+    r"|therm\w*|t[ -]?stat|stat|of them|here|upstairs|downstairs|in the (?:hall\w*|living room)"
+    r"|(?:for|does|runs|controls) (?:the )?(?:whole|all|entire|everything)(?: of it"
+    r"| (?:the )?(?:house|place|thing|home))?))*[.! ]*"
+)
+
+
+def one_zone(line: str) -> bool:
+    """Whether a line says that one thermostat works the whole system: "nah just the one".
+
+    >>> one_zone("nope, one thermostat"), one_zone("one upstairs, one down")
+    (True, False)
+    """
+    return _ONE_ZONE.fullmatch(line) is not None
 
 
 _ROOM: Final = re.compile(
@@ -39,17 +57,22 @@ def rooms_named(line: str) -> int:
 
 _OUTDOORS: Final = re.compile(
     r"(?:it'?s |its |about |around |like |prolly |probably |maybe |i think |yes,? |no,? |yeah,? "
-    r"|yep,? |nope,? )*(?P<degf>-\d{1,2}|\d{2,3})"
-    r" ?(?:f|degrees?|deg|°f?)?(?: (?:out(?:side)?|today|now|degrees|here|f))*[.! ]*"
+    r"|yep,? |nope,? |a |(?:nice|sunny|cool|warm|hot|mild|cold)(?: day| out(?:side)?)?,? )*"
+    r"(?P<degf>-\d{1,2}|\d{2,3})s? ?(?:f|degrees?|deg|°f?)?"
+    r"(?:,? (?:out(?:side)?|today|now|degrees|here|f|and|with|but|is|it'?s|no|too|so|a bit|kinda"
+    r"|rain\w*|sun\w*|cloud\w*|overcast|wind\w*|snow\w*|humid|muggy|clear|cold|cool|warm|hot|nice"
+    r"|wet|damp|dry|drizzl\w*|fog\w*))*[.! ]*"
 )
 _WARM_DEGF: Final = 60.0
 """Outdoor temperature from which cooling may run. Source: common practice."""
 
 
 _COLD: Final = re.compile(
-    r"(?:no|nope|nah|it'?s|its|way|much|far|really|pretty|still|too|so|,| )*"
-    r"(?:cold|freezing|frozen|chilly|wintry|snowing|snow|winter|in the (?:teens|twenties|thirties))"
-    r"(?: (?:out(?:side)?|today|now|here|for (?:that|ac|cooling)))*[.! ]*"
+    r"(?:no|nope|nah|not|today|it'?s|its|is|like|kinda|way|much|far|really|pretty|still|too|so"
+    r"|below|,| )*"
+    r"(?:cold|freezing(?: cold)?|frozen|chilly|wintry|snowing|snow|winter"
+    r"|in the (?:teens|twenties|thirties|forties))"
+    r"(?: (?:out(?:side)?|there|today|now|here|for (?:that|ac|cooling)))*[.! ]*"
 )
 _HOT: Final = re.compile(
     r"(?:yes|yeah|yep|it'?s|its|really|pretty|,| )*(?:hot|warm|scorching|roasting|boiling|summer"

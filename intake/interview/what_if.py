@@ -27,6 +27,10 @@ _LARGEST: Final = re.compile(
     rf"{_LEADS}(?:what(?:'s| is|s)?|how)\b.*\b(?:largest|biggest|most|big|large|maximum|max|many"
     r"|much)\b.*\b(?:ducts?|they|trunks?|house)\b.*\b(?:carry|handle|take|serve|support)\b.*"
 )
+_ON_SITE: Final = (
+    "By phone I settle which visit to book. Other equipment is tried on site, in this same job,"
+    " once the ducts are taped. Nothing is kept of that."
+)
 _KEPT: Final = "Only tried; nothing of it is kept."
 
 
@@ -53,21 +57,25 @@ def tried(
     Returns:
         None if the line asks nothing of the kind.
     """
-    if talk.state.voice is not Voice.TECHNICIAN or len(line) > LONGEST_ANSWER:
+    if len(line) > LONGEST_ANSWER:
         return None
     text = normalise(line)
+    calling = talk.state.voice is Voice.DISPATCHER
     if _LARGEST.fullmatch(text):
-        return _largest(talk)
+        return [say(Manner.NOTE, _ON_SITE)] if calling else _largest(talk)
     asks, may = _ASKS.fullmatch(text), _MAY_ASK.fullmatch(text)
     if asks is None and may is None:
         return None
     what = asks["what"] if asks else (may["about"] or may["would"] or "") if may else ""
     found = read_candidates(what, talk.state.job)
     if isinstance(found, str):
-        passed_on = asks is None or answered or cant_say(text)
+        passed_on = asks is None or answered or calling or cant_say(text)
         return None if passed_on else [say(Manner.ASK_BACK, found)]
-    if asks is None and text.startswith("how about") and answers():
+    offers = may is not None and may["about"] is not None
+    if asks is None and (offers if calling else text.startswith("how about")) and answers():
         return None
+    if calling:
+        return [say(Manner.NOTE, _ON_SITE)]
     return _compared(talk, found)
 
 

@@ -187,7 +187,7 @@ def _several(said: Scan, sizes: list[Size]) -> AskBack:
     readings = [_as_filter(numbers_of(size)) for size in sizes if len(size.sides) in (2, 3)]
     names = " and ".join(echo("filter", r) for r in readings)
     return AskBack(
-        f"Those are two sizes: {names}. Which filter is meant here?",
+        f"Those are two sizes: {names.rstrip('.')}. Which filter is meant here?",
         tuple(readings),
         AskKind.TWO_VALUES,
     )

@@ -11,9 +11,8 @@ __all__ = ["is_other_thing"]
 _FOREIGN: Final = (
     "soffit|chase|bulkhead|crawl|crawl ?space|room|bedroom|bathroom|kitchen|basement|house|garage"
     "|attic|closet|window|door|doorway|hatch"
-    "|access panel|panel|sheet(?! ?(?:met[a-z]*|mtl|steel|iron|tin))|plywood|drywall|board of"
-    "|table|tile"
-    "|tiles|slab|yard|deck"
+    "|access panel|panel|sheet(?! ?(?:m[eai][td][a-z]*|mtl|steel|iron|tin))|plywood|drywall"
+    "|board of|table|tile|tiles|slab|yard|deck"
     "|truck|trailer|shed|addition|living room|den|hall|picture|photo|beam|post|lumber|opening in"
     " the floor|chimney|water heater|tv|rug"
 )

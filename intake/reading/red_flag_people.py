@@ -27,7 +27,8 @@ _NO_HEAT: Final = re.compile(
     rf"|\b(?:heats?|furnaces?|heaters?|heating|gasunit|boiler|heat pump){_BROKEN}"
     r"|\b(?:not|isnt|wont|doesnt) heat(?:ing)?\b(?! (?:the|that|this|upstairs|evenly|up))"
     r"|\b(?:house|its|it is|were|we are|theyre|everyone|everybody) freezing\b"
-    r"|\bfreezing (?:in here|cold)\b"
+    r"(?! (?:cold )?(?:out(?! here)|outside|outdoors)\b)"
+    r"|\bfreezing (?:in here|cold)\b(?! (?:out(?! here)|outside|outdoors)\b)"
 )
 _NO_COOLING: Final = re.compile(
     r"\b(?:no|without|lost|have no|dont have) (?:any )?(?:ac|cooling|cool air|cold air)\b"

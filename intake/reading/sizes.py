@@ -322,18 +322,18 @@ def _tight(items: list[Item], j: int, k: int, after: int, size: Size) -> bool:
 
 
 def _labelled_after(items: list[Item], i: int) -> Size | None:
-    """ "20 wide 8 tall", "8 high and 20 wide"."""
+    """ "20 wide 8 tall", "8 high and 20 wide", "16 across and 8 high"."""
     if not _is_side(items[i]):
         return None
-    one = _label_at(items, i + 1)
+    one = _label_at(items, i + 1) or _across_at(items, i + 1)
     if not one:
         return None
     j = i + 2
-    while j < len(items) and items[j].text in (",", "and", "&", ";", "-", "+"):
+    while j < len(items) and items[j].text in (",", "and", "n", "&", ";", "-", "+"):
         j += 1
     if j >= len(items) or not _is_side(items[j]):
         return None
-    two = _label_at(items, j + 1)
+    two = _label_at(items, j + 1) or _across_at(items, j + 1)
     if not two or two == one:
         return None
     return Size([items[i], items[j]], i, j + 1)
@@ -346,6 +346,11 @@ def _label_at(items: list[Item], i: int) -> str:
         if items[i].means("side.height"):
             return "side.height"
     return ""
+
+
+def _across_at(items: list[Item], i: int) -> str:
+    """Beside a height "across" is the width; alone it is a diameter."""
+    return "side.width" if i < len(items) and items[i].text == "across" else ""
 
 
 def _labelled_before(items: list[Item], i: int) -> Size | None:
@@ -380,7 +385,7 @@ def _orient(items: list[Item], size: Size) -> None:
     if size.labelled or len(size.sides) != 2:
         return
     places = [items.index(side) for side in size.sides]
-    labels = [_label_at(items, places[0] + 1), _label_at(items, places[1] + 1)]
+    labels = [_label_at(items, place + 1) or _across_at(items, place + 1) for place in places]
     if labels == ["side.height", "side.width"] or labels == ["side.height", ""]:
         size.sides.reverse()
         size.labelled = True

@@ -34,7 +34,8 @@ MEANINGS: Final[dict[str, str]] = {
     # --- materials ---
     "material.galvanized": (
         "galvanized|galvanised|galv|glv|gav|gavl|galve|galvy|metal|sheet metal|sheetmetal|tin|steel"
-        "|sheet mettle|sheet metle|metle|metel|mettle|hard pipe|hardpipe|snap lock|snaplock"
+        "|sheet mettle|sheet metle|sheet medal|metle|metel|mettle|hard pipe|hardpipe|snap lock"
+        "|snaplock"
         "|spiral|spiro|spiral pipe|gi|galvanized steel|galvanized metal|galvanized iron"
         "|sheet steel|sm|bare metal|plain metal|sheet iron|tin metal|steel pipe|metal pipe"
         "|tin pipe|tin knocker|hard metal|galvi|galvinized|galvinised|galvenized|glavanized"

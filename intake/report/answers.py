@@ -3,9 +3,12 @@
 from collections.abc import Iterable
 from dataclasses import dataclass
 
+from engine.job.belief import Belief, How, likely_value
+from engine.job.facts import Quantity, fact_for
 from engine.job.job import LISTS, Job
 from intake.interview.events import Event
 from intake.interview.fold import fold
+from intake.interview.planner import question_of
 from intake.telling.names import HOWS, belief_words, fact_words, wanted_words
 
 __all__ = ["Stated", "TypedAnswer", "stated_facts", "typed_answers"]
@@ -35,7 +38,7 @@ def stated_facts(job: Job) -> tuple[Stated, ...]:
     A blower's tables and the maker's cooling rows are told by their number of rows.
     """
     facts = [
-        Stated(key, fact_words(key, job), belief_words(key, belief), HOWS[belief.how])
+        Stated(key, fact_words(key, job), belief_words(key, belief), _how(key, belief))
         for key, belief in job.beliefs.items()
     ]
     empty = [
@@ -44,6 +47,15 @@ def stated_facts(job: Job) -> tuple[Stated, ...]:
         if job.length(name) == 0
     ]
     return (*facts, *empty, *_tables(job))
+
+
+def _how(key: str, belief: Belief) -> str:
+    """How a fact is known; nobody measures a word or a count."""
+    if belief.how is not How.MEASURED:
+        return HOWS[belief.how]
+    if isinstance(likely_value(belief), str):
+        return "seen on site"
+    return "counted" if fact_for(key).quantity is Quantity.COUNT else HOWS[How.MEASURED]
 
 
 def _tables(job: Job) -> Iterable[Stated]:
@@ -65,4 +77,10 @@ def _tables(job: Job) -> Iterable[Stated]:
 def typed_answers(events: Iterable[Event]) -> tuple[TypedAnswer, ...]:
     """The typed lines that still stand: answers and "don't know"s, without what was taken back."""
     standing = fold(events).standing
-    return tuple(TypedAnswer(one.question.replace("_", " "), one.text) for one in standing)
+    return tuple(TypedAnswer(_asked(one.question), one.text) for one in standing)
+
+
+def _asked(key: str) -> str:
+    """What a question asks for, in the words of its echo."""
+    question = question_of(key)
+    return (question.label if question is not None else "") or key.replace("_", " ")

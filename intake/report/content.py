@@ -3,7 +3,7 @@
 Text here is as it was typed; each format escapes it on its own.
 """
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Final
 
@@ -16,6 +16,7 @@ from intake.report.booking_card import BookingCard, booking_card
 from intake.report.limits_used import limits_used, turned_limits
 from intake.report.modes import mode_contents
 from intake.report.pieces import ChangeSet, Line, ModeContent
+from intake.telling.capacity import capacity_sentences
 from intake.telling.cautions import Caution
 from intake.telling.names import belief_words, fact_words, mode_words, thing_words, wanted_words
 from intake.telling.numbers import hours, sure
@@ -23,7 +24,6 @@ from intake.telling.situation import cautions_of
 from intake.telling.verdict import (
     DEFERS,
     assumed_value,
-    capacity_sentence,
     headline,
 )
 
@@ -137,10 +137,10 @@ def content_of(
             if (belief := job.stated(key)) is not None
         ),
         modes=mode_contents(verdict, job),
-        capacity=_unique(capacity_sentence(one, job) for one in verdict.modes.values()),
+        capacity=tuple(capacity_sentences(verdict, job)),
         sets=sets,
         others=tuple(
-            Line(one.words.rstrip("."), one.buys, hours(one.effort_hours))
+            Line(_as_label(one.words), one.buys, hours(one.effort_hours))
             for one in verdict.remedies
             if one.key not in used
         ),
@@ -169,8 +169,9 @@ def content_of(
     )
 
 
-def _unique(texts: Iterable[str]) -> tuple[str, ...]:
-    return tuple(dict.fromkeys(text for text in texts if text))
+def _as_label(words: str) -> str:
+    """Words without the full stop, in front of a colon; "in." keeps its own."""
+    return words if words.endswith("in.") else words.rstrip(".")
 
 
 def _remedy_sets(verdict: Verdict) -> tuple[RemedySet, ...]:
@@ -188,7 +189,7 @@ def _sets(verdict: Verdict) -> tuple[ChangeSet, ...]:
             sure=sure(one.confidence),
             changes=tuple(
                 Line(
-                    by_key[key].words.rstrip("."),
+                    _as_label(by_key[key].words),
                     by_key[key].buys,
                     hours(by_key[key].effort_hours),
                 )

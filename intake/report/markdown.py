@@ -11,7 +11,7 @@ __all__ = ["escaped", "report_markdown"]
 
 _SPECIAL: Final = re.compile(r"([\\`*_\[\]|~])")
 _STARTS: Final = re.compile(r"^([#+=-])")
-_NUMBERED: Final = re.compile(r"^(\d+)([.)])")
+_NUMBERED: Final = re.compile(r"^(\d+)([.)])(?=\s|$)")
 
 
 def escaped(text: str) -> str:

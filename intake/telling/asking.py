@@ -1,10 +1,12 @@
 """Why a question is put, what it would settle, and what the next minutes would buy, in words."""
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence, Set
 from types import MappingProxyType
 from typing import TYPE_CHECKING, Final
 
 from engine.job.facts import Place
+from engine.job.modes import Mode
+from engine.verdict import ModeStatus, Verdict
 from intake.telling.names import mode_words
 
 if TYPE_CHECKING:  # the engine's numbers are loaded once something is weighed
@@ -17,6 +19,7 @@ __all__ = [
     "in_one_go",
     "now_sentence",
     "settles_words",
+    "sure_modes",
 ]
 
 BUNDLE_WORDS: Final[Mapping[str, str]] = MappingProxyType(
@@ -56,18 +59,33 @@ _PLACES: Final[Mapping[Place, str]] = MappingProxyType(
         Place.ATTIC_CRAWL: "In the attic or crawl",
     }
 )
+_SURE: Final = 0.95
+"""Confidence to which the interview goes on while something is worth it."""
 _TOGETHER: Final = 3
 _WORTH_NAMING: Final = 1
 """Tenths under which nothing is said."""
 
 
-def settles_words(worth: "Worth") -> str:
+def sure_modes(verdict: Verdict) -> frozenset[Mode]:
+    """Modes of which nothing is open: what is asked can't settle them any more."""
+    return frozenset(
+        one.mode
+        for one in verdict.modes.values()
+        if one.status is not ModeStatus.CANT_SAY and one.confidence >= _SURE
+    )
+
+
+def settles_words(worth: "Worth", sure: Set[Mode] = frozenset()) -> str:
     """What a bundle might settle, in tenths; empty under one in ten.
+
+    Args:
+        worth: The bundle.
+        sure: Modes that are settled already.
 
     Returns:
         A sentence's end: "6 times in 10 that settles full cooling".
     """
-    for settling in worth.would_settle[:1]:
+    for settling in [one for one in worth.would_settle if one.mode not in sure][:1]:
         tenths = round(10.0 * settling.chance)
         if _WORTH_NAMING <= tenths < 10:  # at 10 what is said stands; what must change doesn't
             return f"{_times(tenths)} in 10 that settles {mode_words(settling.mode)}"
@@ -81,9 +99,9 @@ def _times(tenths: int) -> str:
     return "once" if tenths == 1 else f"{tenths} times"
 
 
-def now_sentence(worth: "Worth") -> str:
+def now_sentence(worth: "Worth", sure: Set[Mode] = frozenset()) -> str:
     """Why a bundle is asked now; empty if it isn't worth a sentence."""
-    settles = settles_words(worth)
+    settles = settles_words(worth, sure)
     return f"Next, {BUNDLE_WORDS[worth.bundle.key]}: {settles}." if settles else ""
 
 
@@ -96,10 +114,10 @@ def in_one_go(worths: Sequence["Worth"], place: Place) -> str:
     return f"{_PLACES[place]}: {names}. Tell what you see in one go, or one by one."
 
 
-def bought_sentence(worths: Sequence["Worth"]) -> str:
+def bought_sentence(worths: Sequence["Worth"], sure: Set[Mode] = frozenset()) -> str:
     """What the next minutes would buy; empty if it isn't worth a sentence."""
     for one in worths[:1]:
-        settles = settles_words(one)
+        settles = settles_words(one, sure)
         if settles:
             minutes = max(round(one.minutes), 1)
             unit = "minute" if minutes == 1 else f"{minutes} minutes"
@@ -107,8 +125,18 @@ def bought_sentence(worths: Sequence["Worth"]) -> str:
     return ""
 
 
-def enough_sentence(*, settled: bool) -> str:
-    """Why no more is asked, though more could be."""
+def enough_sentence(*, settled: bool, way_open: bool = False) -> str:
+    """Why no more is asked, though more could be.
+
+    Args:
+        settled: Whether the verdict is sure.
+        way_open: Whether what would clear it can't be said yet.
+    """
+    if settled and way_open:
+        return (
+            "That settles whether they carry it. How to make them carry hangs on what is not"
+            ' measured yet: "go on" asks it.'
+        )
     if settled:
         return 'That settles it; what is left would not change it. "go on" asks it all the same.'
     return 'What is left would take longer than it is worth. "go on" asks it all the same.'

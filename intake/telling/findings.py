@@ -21,6 +21,7 @@ __all__ = [
     "finding_where",
     "limits_words",
     "odds_sentence",
+    "of_assumed_size",
     "plain_source",
     "told_of",
     "turns_sentence",
@@ -69,13 +70,16 @@ def finding_sentence(finding: Finding, job: Job | None = None, *, brief: bool = 
     if finding.note in told.instead:
         return told.instead[finding.note]
     figure = quantity(finding.figure, finding.unit, (finding.recommended, finding.maximum))
-    head = told.says.format(figure=figure, where=finding_where(finding, job))
+    where = finding_where(finding, job)
+    head = told.says.format(figure=figure, where=where)
+    if where[-1:].isdigit():  # a number names it: "supply trunk 2", no article before it
+        head = head.replace(f"the {where}", where)
     limits = limits_words(finding, job)
     first = f"{head[0].upper()}{head[1:]}{'; ' + limits if limits else ''}."
     note = "" if brief and told.aside else _sentence(finding.note)
     in_doubt = finding.status is FindingStatus.FINE and finding.over_share >= _IN_DOUBT
     meaning = "" if in_doubt else told.meaning(finding)
-    size = _assumed_size(finding, told)
+    size = _assumed_size(finding)
     parts = [first, size, meaning, _how_far(finding, told), _because(finding), note]
     return " ".join(part for part in parts if part)
 
@@ -97,9 +101,14 @@ def _plain(key: str) -> str:
 _SIZES: Final = ("supply.", "return.", "filters")
 
 
-def _assumed_size(finding: Finding, told: Told) -> str:
-    """Said of a speed whose duct or opening nobody described."""
-    if not told.area or any(key.startswith(_SIZES) for key in finding.known):
+def of_assumed_size(finding: Finding) -> bool:
+    """Whether it is a speed whose duct or opening nobody described."""
+    area = told_of(finding.check).area
+    return area and not any(key.startswith(_SIZES) for key in finding.known)
+
+
+def _assumed_size(finding: Finding) -> str:
+    if not of_assumed_size(finding):
         return ""
     return "Nobody gave its size yet: this is a usual house's."
 

@@ -282,6 +282,8 @@ def value_words(key: str, value: Scalar) -> str:
         return MEASURED_WHERE[MeasuredWhere(value)].words
     if key.startswith("path.fittings") and value in FITTINGS:
         return FITTINGS[value].words
+    if field == "from" and (above := _INDEXED.match(value)) and above["list"] in _LISTS:
+        return f"{_LISTS[above['list']][0]} {int(above['index']) + 1}"
     if field == "mode" and value in set(Mode):
         return MODES[Mode(value)]
     return value if fact.quantity is Quantity.TEXT else _plainly(value)
@@ -300,8 +302,11 @@ def belief_words(key: str, belief: Belief) -> str:
     '12 in. to 16 in., likely 14 in.'
     """
     match belief:
+        case Known(value=str(value), hedged=True) if not key.endswith(".shape"):
+            return f"{value_words(key, value)}, not sure"
         case Known(value=value, hedged=hedged):
-            return f"{'about ' if hedged else ''}{value_words(key, value)}"
+            about = "about " if hedged and not isinstance(value, str) else ""
+            return f"{about}{value_words(key, value)}"
         case Between(low=low, likely=likely, high=high):
             low_words, likely_words, high_words = (
                 value_words(key, one) for one in (low, likely, high)

@@ -4,8 +4,6 @@ from collections.abc import Iterable, Sequence
 from typing import Final
 
 from engine.job.job import Job
-from engine.job.modes import Mode
-from engine.trade.limits import LIMITS
 from engine.verdict import (
     Assumption,
     Finding,
@@ -17,15 +15,22 @@ from engine.verdict import (
     Spread,
     Verdict,
 )
-from intake.telling.findings import finding_sentence, odds_sentence, turns_sentence
+from intake.telling.capacity import capacity_sentences
+from intake.telling.findings import (
+    figure_words,
+    finding_sentence,
+    finding_where,
+    odds_sentence,
+    of_assumed_size,
+    turns_sentence,
+)
 from intake.telling.names import STATUSES, mode_words, thing_words, value_words, wanted_words
-from intake.telling.numbers import cfm, hours, in_how_many, quantity, spread, sure, tons
+from intake.telling.numbers import cfm, hours, in_how_many, quantity, spread, sure
 
 __all__ = [
     "DEFERS",
     "assumed_value",
     "assumption_words",
-    "capacity_sentence",
     "changes_sentences",
     "deciding",
     "delivered_sentence",
@@ -35,6 +40,7 @@ __all__ = [
     "short_verdict",
     "status_sentence",
     "verdict_lines",
+    "way_is_open",
 ]
 
 DEFERS: Final = (
@@ -47,9 +53,10 @@ _BECAUSE: Final = "Because: "
 _IN_DOUBT: Final = "In doubt: "
 _CLOSEST: Final = "Closest to its limit: "
 _REASON_STARTS: Final = (_BECAUSE, _IN_DOUBT, _CLOSEST)
+_DOUBTFUL: Final = 0.1
+"""Share of houses in which something is over from which its size had better be known."""
 _MOST_REASONS: Final = 3
 _MOST_ASSUMED: Final = 3
-_IN_TONS: Final = (Mode.COOLING_HIGH, Mode.HEAT_PUMP_HEATING)
 _MOST_NOTES: Final = 2
 _TOLD_FIRST: Final = "effective_length"
 _MOST_WANTED: Final = 3
@@ -78,7 +85,7 @@ def verdict_lines(verdict: Verdict, job: Job) -> list[str]:
     lines = [headline(verdict)]
     lines += _modes_lines(verdict, job)
     lines += _note_lines(verdict, job)
-    lines += _capacity_lines(verdict, job)
+    lines += capacity_sentences(verdict, job)
     lines += changes_sentences(verdict)
     lines += _assumed_line(verdict.assumed, job)
     lines += _wanted_lines(verdict, job)
@@ -91,17 +98,32 @@ def verdict_lines(verdict: Verdict, job: Job) -> list[str]:
 def _modes_lines(verdict: Verdict, job: Job) -> list[str]:
     """Every mode, the worst first; reasons told of one are not told again of the next."""
     lines: list[str] = []
-    told: dict[tuple[str, ...], str] = {}
+    told: dict[tuple[object, ...], tuple[str, tuple[str, ...]]] = {}
     for mode in sorted(verdict.modes.values(), key=lambda one: _ORDER.index(one.status)):
         head, *rest = mode_lines(mode, job)
         reasons = tuple(line for line in rest if line.startswith(_REASON_STARTS))
-        if reasons and reasons in told:
+        alike = _alike(mode, reasons)
+        if reasons and alike in told:
+            earlier, words = told[alike]
+            figures = "" if words == reasons else f": {_figures(mode)}"
             others = [line for line in rest if line not in reasons]
-            lines += [head, f"For the same reasons as {told[reasons]}.", *others]
+            lines += [head, f"For the same reasons as {earlier}{figures}.", *others]
         else:
-            told[reasons] = mode_words(mode.mode)
+            told[alike] = (mode_words(mode.mode), reasons)
             lines += [head, *rest]
     return lines
+
+
+def _alike(mode: ModeVerdict, reasons: Sequence[str]) -> tuple[object, ...]:
+    """What two modes share whose reasons differ in nothing but the figure."""
+    told = deciding(mode)[: len(reasons)]
+    start = reasons[0].partition(":")[0] if reasons else ""
+    return (start, *((f.check, f.where, f.status, f.recommended, f.maximum) for f in told))
+
+
+def _figures(mode: ModeVerdict) -> str:
+    told = deciding(mode)[:_MOST_REASONS]
+    return _listed(f"{finding_where(one)} at {figure_words(one)}" for one in told).rstrip(".")
 
 
 def headline(verdict: Verdict) -> str:
@@ -131,11 +153,22 @@ def _even_with(modes: Sequence[ModeVerdict], verdict: Verdict) -> str:
     if any(one.borderline for one in modes):
         return ", as far as can be told: it is on the line"
     if all(one.changes is None for one in modes):
-        unseen = any(f.over_share > 0.1 and not f.known for mode in modes for f in mode.findings)
-        if verdict.remedies and not unseen:
-            return ", and no change that was tried clears it"
-        return "; what would clear it can't be said before more is measured"
+        if _way_unseen(modes, verdict):
+            return "; what would clear it can't be said before more is measured"
+        return ", and no change that was tried clears it"
     return " as they are, and only new trunks or less air would clear it"
+
+
+def _way_unseen(modes: Sequence[ModeVerdict], verdict: Verdict) -> bool:
+    doubtful = [f for mode in modes for f in mode.findings if f.over_share > _DOUBTFUL]
+    return not verdict.remedies or any(not f.known or of_assumed_size(f) for f in doubtful)
+
+
+def way_is_open(verdict: Verdict) -> bool:
+    """Whether something won't carry and what would clear it can't be said before more is known."""
+    over = [one for one in verdict.modes.values() if one.status is ModeStatus.WONT_CARRY]
+    without = bool(over) and all(one.changes is None for one in over)
+    return without and _way_unseen(over, verdict)
 
 
 def short_verdict(verdict: Verdict) -> str:
@@ -232,10 +265,19 @@ def notes_of(mode: ModeVerdict) -> list[Finding]:
 
 
 def _note_lines(verdict: Verdict, job: Job) -> list[str]:
-    where: dict[str, list[str]] = {}
+    worst: dict[tuple[str, str], Finding] = {}
     for mode in verdict.modes.values():
         for one in notes_of(mode):
-            where.setdefault(_note(one, job), []).append(mode_words(mode.mode))
+            before = worst.get((one.check, one.where))
+            if before is None or (one.ratio or 0.0) > (before.ratio or 0.0):
+                worst[one.check, one.where] = one
+    where: dict[str, list[str]] = {}
+    for key, finding in worst.items():
+        words = _note(finding, job)
+        for mode in verdict.modes.values():
+            same = (one for one in notes_of(mode) if (one.check, one.where) == key)
+            if any(_note(one, job) == words for one in same):
+                where.setdefault(words, []).append(mode_words(mode.mode))
     return [
         f"Also{'' if len(names) == len(verdict.modes) else f', in {_listed(names)}'}: {note}"
         for note, names in where.items()
@@ -271,54 +313,24 @@ def delivered_sentence(mode: ModeVerdict) -> str:
     return f"Through these ducts the blower will move about {figure}, {against}."
 
 
-def _capacity_lines(verdict: Verdict, job: Job) -> list[str]:
-    """Once for each figure; the sentence with tons where there is one."""
-    told: dict[str, str] = {}
-    for mode in sorted(verdict.modes.values(), key=lambda one: one.mode not in _IN_TONS):
-        if mode.quiet_capacity_cfm is not None:
-            figure = _range(mode.quiet_capacity_cfm)
-            sentence = capacity_sentence(mode, job)
-            if mode.mode in _IN_TONS:
-                told[sentence] = sentence
-                told.setdefault(figure, "")
-            else:
-                told.setdefault(figure, sentence)
-    return [sentence for sentence in told.values() if sentence]
-
-
-def capacity_sentence(mode: ModeVerdict, job: Job) -> str:
-    """The most these ducts carry quietly, in CFM and, for cooling, in tons; empty if unknown.
-
-    Tons are told at this job's own airflow per ton where both are known, else at the usual one.
-    """
-    most = mode.quiet_capacity_cfm
-    if most is None:
-        return ""
-    figure = spread(most.low, most.likely, most.high, "CFM")
-    sentence = f"The most these ducts carry with every speed within its limit: {figure}"
-    if mode.mode not in _IN_TONS:
-        return f"{sentence} in {mode_words(mode.mode)}."
-    size = job.number("equipment.cooling_tons")
-    per_ton = LIMITS.cooling_default_cfm_per_ton.value
-    at = f"at the usual {cfm(per_ton)} per ton"
-    if size and mode.target_cfm.likely > 0.0:
-        per_ton = mode.target_cfm.likely / size
-        at = f"at this equipment's {cfm(per_ton)} per ton"
-    return f"{sentence}, which serves {tons(most.likely / per_ton)} {at}."
-
-
 def changes_sentences(verdict: Verdict) -> list[str]:
     """The cheapest sufficient changes, what each buys alone, and the effort."""
     by_key = {one.key: one for one in verdict.remedies}
-    if verdict.changes is not None:
-        return _set_lines(verdict.changes, by_key, "To make every airflow carry")
     lines: list[str] = []
     told: set[tuple[str, ...]] = set()
-    for mode in verdict.modes.values():
+    modes, alone = list(verdict.modes.values()), ""
+    if verdict.changes is not None:
+        lines = _set_lines(verdict.changes, by_key, "To make every airflow carry")
+        told.add(verdict.changes.remedies)
+        if all(one.status is not ModeStatus.WONT_CARRY for one in modes):
+            return lines
+        modes = [one for one in modes if one.status is ModeStatus.CARRIES_WITH_CHANGES]
+        alone = " alone"
+    for mode in modes:
         if mode.changes is not None and mode.changes.remedies not in told:
             told.add(mode.changes.remedies)
             names = _listed(mode_words(one) for one in mode.changes.modes) or mode_words(mode.mode)
-            lines += _set_lines(mode.changes, by_key, f"To make {names} carry")
+            lines += _set_lines(mode.changes, by_key, f"To make {names}{alone} carry")
     return lines
 
 

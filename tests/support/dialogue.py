@@ -89,3 +89,31 @@ class Dialogue:
     def events(self) -> tuple[Event, ...]:
         """What was kept, read back."""
         return tuple(event_from_json(line) for line in self.kept)
+
+
+TO_THE_DUCTS = {
+    "safety": "no",
+    "new_equipment": "3 ton single stage heat pump, 1200 cfm",
+    "heat_pump_cfm": "same",
+    "strip_cfm": "none",
+    "blower_table": "skip",
+    "blower_kind": "psc",
+    "old_runs": "yes",
+    "tools": "tape and gauge",
+    "weather": "yes",
+}
+"""Answers of an invented house, up to its ducts."""
+
+
+def opened(key: str, voice: Voice = Voice.TECHNICIAN, **answers: str) -> Dialogue:
+    """A talk in which this question is open; what comes before it is skipped or as in `answers`.
+
+    Raises:
+        AssertionError: The question is never asked.
+    """
+    told = Dialogue(voice)
+    said = {**TO_THE_DUCTS, "d_safety": "no", **answers}
+    while told.key != key:
+        assert told.key, f"{key} is never asked"
+        told.play(said.get(told.key, "skip"))
+    return told

@@ -56,7 +56,7 @@ def test_a_small_filter_books_the_survey_and_says_what_decided():
 
 def test_a_hard_flag_decides_and_only_the_few_that_fill_the_card_are_asked():
     told = Dialogue(Voice.DISPATCHER).play("no", "going to a heat pump")
-    decided = [line for line in told.lines(Manner.BOOKING) if "That decides it" in line]
+    decided = [line for line in told.lines(Manner.BOOKING) if "So it is a visit" in line]
     assert len(decided) == 1
     assert "furnace to heat pump" in decided[0]
     assert not told.talk.ended
@@ -69,7 +69,7 @@ def test_a_hard_flag_decides_and_only_the_few_that_fill_the_card_are_asked():
 
 def test_what_was_decided_is_said_once():
     told = Dialogue(Voice.DISPATCHER).play("no", "going to a heat pump", "never")
-    assert "That decides it" not in told.text
+    assert "So it is a visit" not in told.text
 
 
 def test_finish_before_the_sizes_never_books_an_ordinary_visit():

@@ -1,10 +1,14 @@
 """Loose talk: several answers in one breath, answers out of place, words that aren't answers."""
 
 import pytest
-from support.dialogue import Dialogue
+from support.dialogue import Dialogue, opened
 
 from engine.job.belief import How, Known
+from engine.job.job import Job
+from intake.interview.listening import listen
+from intake.interview.planner import question_of
 from intake.interview.turns import Manner, Voice
+from intake.reading.result import Accepted
 
 
 def before_the_trunks() -> Dialogue:
@@ -493,3 +497,152 @@ def test_asking_what_a_word_means_is_no_answer():
 def test_a_count_that_is_concluded_is_the_count():
     told = before_the_trunks().play("one off each end so 2")
     assert told.talk.job.number("supply.trunks.0.count") == 2.0
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "nah just the one",
+        "nope, one thermostat",
+        "just one thermostat",
+        "single zone",
+        "no its all one",
+        "one thermostat in the hallway",
+        "one for the whole house",
+        "no, only one thermostat for everything",
+    ],
+)
+def test_one_thermostat_is_no_to_zones(line):
+    told = opened("zoned").play(line)
+    assert told.talk.job.word("house.zoned") == "no"
+
+
+@pytest.mark.parametrize("line", ["one upstairs one downstairs", "theres two units"])
+def test_more_thermostats_are_not_taken_for_one(line):
+    assert opened("zoned").play(line).talk.job.word("house.zoned") != "no"
+
+
+@pytest.mark.parametrize(
+    ("line", "warm"),
+    [
+        ("its freezing out", "no"),
+        ("it's freezing", "no"),
+        ("freezing cold out there", "no"),
+        ("not today, its cold", "no"),
+        ("nice day, 75", "yes"),
+    ],
+)
+def test_the_weather_told_at_the_question_of_the_weather_is_weather(line, warm):
+    told = opened("weather").play(line)
+    assert told.talk.job.word("site.weather_allows_cooling") == warm
+    assert not told.lines(Manner.ALARM)
+
+
+def test_freezing_indoors_is_no_weather():
+    told = opened("weather").play("its freezing in here")
+    assert told.lines(Manner.ALARM)
+    assert not told.talk.job.is_known("site.weather_allows_cooling")
+
+
+@pytest.mark.parametrize(
+    ("line", "gauge"),
+    [
+        ("yes and ive got tape and gauge", "yes"),
+        ("yeah it runs, got my tape and manometer", "yes"),
+        ("yes, i have a tape measure but no gauge", "no"),
+    ],
+)
+def test_tools_told_with_a_yes_are_taken_and_said(line, gauge):
+    told = opened("old_runs").play(line)
+    assert told.talk.job.word("old.works") == "yes"
+    assert told.talk.job.word("site.has_tape") == "yes"
+    assert told.talk.job.word("site.has_gauge") == gauge
+    assert "In the bag: tape" in told.text
+    assert told.key != "tools"
+
+
+@pytest.mark.parametrize(("line", "warm"), [("45 and raining", "no"), ("72 sunny", "yes")])
+def test_a_temperature_with_the_sky_is_the_weather(line, warm):
+    told = opened("weather").play(line)
+    assert told.talk.job.word("site.weather_allows_cooling") == warm
+
+
+def test_wrapped_said_with_a_size_is_sheet_metal_and_not_asked_again():
+    told = opened("trunk_size", trunk_count="two").play("both 16x8, wrapped")
+    assert told.talk.job.word("supply.trunks.0.material") == "galvanized"
+    assert told.key == "trunk_where"
+    told = opened("trunk_size", trunk_count="one").play("20x8 not wrapped")
+    assert told.key == "trunk_skin"
+
+
+def test_the_filters_place_told_in_the_plural_is_taken():
+    told = opened("filter").play("20x20x1 in the grilles")
+    assert told.talk.job.word("filters.0.place") == "grille"
+    assert told.key != "filter_place"
+
+
+def test_a_bare_inch_is_one_inch_of_liner():
+    told = opened("drop_size", trunk_count="one", trunk_size="20x8 bare").play("20x10", "lined")
+    told.play("outside", "inch")
+    assert told.talk.job.number("return.drops.0.liner_in") == 1.0
+
+
+def test_where_the_tape_was_is_echoed_once():
+    told = opened("trunk_where", trunk_count="one", trunk_size="20x8 metal").play("outside")
+    assert told.lines(Manner.ECHO) == ["Tape held: outside, on the metal."]
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "new 60k 95% furnace, no ac",
+        "60k 95% furnace, heat only",
+        "no cooling, 60k furnace 95%",
+        "60k 95% furnace without air conditioning",
+    ],
+)
+def test_no_cooling_said_with_the_equipment_asks_for_none(line):
+    told = Dialogue().play("no", line)
+    assert "no cooling" in told.lines(Manner.ECHO)[0]
+    assert told.talk.job.number("equipment.heating_input_btuh") == 60_000
+    assert told.key == "rise"
+    assert told.replayed() == told.state
+
+
+def test_cooling_told_later_is_asked_about_after_all():
+    told = Dialogue().play("no", "60k 95% furnace, no ac", "sorry, it gets a 3 ton ac")
+    assert told.talk.job.number("equipment.cooling_tons") == 3.0
+    assert told.key == "new_stages"
+
+
+@pytest.mark.parametrize("line", ["3 ton ac, no furnace", "3 ton cooling without a furnace"])
+def test_equipment_that_is_denied_does_not_go_in(line):
+    told = Dialogue().play("no", line)
+    assert told.talk.job.word("equipment.kind") is None
+    assert told.key == "new_kind"
+
+
+@pytest.mark.parametrize(
+    ("line", "cfm", "source"),
+    [
+        ("1350 by flow plate", 1350.0, "flow_plate"),
+        ("about 1,300 with the hood", 1300.0, "hood_sum"),
+    ],
+)
+def test_an_airflow_told_with_its_source_gives_both(line, cfm, source):
+    question = question_of("reading_airflow")
+    assert question is not None
+    found = listen(question, line, Job())
+    assert isinstance(found, Accepted)
+    assert found.values["cfm"] == cfm
+    assert [one.values["choice"] for one in found.others] == [source]
+
+
+@pytest.mark.parametrize("line", ["no cooling", "no strips", "no fittings"])
+def test_none_of_another_thing_is_not_none_of_what_is_asked(line):
+    told = opened("drop_size").play(line)
+    assert told.talk.job.length("return.drops") is None
+
+
+def test_no_drop_is_none_where_the_drop_is_asked():
+    assert opened("drop_size").play("no drop").talk.job.length("return.drops") == 0

@@ -1,7 +1,7 @@
 """ "What if" in the middle of a talk: answered with nothing kept, the open question asked again."""
 
 import pytest
-from support.dialogue import Dialogue
+from support.dialogue import Dialogue, opened
 
 from intake.interview.events import Answered
 from intake.interview.turns import Manner, Voice
@@ -153,10 +153,27 @@ def test_before_anything_is_known_it_says_so():
     assert not [event for event in told.events if isinstance(event, Answered)]
 
 
-def test_a_call_tries_nothing():
-    told = Dialogue(Voice.DISPATCHER).play("no", "what if it were 2.5 tons")
+@pytest.mark.parametrize(
+    "line",
+    [
+        "what if it were 2.5 tons",
+        "what if we went 3 ton",
+        "would 3 ton work",
+        "whats the biggest unit these ducts can take",
+    ],
+)
+def test_a_call_tries_nothing_and_says_where_it_is_tried(line):
+    told = opened("d_tons", Voice.DISPATCHER).play(line)
+    assert told.key == "d_tons"
+    assert told.talk.job.number("old.cooling_tons") is None
+    assert "tried on site" in told.lines(Manner.NOTE)[0]
     assert not told.lines(Manner.INSIGHT)
-    assert "Only tried" not in told.text
+    assert "what if" not in told.play("help").text
+
+
+def test_an_offered_answer_in_a_call_is_an_answer():
+    told = opened("d_tons", Voice.DISPATCHER).play("how about 3 tons")
+    assert told.talk.job.number("old.cooling_tons") == 3.0
 
 
 def test_the_help_names_it():

@@ -2,11 +2,13 @@
 
 import json
 import re
+from dataclasses import replace
 from html.parser import HTMLParser
 
 import numpy as np
 import pytest
 from pydantic import BaseModel, ConfigDict, ValidationError
+from support.dialogue import opened
 from support.verdicts import a_finding, a_job, a_mode, a_verdict, same
 
 from engine.job.belief import How, Known
@@ -15,7 +17,7 @@ from engine.job.modes import Mode
 from engine.judge import judge
 from engine.trade.limits import LIMITS, turned
 from engine.verdict import FindingStatus, ModeStatus, Verdict
-from intake.report.answers import TypedAnswer
+from intake.report.answers import TypedAnswer, stated_facts, typed_answers
 from intake.report.content import content_of
 from intake.report.html import report_html
 from intake.report.json import report_json, verdict_mapping
@@ -329,3 +331,34 @@ def test_a_report_with_every_list_empty_has_no_empty_section():
     content = content_of(Job(), Verdict(modes={}))
     assert not re.search(r"## [^\n]+\n\n(?:##|---)", report_markdown(content))
     assert "<ul>\n</ul>" not in report_html(content)
+
+
+def test_a_figure_at_a_start_is_no_numbered_item_and_stays_as_it_is():
+    assert escaped("16.5 to 33.5 hours") == "16.5 to 33.5 hours"
+    assert escaped("1. one") == "1\\. one"
+
+
+def test_words_and_counts_are_not_said_to_be_measured():
+    job = Job().with_facts(
+        {
+            "supply.trunks.0.material": Known("galvanized", How.MEASURED),
+            "supply.trunks.0.count": Known(2.0, How.MEASURED),
+            "supply.trunks.0.width_in": Known(20.0, How.MEASURED),
+        }
+    )
+    hows = {one.key.rsplit(".", 1)[-1]: one.how for one in stated_facts(job)}
+    assert hows == {"material": "seen on site", "count": "counted", "width_in": "measured"}
+
+
+def test_a_typed_line_stands_under_what_was_asked_for():
+    events = opened("old_runs").events
+    told = {one.question: one.text for one in typed_answers(events)}
+    assert told["New equipment"].startswith("3 ton single stage heat pump")
+    assert not any("_" in question for question in told)
+
+
+def test_a_change_that_ends_in_inches_keeps_its_full_stop():
+    verdict = a_verdict()
+    wider = replace(verdict.remedies[0], words="Fit a grille of 20 x 20 in.")
+    changed = replace(verdict, remedies=(wider, *verdict.remedies[1:]))
+    assert "20 x 20 in.:" in report_markdown(content_of(a_job(), changed))

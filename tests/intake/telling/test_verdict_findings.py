@@ -271,3 +271,8 @@ def test_every_check_reads_as_sentences_in_every_status(name, status):
     assert ".." not in told
     assert "{" not in told
     assert all(one[0].isupper() or one[0].isdigit() for one in re.split(r"(?<=[a-z)%]\.) ", told))
+
+
+def test_a_numbered_place_has_no_article():
+    sentence = finding_sentence(a_finding(where="supply trunk 1"))
+    assert sentence.startswith("Air in supply trunk 1 moves at")

@@ -16,15 +16,17 @@ from engine.verdict import (
     Verdict,
     Wanted,
 )
+from intake.telling.asking import enough_sentence
+from intake.telling.capacity import capacity_sentence
 from intake.telling.verdict import (
     DEFERS,
-    capacity_sentence,
     deciding,
     delivered_sentence,
     headline,
     short_verdict,
     status_sentence,
     verdict_lines,
+    way_is_open,
 )
 
 
@@ -287,3 +289,71 @@ def test_every_status_is_told_in_sentences(status, borderline, confidence):
         assert line[0].isupper() or line[0].isdigit()
         assert line.endswith((".", ":"))
         assert not any(word in line for word in ("_", "nan", "None", "  "))
+
+
+def test_an_airflow_that_changes_alone_would_clear_is_told_its_own_beside_the_whole_set():
+    both = (Mode.COOLING_HIGH, Mode.HEAT_PUMP_HEATING)
+    whole = RemedySet(("turning_vanes",), both, (8.0, 16.0), 0.95)
+    lines = verdict_lines(a_verdict(changes=whole), a_job())
+    heads = [line for line in lines if line.startswith("To make")]
+    assert [head.split(" (")[0] for head in heads] == [
+        "To make every airflow carry",
+        "To make heat pump heating alone carry",
+    ]
+
+
+def test_what_clears_it_isnt_said_to_be_nothing_while_a_narrow_place_is_only_assumed():
+    drop = a_finding(
+        check="return_drop_velocity", known=("equipment.cooling_tons",), over_share=0.7
+    )
+    mode = a_mode(findings=(a_finding(), drop))
+    told = verdict_lines(a_verdict(modes={Mode.COOLING_HIGH: mode}), a_job())[0]
+    assert told.endswith("what would clear it can't be said before more is measured.")
+    seen = a_mode(findings=(a_finding(), a_finding(check="return_drop_velocity", over_share=0.7)))
+    told = verdict_lines(a_verdict(modes={Mode.COOLING_HIGH: seen}), a_job())[0]
+    assert told.endswith("no change that was tried clears it.")
+
+
+def test_reasons_that_differ_only_in_their_figures_are_told_by_these():
+    modes = {
+        Mode.COOLING_HIGH: a_mode(),
+        Mode.HEATING_HIGH: a_mode(
+            mode=Mode.HEATING_HIGH, findings=(a_finding(figure=1100.0, mode=Mode.HEATING_HIGH),)
+        ),
+    }
+    lines = verdict_lines(a_verdict(modes=modes), a_job())
+    assert len([line for line in lines if line.startswith("Because: ")]) == 1
+    assert "For the same reasons as full cooling: supply trunk at 1,100 fpm." in lines
+
+
+def test_a_note_of_several_airflows_is_told_once_at_its_worst():
+    def note(figure, mode):
+        return a_finding(
+            check="filter_face_velocity", figure=figure, ratio=figure / 300.0, votes=False,
+            where="filter in the cabinet", recommended=300.0, maximum=None,
+            status=FindingStatus.TIGHT, mode=mode,
+        )  # fmt: skip
+
+    modes = {
+        mode: a_mode(mode=mode, findings=(a_finding(), note(figure, mode)))
+        for mode, figure in ((Mode.COOLING_HIGH, 410.0), (Mode.HEAT_PUMP_HEATING, 430.0))
+    }
+    notes = [one for one in verdict_lines(a_verdict(modes=modes), a_job()) if "Also" in one]
+    assert len(notes) == 1
+    assert notes[0].startswith("Also, in heat pump heating: Air meets the filter")
+    assert "430 fpm" in notes[0]
+
+
+def test_one_capacity_is_told_in_the_tons_of_one_airflow_alone():
+    modes = {
+        Mode.COOLING_HIGH: a_mode(),
+        Mode.HEAT_PUMP_HEATING: a_mode(mode=Mode.HEAT_PUMP_HEATING, target_cfm=same(1150.0)),
+    }
+    lines = verdict_lines(a_verdict(modes=modes), a_job())
+    assert len([line for line in lines if line.startswith("The most these ducts carry")]) == 1
+
+
+def test_the_way_is_open_while_what_would_clear_it_is_not_measured():
+    assert way_is_open(a_verdict(remedies=()))
+    assert not way_is_open(a_verdict())
+    assert "go on" in enough_sentence(settled=True, way_open=True)

@@ -75,3 +75,18 @@ def test_a_piece_that_somebody_named_is_called_so():
 )
 def test_a_belief_is_told_in_normal_form(key, belief, told):
     assert belief_words(key, belief) == told
+
+
+def test_a_hedged_word_is_told_as_not_sure_and_a_shape_as_it_is():
+    motor = Known("psc", How.PLATE, hedged=True)
+    assert belief_words("equipment.blower_kind", motor).endswith(", not sure")
+    assert belief_words("return.drops.0.shape", Known("rect", How.MEASURED, hedged=True)) == (
+        "rectangular"
+    )
+    assert belief_words("return.drops.0.width_in", Known(14.0, How.MEASURED, hedged=True)) == (
+        "about 14 in."
+    )
+
+
+def test_what_a_section_hangs_on_is_told_by_its_name():
+    assert value_words("supply.trunks.1.from", "supply.trunks.0") == "supply trunk 1"
