@@ -21,6 +21,7 @@ from intake.interview.talk import Talk, say
 from intake.interview.told import sentence, told
 from intake.interview.turns import Manner, Say, Voice
 from intake.reading.corrections import in_place
+from intake.reading.restated import replaced
 from intake.reading.result import Accepted, AskBack, AskKind, Command, CommandName
 
 __all__ = ["COMMANDS", "correct", "fitting", "known_lines", "obey"]
@@ -198,7 +199,7 @@ def correct(talk: Talk, command: Command, text: str) -> list[Say] | None:
     if command.fact_words == "swap":
         return _swap(talk, last, text)
     named = named_by(talk, command.fact_words or command.value_text or "")
-    named = named or _holding_old(talk, text)
+    named = named or _holding_old(talk, command, text)
     target = named or (question_of(last.question) if last else None)
     if target is None:
         return None
@@ -273,8 +274,10 @@ def fitting(
     return found
 
 
-def _holding_old(talk: Talk, text: str) -> Question | None:
+def _holding_old(talk: Talk, command: Command, text: str) -> Question | None:
     """The question whose answer holds the value that is called wrong ("17 not 11")."""
+    if command.old_text is not None:
+        return None
     match = _X_NOT_Y.search(text)
     if match is None:
         return None
@@ -301,6 +304,9 @@ def _rewritten(command: Command, earlier: Answered | None, text: str) -> list[st
     """The new value as it was typed, and the earlier text with the old value replaced."""
     value = command.value_text or ""
     found = [value]
+    if command.old_text is not None and earlier is not None:
+        whole = replaced(earlier.text, command.old_text, value)
+        return [whole, value] if whole else found
     swap = _X_NOT_Y.search(text)
     if swap and earlier is not None:
         old = re.compile(rf"(?<![\d.]){re.escape(swap['old'])}(?![\d.])")

@@ -9,6 +9,7 @@ from intake.interview.own_reading import OWN_FIELDS, read_own
 from intake.interview.question import Question
 from intake.interview.talk import Talk
 from intake.reading.clean import normalise
+from intake.reading.restated import looked_again, owns_up
 from intake.reading.result import Accepted, Command, CommandName, Reading
 from intake.reading.yes_no import read_yes_no
 
@@ -24,7 +25,7 @@ def plain_answer(talk: Talk, question: Question, command: Command, line: str) ->
     """What the open question takes of a line that only looks like a correction ("it's clean")."""
     if command.name is not CommandName.CORRECT or not command.value_text:
         return None
-    if command.fact_words:
+    if command.fact_words or command.old_text:
         return None
     if question.field == "yes_no" and _OPENS_WITH_NO.match(normalise(line)):
         fits = _TURNED.search(line) or _fits_before(talk, command.value_text)
@@ -32,7 +33,10 @@ def plain_answer(talk: Talk, question: Question, command: Command, line: str) ->
     if question.field in OWN_FIELDS and _OPENS_WITH_NO.match(normalise(line)):
         fits = _TURNED.search(line) or _fits_before(talk, command.value_text)
         return None if fits else read_own(question.field, line, question.choices)
-    if _CORRECTS.search(normalise(line)):
+    told = normalise(line)
+    if _CORRECTS.search(told) or owns_up(told):
+        return None
+    if looked_again(told) and talk.state.asked_back is None:
         return None
     found = listen(question, command.value_text, talk.state.job)
     return found if isinstance(found, Accepted) else None

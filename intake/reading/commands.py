@@ -11,6 +11,7 @@ import re
 from functools import cache, lru_cache
 from typing import Final
 
+from intake.reading.questions import ASKS, asked_about
 from intake.reading.result import Command, CommandName
 from intake.reading.words import words as words_of
 
@@ -33,7 +34,13 @@ KEYS: Final[dict[CommandName, str]] = {
         "|revisit|park that|park it|table that|hold that one|none of your business"
         "|different question|ask another|ask me another|skp|skipp|jump over|let's leave"
         "|bypass this|let's not do|let's not bother|don't do this one|no thanks|not this one"
-        "|give this one a miss|leave this one"
+        "|give this one a miss|leave this one|leave that blank|leave this blank"
+        "|leave that one blank"
+        "|leave this one blank|put nothing|put nothing down|hold off on|set that aside|set it aside"
+        "|put a pin in|ask me later|ask me that later|get back to that|get back to that one"
+        "|get back to it|get back to you|come back to it|come back to this|circle back to that"
+        "|save that one|save that for later|not gonna bother|don't bother with|keep moving"
+        "|keep it moving|on to the next one|what else you got|what else"
     ),
     CommandName.BACK: (
         "back|go back|goto previous|goto last|previous|prev|back up|backup|go backwards"
@@ -124,7 +131,13 @@ KEYS: Final[dict[CommandName, str]] = {
         "|read that again|read me the question|show the question|couldn't hear|can't hear"
         "|give me that again|hit me again|what you say|what'd you want|what again"
         "|what was that again|what's that again|what is that again|wasn't listening"
-        "|wasn't paying attention|zoned out|can you say that again|one more"
+        "|wasn't paying attention|zoned out|can you say that again|one more|run by me"
+        "|run that question by me|run it by me|run this by me|by me again|by me one more time"
+        "|go over that again|go through that again|go over it again|shoot that at me again"
+        "|throw that at me again|say that one more time|didn't get that|didn't quite get"
+        "|missed the question|missed it|reword|reword that|reword the question"
+        "|put it another way|put that another way|read it to me|read me that|you cut out"
+        "|you broke up|you're breaking up|lost you|couldn't make that out|what'd i miss"
     ),
     CommandName.SHOW: (
         "show|status|summary|summarize|recap|show me|what do you have|what have you got"
@@ -303,21 +316,33 @@ def as_command(text: str, field: str) -> Command | None:
             continue
         if end == i + 1 and words[i] in _WEAK and len(words) > _MOST_AROUND_WEAK:
             continue
-        rest = words[:i] + words[end:]
-        asked_for = all(word in _FILLER or table.get((word,)) is name for word in rest)
-        if asked_for and _is_whole(words, rest, name):
+        asked_for = _is_filler(words[:i], name) and _is_filler(words[end:], name)
+        if asked_for and _is_whole(words, words[:i] + words[end:], name):
             return Command(name)
-    if _TO_DO_WITH.match(" ".join(words)):
-        return Command(CommandName.WHY)
+    if field != "text" and words[0] in ASKS and (asks := asked_about(" ".join(words))):
+        return Command(asks)
     asked = _WHAT_IS.fullmatch(" ".join(words))
     if asked is not None and field != "text":
         return Command(CommandName.HELP, fact_words=asked["what"])
     return None
 
 
-_TO_DO_WITH: Final = re.compile(
-    r"what(?:'s| does| has| do)? (?:that|this|it|these|those)(?: got| have| has)? to do with\b"
-)
+def _is_filler(words: list[str], name: CommandName) -> bool:
+    """Whether words beside a key phrase say nothing else, or the same once more."""
+    table = _by_phrase()
+    i = 0
+    while i < len(words):
+        if words[i] in _FILLER or table.get((words[i],)) is name:
+            i += 1
+        elif table.get(tuple(words[i : i + 2])) is name:
+            i += 2
+        elif table.get(tuple(words[i : i + 3])) is name:
+            i += 3
+        else:
+            return False
+    return True
+
+
 _WHAT_IS: Final = re.compile(
     r"(?:and |so |ok |um )?(?:what(?:'s| is| are| do you mean by)|define|explain"
     r"|how do you mean) (?:an? |the )?(?P<what>[a-z' ]{2,40})"

@@ -6,6 +6,7 @@ import re
 from collections.abc import Callable
 from typing import Final
 
+from intake.reading.restated import Restated, restated
 from intake.reading.result import Command, CommandName, Previous
 from intake.reading.words import words
 
@@ -123,6 +124,13 @@ _FACT: Final = re.compile(
     r"|meant to be )?(?P<new>(?:[-+.]?\d|[a-z]+teen|[a-z]+ty\b|one|two|three|four|five|six"
     r"|seven|eight|nine|ten|eleven|twelve).*)$"
 )
+_TOLD_BEFORE: Final = re.compile(
+    r"(?<=\w) (?:that )?i (?:gave you|gave|told you|put in|put down|put|entered|typed(?: in)?"
+    r"|said|wrote"
+    r"(?: down)?|had)(?: (?:before|earlier|first|a while ago|a minute ago|last|just now))*"
+    r"(?= (?:should|was|is|needs|ought)\b)"
+)
+"""When another fact was told ("the airflow I gave you before should be ...")."""
 _FACT_WORDS: Final = words(
     """
     filter trunk return supply drop plenum coil static grille length elevation duct main branch
@@ -170,6 +178,13 @@ def correction(
         return None
     body = _OWNED_UP.sub("", _MARKER.sub("", line)).strip()
     marked = body != line
+    if "i " in body and (without := _TOLD_BEFORE.sub("", body)) != body:
+        body = without
+    elif previous is not None:
+        swapped = _SWAPPED.search(line) is not None
+        anew = restated(body, previous, reads, marked=marked or swapped)
+        if anew is not None and _meant_for_it(anew, body, field, reads):
+            return Command(CommandName.CORRECT, _as_typed(anew.value, typed), None, anew.old)
     if _SWAPPED.search(line):
         return Command(CommandName.CORRECT, None, "swap")
     found = _by_pattern(body, marked, field, previous) or _by_word(body, marked, previous, reads)
@@ -177,10 +192,24 @@ def correction(
         return None
     value, fact = found
     value = value.strip(" ,!;:").rstrip(".- ") if value is not None else None
-    if value and value in typed.lower():
-        place = typed.lower().index(value)
-        value = typed[place : place + len(value)]
-    return Command(CommandName.CORRECT, value or None, fact)
+    return Command(CommandName.CORRECT, _as_typed(value, typed) or None, fact)
+
+
+def _meant_for_it(anew: Restated, body: str, field: str, reads: Callable[[str, str], bool]) -> bool:
+    """Whether a new value is meant for the last answer, not for another or the open question."""
+    if anew.old is not None:
+        return True
+    if _split_fact(body)[1]:
+        return False
+    return anew.sure or field == "command" or not reads(field, anew.value)
+
+
+def _as_typed(value: str | None, typed: str) -> str | None:
+    """A normalised value as it stands in the text, where it stands there as is."""
+    if not value or value not in typed.lower():
+        return value
+    place = typed.lower().index(value)
+    return typed[place : place + len(value)]
 
 
 def _by_word(
@@ -288,6 +317,8 @@ def in_place(earlier: str, value: str) -> str | None:
     return earlier[: told[0].start()] + value.strip() + earlier[told[0].end() :]
 
 
+_THAT_ONE: Final = re.compile(r"\b[a-z]+ one$")
+"""What is no figure ("not the bedroom one")."""
 _MEANT: Final = re.compile(r"[,.;]\s*i (?:meant|mean)(?: to (?:say|type|put))? (?P<new>\S.*)$")
 
 
@@ -297,7 +328,7 @@ def _clean_new(new: str) -> str:
     if meant is not None:
         new = meant["new"]
     match = _NOT_OLD.match(new)
-    if match and _DIGIT.search(match["new"]) and _DIGIT.search(match["old"]):
+    if match and _DIGIT.search(match["new"]) and _DIGIT.search(_THAT_ONE.sub("", match["old"])):
         new = match["new"]
     new = re.sub(
         r",? (?:on|for|with) (?:that|the|my) (?:last|previous) (?:one|answer|number)$", "", new

@@ -18,6 +18,7 @@ from intake.reading.duct_parts import (
     read_round_letter,
     sorted_parts,
     taped_around,
+    told_of_jacket,
 )
 from intake.reading.duct_runs import Runs, counted_runs
 from intake.reading.echo import echo, figure
@@ -32,12 +33,18 @@ from intake.reading.words import words
 __all__ = ["read_duct"]
 
 _COLOUR_OF_JACKET: Final = re.compile(
-    r"\b(?:black|silver|gr[ae]y|clear|plastic|foil|poly|white|torn|ripped|old) jacket\b"
+    r"\b(?:r ?-? ?[0-9](?:\.[0-9])?|black|silver|gr[ae]y|clear|plastic|foil|poly|white|torn"
+    r"|ripped|old) jacket\b"
 )
 _LARGEST_BRANCH_IN: Final = 12.0
 _RUNS: Final = words("runs branches takeoffs leads")
 """Ducts that are round where only their diameter is told; so are three or more of anything."""
 
+_ONE_OF_THEM: Final = re.compile(
+    r"\bthe (?:big|bigger|biggest|large|larger|small|smaller|first|second|other|main|left"
+    r"|right|front"
+    r"|back|long|longer|upper|lower|near|far) one(?:'s| is| was| measures)\b"
+)
 _CHANGES: Final = words(
     """reduces reducing reduced reducer reduction tapers tapering tapered necks necked shrinks
     shrinking narrows narrowing transitions transition steps stepping minus less until til"""
@@ -82,6 +89,12 @@ def read_duct(said: Scan) -> Reading | None:
     one_end = only_one_end(said, parts)
     if one_end is not None:
         return one_end
+    if any(count > 1 for count in parts.counts) and _ONE_OF_THEM.search(said.text):
+        return AskBack(
+            "Is that the size of one of them, or of all? One at a time, please.",
+            (),
+            AskKind.TWO_READINGS,
+        )
     sizes = [size for size in parts.sizes if not size.negated] or parts.sizes
     if len(sizes) > 1:
         return _several(said, sizes, materials)
@@ -205,9 +218,7 @@ def _sized(said: Scan, size: Size, parts: DuctParts, materials: tuple[str, ...])
         )
     shape = "oval" if said.says("shape.oval") else "rect"
     sides = size.sides[:2]
-    if any(side.token is not None and side.token.comma == "decimal" for side in sides) and not any(
-        side.unit in METRIC for side in sides
-    ):
+    if any(_may_be_two(side) for side in sides) and not any(side.unit in METRIC for side in sides):
         return AskBack(
             "Is the comma a decimal point? Please give width by height in inches.",
             (),
@@ -223,6 +234,12 @@ def _sized(said: Scan, size: Size, parts: DuctParts, materials: tuple[str, ...])
             AskKind.TWO_READINGS,
         )
     return checked(said, values)
+
+
+def _may_be_two(side: Item) -> bool:
+    """Whether a comma may part two numbers; "12,5" is a half, since a pair is typed "12, 5"."""
+    token = side.token
+    return token is not None and token.comma == "decimal" and not token.text.endswith((",5", ",25"))
 
 
 def _no_round(said: Scan, materials: tuple[str, ...]) -> bool:
@@ -265,7 +282,11 @@ def _single(said: Scan, parts: DuctParts, materials: tuple[str, ...]) -> Reading
     jacketed = not _COLOUR_OF_JACKET.search(said.text) and said.says(
         "place.jacket", "place.over wrap", "place.outside"
     )
-    if "flex" in materials and jacketed and not said.says("place.core", "place.inside"):
+    beside = any(
+        n.kind == "num" and told_of_jacket(said.items, k) for k, n in enumerate(said.items)
+    )
+    jacketed = jacketed and not (beside or said.says("place.core", "place.inside"))
+    if "flex" in materials and jacketed:
         return AskBack(
             f"That is the jacket, {figure(value)} in. How wide is the core inside it, in inches?",
             (reading,),

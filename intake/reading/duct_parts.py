@@ -8,6 +8,7 @@ from typing import Final
 
 from intake.reading.scan import Item, Scan
 from intake.reading.sizes import Size, count_of, find_sizes, inches
+from intake.reading.words import words
 
 __all__ = [
     "LENGTH_UNITS",
@@ -17,6 +18,7 @@ __all__ = [
     "read_round_letter",
     "sorted_parts",
     "taped_around",
+    "told_of_jacket",
 ]
 
 LENGTH_UNITS: Final = frozenset(("ft", "yd", "m", "mi"))
@@ -90,6 +92,8 @@ def sorted_parts(said: Scan) -> DuctParts:
 def _is_over_jacket(items: list[Item], i: int) -> bool:
     """The outside of insulated flex, where the core is given too: "10 in core, 14 over jacket"."""
     flexible = any(item.means("material.flex") for item in items)
+    if flexible and told_of_jacket(items, i):
+        return True
     core = ("place.core", "place.inside") if flexible else ("place.core",)
     if not any(item.means(*core) for item in items):
         return False
@@ -109,9 +113,43 @@ def _is_counted(items: list[Item], i: int) -> bool:
         return False
     following = items[i + 1] if i + 1 < len(items) else None
     before = items[i - 1] if i else None
+    if following is not None and _several_of(items, i):
+        return True
     if following is not None and following.means("noun.count"):
         return not (following.text == "each" or following.text == "total")
     return before is not None and before.text in ("qty", "quantity")
+
+
+_MEASURES: Final = words("is measures about around are was runs like roughly maybe")
+
+
+def told_of_jacket(items: list[Item], i: int) -> bool:
+    """ "6 inch flex, jacket measures about 10": the larger number behind the jacket."""
+    k = i - 1
+    while k >= 0 and items[k].text in _MEASURES:
+        k -= 1
+    others = [item for item in items[: max(k, 0)] if item.kind == "num" and item.unit != "ft"]
+    return (
+        k >= 0
+        and items[k].means("place.jacket", "place.outside")
+        and any(inches(item) < inches(items[i]) for item in others)
+    )
+
+
+_HOSES: Final = words("hoses pipes tubes slinkies snakes worms accordions flexes ducts bays joists")
+
+
+def _several_of(items: list[Item], i: int) -> bool:
+    """ "3 slinky hoses, 8 inch": ducts named by what they are of, beside a size."""
+    k = i + 1
+    while k + 1 < len(items) and items[k].means("material."):
+        if items[k].text.split()[-1] in _HOSES:
+            break
+        k += 1
+    named = items[k].means("material.", "shape.roundish") and items[k].text.split()[-1] in _HOSES
+    return named and any(
+        item.kind == "num" and item.unit in ("in", "mm", "cm") for item in items[k + 1 :]
+    )
 
 
 def _is_aside(items: list[Item], i: int) -> bool:

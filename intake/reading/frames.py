@@ -131,6 +131,10 @@ _IF: Final = re.compile(
     r"|\bunless\b(?! i'?m (?:wrong|mistaken|misreading|reading it wrong|blind|crazy))"
     r"|\b(?:it |that )?(?:all )?depends\b(?! on how (?:close|exact))"
 )
+_NOT_KNOWN_IF: Final = re.compile(
+    r"\b(?:know|tell|see|sure|say|idea|clue|check(?:ed)?|remember|look(?:ed)?|certain) if\b"
+)
+"""Not a condition, but that something isn't known."""
 _BE: Final = r"(?:is|are|was|were|isn'?t|aren'?t|does|do|did|should|would|will|shall|could|can)"
 _ASKED: Final = re.compile(
     r"^(?:(?:so|wait|um|uh|hmm|well|ok|hey|and|or|but|sorry)[, ]+)*(?:"
@@ -178,11 +182,14 @@ _PLANNED: Final = re.compile(
     r"|prints?|blueprints?|design\w*|spec\w*|advertised|quoted?|on paper)\b"
 )
 _RATED: Final = re.compile(
-    r"\b(?:rated?|rating|table|chart|book|plate says|set ?point|set (?:to|at|for|on))\b"
+    r"\b(?:rated?|rating|table|chart|book|set ?point|set (?:to|at|for|on)|(?:plate|tag"
+    r"|sticker|label"
+    r"|manual|nameplate)(?:'s| says| shows| lists| is| calls for)|max(?:imum)?)\b"
 )
 """What a table or plate says, beside a reading of what varies."""
 _REAL: Final = re.compile(
-    r"\b(?:got|getting|gets|only|measur\w*|actual\w*|really|in reality|i (?:got|get|see|read|have"
+    r"\b(?:got|getting|gets|only|measur\w*|actual\w*|really|in reality|(?:i'?m"
+    r"|we'?re) (?:reading|getting|seeing|at)|i (?:got|get|see|read|have"
     r"|found|count\w*)|reads"
     r"|tape\w*|turned out|turns out|they (?:put|used|installed|ran)|it'?s|its|it is)\b"
 )
@@ -304,6 +311,8 @@ def _frame_of(field: str, clause: str, question: str) -> Frame | None:
         number is not None or field in _WORDED
     ):
         return Frame.ASKED
+    if number is None and field not in _WORDED and _NOT_KNOWN_IF.search(clause):
+        return None
     if _IF.search(clause) or (field in _FIGURE and re.search(r"\bsometimes\b", clause)):
         return Frame.CONDITIONAL
     if number is None and field not in _WORDED:

@@ -93,6 +93,19 @@ _SAYINGS: Final = tuple(
             r"|sure)\b)",
             "",
         ),
+        (
+            r"^(?:i )?(?:kinda|kind of|sorta|sort of|seriously|really|highly|strongly"
+            r"|sincerely|rather"
+            r"|pretty much|do) doubt (?=(?:it|that)\b)",
+            "i doubt ",
+        ),
+        (
+            r"^((?:not a|no|fat) chance|no way|(?:hell|heck) no|(?:absolutely|definitely|certainly)"
+            r" not|not even close|not by a long shot|nowhere near)(?:[,.!;]+"
+            r"| -) (?!.*\b(?:but|yes|yeah"
+            r"|though|except|unless|until|if|to)\b).*$",
+            r"\1",
+        ),
         (r"^used to,? (?:but )?(?:not|never) (?:since|any ?more|lately|now|for|in)\b", "no,"),
         (r"\bnever (?:leave|go|travel|work)\b.*\bwithout (?:it|one|them|mine)\b", "always have it"),
         (

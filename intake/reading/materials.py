@@ -26,8 +26,8 @@ _BAYS: Final = {"panned_joist", "stud_bay"}
 
 _NO: Final = words(
     """
-    not no isn't isnt without never wasn't wasnt aint ain't wouldn't don't doesn't aren't forget
-    scratch nix instead thought figured assumed
+    not no isn't isnt dont without never wasn't wasnt aint ain't wouldn't don't doesn't aren't
+    forget scratch nix instead thought figured assumed
     """
 )
 _BESIDE: Final = words("below beneath above past beside")
@@ -65,7 +65,50 @@ def _is_accessory(items: list[Item], i: int) -> bool:
     return at_once or foil
 
 
+_NOT_KNOWN: Final = words(
+    """
+    know sure tell see say idea clue certain checked looked remember telling guess unsure unknown
+    check look wonder wondering recall
+    """
+)
+_WHETHER: Final = words("if whether about on for what which")
+_NOR_KNOWN: Final = words("don't dont not can't cant couldn't couldnt no didn't didnt haven't hard")
+
+
+def _not_known(items: list[Item], i: int) -> bool:
+    """ "don't know if there's liner", "no idea on the lining", "liner unknown"."""
+    before = [word for item in items[max(0, i - 9) : i] for word in item.text.split()]
+    for place in range(len(before) - 1, -1, -1):
+        if before[place] in _WHETHER:
+            lead = before[max(0, place - 4) : place]
+            if set(lead) & _NOT_KNOWN and set(lead) & (_NOR_KNOWN | {"unsure", "wondering"}):
+                return True
+        if before[place] in _STOPS:
+            break
+    behind = [item.text for item in items[i + 1 : i + 4]]
+    return bool(behind) and (
+        behind[0] in ("unknown", "unsure") or behind[:3] in (["or", "not", ","], ["or", "no", ","])
+    )
+
+
+_STOPS: Final = words(", . ; but")
+_THINK: Final = words("think believe reckon figure see find")
+_PERHAPS: Final = words("maybe perhaps possibly")
+_MAY_BE: Final = (["might", "be"], ["may", "be"], ["could", "be"])
+"""What leaves a liner open, which is asked about by itself."""
+
+
 def _denied(items: list[Item], i: int) -> bool:
+    before = [item.text for item in items[max(0, i - 4) : i]]
+    if before[-3:] == ["used", "to", "be"] or _not_known(items, i):
+        return True
+    sized = items[i].means("material.lined_metal") and any(n.kind == "num" for n in items)
+    if sized and before and (before[-1] in _PERHAPS or before[-2:] in _MAY_BE):
+        return True
+    if len(before) == 4 and before[0] in _NO and before[1] in _THINK and before[2:] == ["it", "is"]:
+        return True
+    if len(before) > 2 and before[-3] in _NO and before[-2] in _THINK:
+        return True
     for k in range(i - 1, max(i - 4, -1), -1):
         text = items[k].text
         if text in _NO:
@@ -122,6 +165,8 @@ def _settled(names: set[str], items: list[Item]) -> tuple[str, ...]:
 def _touching(items: list[Item]) -> bool:
     """Whether flex and another material's word are neighbours ("aluminum flex")."""
     for one, two in itertools.pairwise(items):
+        if one.means("material.mixed") or two.means("material.mixed"):
+            continue
         both = one.means("material.") and two.means("material.")
         if both and one.means("material.flex") != two.means("material.flex"):
             return True

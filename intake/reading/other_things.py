@@ -11,8 +11,8 @@ __all__ = ["is_other_thing"]
 _FOREIGN: Final = (
     "soffit|chase|bulkhead|crawl|crawl ?space|room|bedroom|bathroom|kitchen|basement|house|garage"
     "|attic|closet|window|door|doorway|hatch"
-    "|access panel|panel|sheet(?! ?(?:m[eai][td][a-z]*|steel|iron|tin))|plywood|drywall|board of"
-    "|table|tile|tiles|slab|yard|deck"
+    "|access panel|panel|sheet(?! ?(?:m[eai][td][a-z]*|mtl|steel|iron|tin))|plywood|drywall"
+    "|board of|table|tile|tiles|slab|yard|deck"
     "|truck|trailer|shed|addition|living room|den|hall|picture|photo|beam|post|lumber|opening in"
     " the floor|chimney|water heater|tv|rug"
 )
@@ -35,7 +35,8 @@ _DESCRIBING: Final = (
     r"|front|back|whole|furnace|attic|metal|plastic) )*"
 )
 _STILL: Final = (
-    r"(?! (?:boot|boots|box|stack|head|can|drop|duct|trunk|plenum|return|supply|grille))"
+    r"(?! (?:boot|boots|box|stack|head|can|drop|duct|trunk|plenum|return|supply|grilles?|grills?"
+    r"|grate|vent))"
 )
 
 

@@ -17,6 +17,7 @@ from intake.reading.corrections import correction
 from intake.reading.counts import read_count, read_percent, read_year
 from intake.reading.duct import read_duct
 from intake.reading.echo import echo
+from intake.reading.excused import led
 from intake.reading.filters import read_filter
 from intake.reading.fittings import read_fittings
 from intake.reading.grilles import read_grille
@@ -26,6 +27,7 @@ from intake.reading.manner import cant_say, excuse, sureness
 from intake.reading.numbers import something_else
 from intake.reading.owned import without_joined, without_refrigerant, without_size
 from intake.reading.phrasing import dated, elsewhere
+from intake.reading.restated import sets_anew
 from intake.reading.result import (
     Accepted,
     AskBack,
@@ -44,6 +46,7 @@ from intake.reading.standing import standing
 from intake.reading.static import read_static
 from intake.reading.tables import read_blower_table, read_cooling_rows
 from intake.reading.temperature import read_rise_range, read_temperature
+from intake.reading.unit_doubt import unit_doubt
 from intake.reading.words import words
 from intake.reading.yes_no import read_yes_no
 
@@ -151,11 +154,19 @@ def read(
     command = as_command(line, field)
     if command is not None and command.name is CommandName.HELP and _NO_IDEA.search(line):
         return Unknown("You can't say.")
+    if command is not None and previous is not None and sets_anew(line):
+        command = None
     if command is not None and not _is_answer(command, field, line, question):
         return command
-    changed = correction(line, field, previous, typed, lambda f, t: _reads(f, t, choices))
+    changed = correction(
+        line, field, previous, typed, lambda f, t: _reads(f, t, choices if f == field else ())
+    )
     if changed is not None and not _answers_here(changed, field, previous, choices):
         return changed
+    if "," in line or " - " in line:
+        excused = led(line, field)
+        if excused is not None and not _reads(field, excused[1], choices, question):
+            return excused[0]
     if field in _PASTED and not cant_say(line):
         return Rejected(f"I need {wanted}.")
     if field in _PASTED:
@@ -171,6 +182,8 @@ def read(
         return Rejected(f"I still need {wanted}.")
     if field in _NUMERIC and _TELEPHONE.search(line):
         return Rejected(f"That looks like a telephone number. I need {wanted}.")
+    if field in _NUMERIC and " or " in line and (doubt := unit_doubt(line)) is not None:
+        return doubt
     found = reads(field, line)
     if not isinstance(found, Accepted) and field in _NUMERIC:
         found = second_thought(field, line, reads) or split_off(field, line, reads) or found
@@ -209,18 +222,20 @@ def _answers_here(
 ) -> bool:
     """Whether a marked value ("sorry, 1200 cfm") fits the open question and not the last one."""
     value = changed.value_text
-    if field == "command" or previous is None or value is None or changed.fact_words is not None:
+    if field == "command" or previous is None or value is None:
+        return False
+    if changed.fact_words is not None or changed.old_text is not None:
         return False
     if field == previous.field or _reads(previous.field, normalise(value), choices):
         return False
     return _reads(field, normalise(value), choices)
 
 
-def _reads(field: str, text: str, choices: Sequence[str]) -> bool:
+def _reads(field: str, text: str, choices: Sequence[str], question: str = "") -> bool:
     """Whether a field reads a text as a plain answer."""
     if field not in WANTED or field in _PASTED or field in ("command", "text"):
         return False
-    return isinstance(_read_field(field, text, "", choices, None, None), Accepted)
+    return isinstance(_read_field(field, text, question, choices, None, None), Accepted)
 
 
 _ALSO_ANSWERS: Final = frozenset(

@@ -175,11 +175,13 @@ class Command:
         name: What to do.
         value_text: For a correction, the new value as it was typed; None if no value was given.
         fact_words: For a correction or a question, the words that name the fact meant.
+        old_text: For a correction, the value that is taken back, where it is said.
     """
 
     name: CommandName
     value_text: str | None = None
     fact_words: str | None = None
+    old_text: str | None = None
 
 
 Reading: TypeAlias = Accepted | AskBack | Unknown | Rejected | Command

@@ -15,6 +15,7 @@ __all__ = ["in_plain_words"]
 
 _NUMBER: Final = r"[0-9]+(?:\.[0-9]+)?(?: [0-9]/[0-9]+)?"
 _INCHES: Final = r" ?(?:inches|inch|in|\")?"
+_COUNT: Final = r"[2-9]|two|three|four|five|six|seven|eight|nine|ten"
 _SIZED: Final = words("duct filter grille")
 _LINED: Final = words("duct material")
 _LEAST: Final = (
@@ -75,6 +76,23 @@ _OF_SIZES: Final = tuple(
         (rf"({_NUMBER}){_INCHES} ?x ?({_NUMBER}){_INCHES} ?\(? ?h ?x ?w ?\)?(?![a-z])", r"\2 x \1"),
         (r"\((w|h|wide|tall|high|deep|width|height)\)", r" \1"),
         (r"\bpainted over\b", "painted"),
+        (
+            r"\b(drywall|drywalled|sheetrock|plaster|plywood|osb|lined|lining|liner|taped|sealed|open"
+            r"|insulated|insulation|dirty|painted|finished|wrapped|foil|paneling|studs|capped|loaded)"
+            r"(?: is| are)?,?(?: on| from| at)? both (?:sides|ends|edges|faces)\b",
+            r"\1",
+        ),
+        (r"\bone (?:big|large|long|huge|small|little|old|main|giant|single) one,? ?", "a big, "),
+        (
+            rf"^(?:there(?:'s| are)? |we have |we got |i (?:got|have|see|count) |it has |got )?"
+            rf"({_COUNT}) ((?!(?:bed|bath)?rooms?\b|floors?\b|stories\b"
+            rf"|elbows?\b)[a-z ]{{3,40}}?),?"
+            r" (?:and )?(?:they'?re |they are |are |is )?(?:all|each|every one|each one"
+            r"|each one is)"
+            r"(?: of them)?(?: is| are|'s| about)? (?=[0-9a-z.-]+ ?(?:in|inch|inches"
+            r"|\")? ?(?:x|by|\*) ?)",
+            r"\2, (\1) ",
+        ),
     )
 )
 _OF_OTHERS: Final = (
@@ -124,10 +142,23 @@ _OF_FLOWS: Final = tuple(
         (r"\b(?:blink(?:s|ed)?|flash(?:es|ed)?) [0-9]{1,2}(?: times)?\b(?=.*[0-9]{3})", "blinks"),
         (r"\b[0-9]{1,2} (?:blinks?|flashes)\b(?=.*[0-9]{3})", "blinks"),
         (
-            r"(?<=[0-9]) ?(?:at|@) (?:about )?(0?\.[0-9]+)(?= |$)(?! ?(?:k|in|iwc|wc))",
+            r"(?:(?<=[0-9])|(?<= )) ?(?:at|@) (?:about )?(0?\.[0-9]+)(?= |,|$)(?! ?(?:k|in"
+            r"|iwc|wc))",
             r" at \1 iwc",
         ),
     )
+)
+_OF_PLATES: Final = re.compile(
+    r"\b(?:max\.?|min\.?|maximum|minimum)? ?(?:fuse|breaker|hacr|overcurrent|circuit|ckt|mca"
+    r"|mop|mocp"
+    r"|rla|lra|fla|ampacity|hz|phase|manifold|gas press(?:ure)?|factory charge|charge)"
+    r"(?: (?:size|device|amps?|breaker|protection|press(?:ure)?))?[ .:=]*[0-9][0-9./]*"
+    r"(?: ?(?:amps?|a|v|volts?|hz|lbs?|oz|psig?|in\.? ?w\.?c\.?|iwc|wc)\b)*"
+)
+"""Figures of a name plate that are no capacity."""
+_PLATE_WORDS: Final = re.compile(
+    r"\b(?:fuse|breaker|hacr|overcurrent|circuit|ckt|mca|mop|mocp|[rlf]la|ampacity|hz|phase|manifold"
+    r"|press|pressure|charge)\b"
 )
 _OF_PLACES: Final = re.compile(
     r"\bpop(?:ulation)?\.?:? ?[0-9][0-9,]*|\b(?:and )?(?:the |my |our )?zip(?: code)?(?:'s| is|:)?"
@@ -169,7 +200,7 @@ _ONE_MOMENT: Final = re.compile(
     r"|one))[.,]?"
 )
 _TRIGGER: Final = re.compile(
-    r"\(|pop|zip|h ?x ?w|\bsec|moment|minute|\bmin\b|"
+    r"\(|\bboth |\beach\b|\ball |\bone [a-z]+ one\b|pop|zip|h ?x ?w|\bsec|moment|minute|\bmin\b|"
     r"way|side|across|bottom|top|flat|horiz|left|square|open|call|avail|working|staffed|4 ?x ?4"
     r"|paint"
     r"|insul|cellulose|fluff|blown|joist|stud|framing|lumber|rafter|block|2 ?x ?(?:4|6|8|1)"
@@ -192,7 +223,7 @@ def in_plain_words(line: str, field: str) -> str:
         line = _ISH.sub(r"about \1 ", line)
     if " and a " in line:
         line = _BARE_UNIT.sub(r"a \1 ", line)
-    if _TRIGGER.search(line) is None:
+    if _TRIGGER.search(line) is None and not (field == "capacity" and _PLATE_WORDS.search(line)):
         return line
     line = _BURIED.sub("buried", _ONE_MOMENT.sub("", line))
     if field in _SIZED:
@@ -207,6 +238,9 @@ def in_plain_words(line: str, field: str) -> str:
             line = _MIN_MAX[0].sub(_MIN_MAX[1], line, count=1)
     if field == "elevation":
         without = _OF_PLACES.sub("", line)
+        line = without if re.search("[0-9]", without) else line
+    if field == "capacity" and _PLATE_WORDS.search(line):
+        without = _OF_PLATES.sub("", line)
         line = without if re.search("[0-9]", without) else line
     if field == "airflow":
         for pattern, plain in _OF_FLOWS:

@@ -72,7 +72,7 @@ def scanned(text: str, field_name: str) -> Scan:
     while i < len(tokens):
         i = _item(tokens, i, field_name, found.items)
     if "/" in line or "-" in line:
-        _share_foreign_units(found.items)
+        _share_foreign_units(found.items, field_name)
     found.items = _one_length(found.items)
     _set_negated(found.items, field_name)
     return found
@@ -321,11 +321,12 @@ def _is_inches(items: list[Item], i: int, j: int) -> bool:
 _FOREIGN: Final = words("volt amp hertz rpm years dollars seer")
 
 
-def _share_foreign_units(items: list[Item]) -> None:
+def _share_foreign_units(items: list[Item], field_name: str) -> None:
     """ "208/230 volt": the first number is of the second one's kind."""
     for one, sign, two in zip(items, items[1:], items[2:], strict=False):
         numbers = one.kind == "num" and two.kind == "num" and not one.unit
-        if numbers and sign.text in ("/", "-") and two.unit in _FOREIGN:
+        degrees = two.unit in ("degf", "degc") and field_name not in ("temperature", "rise_range")
+        if numbers and sign.text in ("/", "-") and (two.unit in _FOREIGN or degrees):
             one.unit = two.unit
 
 

@@ -201,7 +201,7 @@ SPELLINGS: Final[dict[str, str]] = {
     "mpr": "mpr|fpr",
     "rvalue": "rvalue|r value|r",
     "ga": "ga|gauge|gage|guage|gauges",
-    "volt": "volt|volts|vac|vdc",
+    "volt": "volt|volts|vac|vdc|v",
     "amp": "amp|amps|ampere|amperes",
     "hertz": "hz|hertz",
     "rpm": "rpm|rpms",

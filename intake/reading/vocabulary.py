@@ -28,7 +28,8 @@ MEANINGS: Final[dict[str, str]] = {
         "metal pipe|steel pipe|tin pipe|galvanized pipe|galv pipe|pvc pipe|plastic pipe"
         "|in across|inches across|inch across|across|pipe|pipes|pip|hose|hoses|tube|tubes"
         "|tubing|spiral|snap lock|snaplock|snap|round pipe|hard pipe|spiro|spiral pipe|runout"
-        "|runouts|run out|dryer duct|stovepipe|stove pipe|snap-lock"
+        "|hard pipes|metal pipes|steel pipes|tin pipes|galvanized pipes|galv pipes"
+        "|round pipes|runouts|run out|dryer duct|stovepipe|stove pipe|snap-lock"
     ),
     # --- materials ---
     "material.galvanized": (
@@ -42,7 +43,8 @@ MEANINGS: Final[dict[str, str]] = {
         "|it rings|rings when tapped|sounds like metal|sounds hollow|metal box|metal duct"
         "|sheetmtl|shtmtl|shtmetal|sht metal|sht mtl|sheet mtl|s m|mtl|tin duct"
         "|rigid metal|rigid pipe"
-        "|ductwork metal|snap-lock|tin can"
+        "|ductwork metal|snap-lock|tin can|hard pipes|metal pipes|steel pipes|tin pipes|rigid pipes"
+        "|galvanized pipes|galv pipes|hard round|hard ducts|metal ducts|tin ducts"
     ),
     "material.flex": (
         "flex|flexes|fex|flec|flex core|flex jacket|flexi|flexy|flexible|flex duct|flexible duct"
@@ -72,6 +74,7 @@ MEANINGS: Final[dict[str, str]] = {
         "|fibre board|fibreboard|fiberglass board|fibreglass board|glass board"
         "|cardboard with foil|cardboard like with foil|like cardboard with foil"
         "|cardboard looking with foil|cardboard and foil|fiberglass duct board"
+        "|fiberglass bord|fibreglass bord|fiber bord|glass bord|fiberglass borad"
         "|fibreglass duct board|fiber glass board|fiberglass duct|fibreglass duct|fiber bored"
         "|duct-board|foil board|foil faced board|foil-faced board|board|yellow board"
         "|rigid board|rigid fiberglass|rigid fibreglass|fiber duct|fiberduct|glass fiber board"
@@ -160,7 +163,10 @@ MEANINGS: Final[dict[str, str]] = {
         "|insulation all around|covered in insulation|covered with insulation|overwrap"
         "|fiberglass around it|fiberglass on the outside|fiberglass outside"
         "|insulation wrapped around it|pink insulation around it|outside is insulated"
-        "|outside insulated"
+        "|outside insulated|blanket wrapped|blanket wrapped around|blanket wrap|blanket over it"
+        "|batts wrapped around|batt wrapped around|blanket wrapped around the outside"
+        "|blanket wrapped around it|insulation wrapped around the outside|blanket around it"
+        "|blanket around the outside|blanket on the outside"
     ),
     "material.insulated": "insulated|insulation|insul|insulated duct|insualted|insulted",
     "material.fiberglass": (

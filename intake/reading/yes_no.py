@@ -175,6 +175,8 @@ def read_yes_no(text: str, question: str) -> Reading | None:
     axes = {axis for axis, _ in _poles_in(WORD.findall(asked))}
     if verdict is None and _ASKS_WHETHER_THERE.search(asked) and _NOT_THERE.match(text):
         return Accepted({"yes": False})
+    if _ASKS_WHETHER_THERE.search(asked) and _TAKEN_OUT.search(text) and not _PUT_BACK.search(text):
+        return Accepted({"yes": False})
     if cant_say(text) and not (isinstance(verdict, bool) and not _doesnt_know(text)):
         by_access = (
             bool(axes & {"access", "running"})
@@ -283,6 +285,18 @@ _NOT_THERE: Final = re.compile(
     r"|gone|absent|not there|not in there|removed)(?: now| already| altogether)?$"
 )
 
+_TAKEN_OUT: Final = re.compile(
+    r"\b(?:took|pulled|yanked|threw|tossed|ripped) (?:it|them|that|the old one) (?:out|away)\b"
+    r"|\b(?:running|ran|been) without (?:one|it|a filter)\b|\b(?:never (?:put|had|got"
+    r"|installed|came"
+    r" with)|forgot to put) (?:it|one|a new one|a filter|any)\b"
+)
+_PUT_BACK: Final = re.compile(
+    r"(?<!never )(?<!forgot to )(?<!didn't )(?<!haven't )\bput (?:it|one|a|the|another)\b"
+    r"|\breplaced\b"
+    r"|\bswapped\b|(?<!put )\ba new one\b|\banother\b"
+)
+"""That what was asked for was taken away and not put back."""
 _MAYBE_YES: Final = re.compile(
     r"^(?:maybe|perhaps|possibly|i guess|guess|kinda|sorta)[, ]+(yes|yeah|yep|no|nope|nah|not|so)\b"
 )
@@ -304,6 +318,8 @@ def _of_a_part(verdict: bool | str | None, asked: str, text: str) -> bool | str 
         return "both"
     if ANY.search(asked) and not ALL.search(asked) and verdict is not False and verdict is not None:
         return True
+    if ALL.search(asked) and not ANY.search(asked) and (verdict is False or _of_half(text, asked)):
+        return False
     if ALL.search(asked) and not ANY.search(asked) and part and verdict is not True:
         return (
             False
@@ -315,6 +331,15 @@ def _of_a_part(verdict: bool | str | None, asked: str, text: str) -> bool | str 
             else "both"
         )
     return "both"
+
+
+_HALF: Final = re.compile(r"\bhalf(?: of)? (?:them|em|'em|the (?P<those>[a-z]+))\b")
+
+
+def _of_half(text: str, asked: str) -> bool:
+    """Whether half of what is asked about is spoken of."""
+    half = _HALF.search(text)
+    return half is not None and (half["those"] is None or half["those"] in asked)
 
 
 def _is_bare(text: str) -> bool:

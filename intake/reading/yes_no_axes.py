@@ -59,7 +59,8 @@ AXES: Final[dict[str, tuple[str, str]]] = {
             "|never changed|been a year|dirty|filthy|dusty|caked|plugged|clogged|grimy|nasty|moldy"
             "|mouldy|mold|matted"
             "|packed|gunky|gross|dirt|dust|lint|black|furry|fuzzy|greasy|grubby|soiled|hairy"
-            "|disgusting|loaded|blocked|choked"
+            "|disgusting|loaded|blocked|choked|backed up|backs up|overflowing|overflows|overflowed"
+            "|slimed up|slimy|full of slime|full of gunk|full of algae"
         ),
     ),
     "noise": (
@@ -71,7 +72,8 @@ AXES: Final[dict[str, tuple[str, str]]] = {
             "|loud|noisy|noise|roar|roars|roaring|whistle|whistles|whistling|rattle|rattles"
             "|rattling|hum|hums|humming|screams|screaming|howls|howling|deafening"
             "|jet engine|bangs|banging|booms|shout|loudly|freight train|squeals|squealing"
-            "|buzzing|hissing|droning|vibrating|thumping|clanking|grinding"
+            "|buzzing|hissing|droning|vibrating|thumping|clanking|grinding|slams|slam|slamming"
+            "|slammed|sucks shut|sucked shut|pulls shut|swings shut|moans|moaning|groans|shrieks"
         ),
     ),
     "tight": (
@@ -136,7 +138,9 @@ AXES: Final[dict[str, tuple[str, str]]] = {
         "straight|stretched|taut|pulled tight|tight",
         (
             "kinked|crushed|sagging|saggy|sags|droopy|drooping|squashed|pinched|flattened"
-            "|squished|bunched|coiled|twisted|loose|slack|snaked|snakes around"
+            "|squished|bunched|coiled|twisted|loose|slack|snaked|snakes around|hammock|hammocks"
+            "|hangs down|hang down|hanging down|droops|droop|belly|bellies|dips|hangs low|hang low"
+            "|swags|spaghetti|draped|low spots|like a snake|sag|swoops"
         ),
     ),
     "size": (

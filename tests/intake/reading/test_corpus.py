@@ -161,6 +161,19 @@ def test_nearly_every_answer_is_read_fully_right() -> None:
     assert len(wrong) <= (1.0 - SHARE_RIGHT) * len(results), listed(wrong)
 
 
+def test_a_correction_is_heard_alike_whatever_question_is_open() -> None:
+    wrong = []
+    for line in corpus():
+        expect = line["expect"] or {}
+        if line["field"] != "command" or expect.get("command") != "correct":
+            continue
+        given = {key: line[key] for key in ("text", "previous") if key in line}
+        got = read_line({**given, "field": line["asked_field"], "question": "Is it open?"})
+        if got["outcome"] != "accept" or not values_right(line, got["expect"]):
+            wrong.append(told(line, got))
+    assert not wrong, listed(wrong)
+
+
 @pytest.mark.parametrize("field", FIELDS)
 def test_no_field_is_much_worse_than_the_rest(field: str) -> None:
     results = [r for r, line in zip(scored(), corpus(), strict=True) if line["field"] == field]

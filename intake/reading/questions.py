@@ -1,0 +1,70 @@
+"""Questions about the open question that name a thing of the job ("where do I stick the probe").
+
+They are no key phrase with filler around it: the thing may be any.
+"""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from intake.reading.result import CommandName
+from intake.reading.words import words
+
+__all__ = ["ASKS", "asked_about"]
+
+
+def asked_about(text: str) -> CommandName | None:
+    """The request that a question about a thing of the job is, or None.
+
+    >>> asked_about("where do i stick the probe").value
+    'where'
+    """
+    for name, asks in _ABOUT_A_THING:
+        if asks.match(text):
+            return name
+    return None
+
+
+ASKS: Final = words("what what's why where how which who and so but ok wait")
+"""The words that open such a question."""
+_I: Final = r"(?:do|should|would|can|could|am|are|does|did|do's) (?:i|we|you|ya|a guy|one)\b"
+_DOING: Final = (
+    r"(?:stick|put|measure|drill|poke|place|find|look|get|take|read|hold|check|tape|hook|start|test"
+    r"|insert|point|see|tell|count|aim|set|zero|use|supposed to|know|figure)"
+)
+_ABOUT_A_THING: Final = (
+    (
+        CommandName.WHY,
+        re.compile(
+            r"(?:and |so |but |ok |wait )*(?:what(?:'s| does| has| do)? (?:that|this|it|these"
+            r"|those)"
+            r"(?: got| have| has)? to do with\b"
+            r"|(?:what|what's) (?:do|would|did|are|could|does|you|the)\b.*\b(?:need|want"
+            r"|using|use|care"
+            r"|know|asking)\b.* for$"
+            r"|why (?:do|would|are|did|does|you|the|ya|is)\b.*\b(?:need|want|asking|ask|care|matter"
+            r"|matters|important|know|knowing)\b"
+            r"|what(?:'s| does| has) .*\bto do with (?:it|this|that|anything|my|the)\b"
+            r"|(?:what does|how does|how do|how would|what do) .*\b(?:matter|change anything"
+            r"|figure in"
+            r"|figure into|play into|come into|help you|help us|help anything)\b"
+            r"|what difference (?:does|do|would) .* make$|who (?:needs|cares about|cares) )"
+        ),
+    ),
+    (
+        CommandName.WHERE,
+        re.compile(
+            rf"(?:and |so |ok |wait )*(?:where|which (?:spot|place|end|side|hole))(?: at)? {_I}"
+            rf"(?: \w+){{0,3}} {_DOING}\b|(?:and |so |ok )*where (?:do|does|should"
+            rf"|would) (?:it|this"
+            r"|that|the [a-z]+(?: [a-z]+)?) (?:go|goes|get measured|start|belong)\b"
+        ),
+    ),
+    (
+        CommandName.HOW,
+        re.compile(
+            rf"(?:and |so |ok |wait )*how (?:the (?:heck|hell) )?{_I}(?: \w+){{0,2}} {_DOING}\b"
+        ),
+    ),
+)
