@@ -1,9 +1,7 @@
 """Cleaning, numerals, units, words and speed: what every field stands on."""
 
-import json
 import subprocess
 import sys
-import time
 from pathlib import Path
 
 import pint
@@ -12,7 +10,7 @@ from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
 from intake.reading.clean import normalise, plain_line
-from intake.reading.corpus import describe, read_line
+from intake.reading.corpus import describe
 from intake.reading.echo import echo
 from intake.reading.lexer import tokenize
 from intake.reading.numerals import fold_numbers
@@ -132,10 +130,13 @@ def test_an_everyday_word_is_no_slip(word):
 
 
 @pytest.mark.parametrize("field", FIELDS)
-def test_a_long_paste_is_refused_at_once_with_a_sentence(field):
-    start = time.perf_counter()
+def test_a_long_paste_is_refused_with_a_sentence_before_anything_looks_at_it(field, monkeypatch):
+    def looks(*_):
+        raise AssertionError("looked at")
+
+    for name in ("plain_line", "normalise", "as_command"):
+        monkeypatch.setattr(f"intake.reading.read.{name}", looks)
     reading = read(field, "20x8 " * 20_000)
-    assert time.perf_counter() - start < 0.05
     assert isinstance(reading, Rejected)
     assert "characters" in reading.why
 
@@ -171,11 +172,8 @@ TEXTS = st.one_of(
 def test_no_text_raises_and_every_reading_can_be_told(field, text, corrected):
     warm()
     before = Previous("length", "11") if corrected else None
-    start = time.process_time()
     reading = read(field, text, previous=before, question="Is it sound?", choices=("a", "b"))
-    taken = time.process_time() - start
     assert describe(reading, field)
-    assert taken < 0.2  # the promise is 0.05 s; a busy machine is given room
     if isinstance(reading, Accepted):
         assert echo(field, reading.values)
 
@@ -220,21 +218,6 @@ def test_the_normal_form_reads_back_as_itself():
         again = read(field, echo(field, first.values))
         assert isinstance(again, Accepted), echo(field, first.values)
         assert dict(again.values) == dict(first.values)
-
-
-def test_an_answer_takes_a_fraction_of_a_millisecond():
-    texts = [path.read_text(encoding="utf-8") for path in CORPUS.glob("*.jsonl")]
-    lines = [json.loads(line) for text in texts for line in text.splitlines() if line]
-    warm()
-    for line in lines:
-        read_line(line)
-    spent = []
-    for line in lines:
-        start = time.process_time()
-        read_line(line)
-        spent.append(time.process_time() - start)
-    spent.sort()
-    assert spent[len(spent) // 2] < 0.001  # 0.3 ms alone on the machine it was written on
 
 
 def test_importing_the_reader_loads_neither_pint_nor_rapidfuzz():
