@@ -12,7 +12,7 @@ from intake.interview.own_words import whole_words
 from intake.interview.question import Question
 from intake.reading.result import Accepted, Value, Volunteered
 
-__all__ = ["ASIDE", "motor_aside", "with_asides", "without_the_source"]
+__all__ = ["ASIDE", "motor_aside", "strip_kw", "with_asides", "without_the_source"]
 
 ASIDE: Final = "@"
 """In front of a question's key: the field of an answer to that question itself."""
@@ -78,9 +78,25 @@ _STAGE_FLOW: Final = re.compile(
     r"|\b(?P<before>high|low|full)(?: stage)? (?P<two>\d{3,4}|\d,\d{3})\b"
 )
 
+_STRIP_KW: Final = re.compile(
+    r"\b(?P<kw>[1-9]\d?(?:\.\d+)?) ?(?:kw|kilowatts?)\b"
+    r"|\b(?P<before>[1-9]\d?(?:\.\d+)?) ?k (?:heat )?(?:strips?|kit)\b"
+)
+"""Kilowatts of a strip kit; no other heat of such equipment is told in them."""
+
 _PRESENT_TONS: Final = re.compile(
     r"\b([1-5](?:\.5)?)[ -]?tons? (?:now|today|currently|at the moment|there now|in there now)\b"
 )
+
+
+def strip_kw(line: str) -> float | None:
+    """Kilowatts of the strip kit that a line tells, or None.
+
+    >>> strip_kw("2.5 ton heat pump w 10kw strips")
+    10.0
+    """
+    told = {float(found["kw"] or found["before"]) for found in _STRIP_KW.finditer(line)}
+    return told.pop() if len(told) == 1 else None
 
 
 def motor_aside(line: str) -> tuple[str, bool]:
@@ -125,7 +141,12 @@ def with_asides(question: Question, found: Accepted, line: str) -> Accepted:
     tons = _PRESENT_TONS.search(line) if question.key == "d_change" else None
     if tons:
         said.append(Volunteered(f"{ASIDE}d_tons", {"tons": float(tons[1])}, line))
+    kilowatts = strip_kw(line)
+    if kilowatts is not None and question.key == "strip_cfm":
+        found = replace(found, values={**found.values, "kw": kilowatts})
     if question.field == "equipment":
+        if kilowatts is not None:
+            said.append(Volunteered(f"{ASIDE}strip_cfm", {"kw": kilowatts}, line))
         flows = _stage_flows(line)
         if flows:
             others = [other for other in others if other.field != "airflow"] + flows

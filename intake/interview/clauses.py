@@ -5,11 +5,11 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Final
 
+from intake.interview.elsewhere import elsewhere, named_first
 from intake.interview.listening import listen
 from intake.interview.own_words import TOOLS
 from intake.interview.planner import question_of
 from intake.interview.question import Question
-from intake.interview.taking import elsewhere, named_first
 from intake.interview.talk import Talk
 from intake.reading.clean import normalise
 from intake.reading.result import Accepted

@@ -4,6 +4,7 @@ import re
 from collections.abc import Callable, Iterable, Mapping
 from typing import Final
 
+from intake.interview.elsewhere import named_by
 from intake.interview.events import (
     Answered,
     AskedBack,
@@ -16,7 +17,7 @@ from intake.interview.events import (
 from intake.interview.listening import listen, plain_choices
 from intake.interview.planner import question_of
 from intake.interview.question import Question
-from intake.interview.taking import named_by, take
+from intake.interview.taking import take
 from intake.interview.talk import Talk, say
 from intake.interview.told import sentence, told
 from intake.interview.turns import Manner, Say, Voice

@@ -7,6 +7,7 @@ from typing import Final
 from intake.interview import danger
 from intake.interview.clauses import Clause, clauses
 from intake.interview.commands import obey
+from intake.interview.elsewhere import denied, elsewhere, named_by
 from intake.interview.events import AskedBack, Unsaid, WentOn, kept_readings
 from intake.interview.like_corrections import plain_answer
 from intake.interview.listening import Heard, Nothing, Same, listen, picked, plain_choices
@@ -30,10 +31,7 @@ from intake.interview.question import Question
 from intake.interview.short_answers import short_answer
 from intake.interview.taking import (
     confirm,
-    denied,
-    elsewhere,
     give_up,
-    named_by,
     take,
     take_nothing,
     take_same,

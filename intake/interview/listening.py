@@ -12,7 +12,7 @@ from typing import Final
 from engine.job.facts import fact_for
 from engine.job.job import Job
 from intake.interview.as_asked import as_asked, count_or_inches, stays_the_same, without_the_end
-from intake.interview.beside import with_asides, without_the_source
+from intake.interview.beside import strip_kw, with_asides, without_the_source
 from intake.interview.events import AskedBack
 from intake.interview.misplaced import by_side, by_stage
 from intake.interview.own_reading import OWN_FIELDS, read_own
@@ -176,8 +176,11 @@ def listen(question: Question, text: str, job: Job, previous: Previous | None = 
         job: What is known.
         previous: The last stored answer, against which a correction is read.
     """
-    found = _listen(question, text, job, previous)
-    return with_asides(question, found, normalise(text)) if isinstance(found, Accepted) else found
+    found, line = _listen(question, text, job, previous), normalise(text)
+    if question.key == "strip_cfm" and isinstance(found, AskBack | Rejected):
+        kilowatts = strip_kw(line)
+        found = found if kilowatts is None else Accepted({"kw": kilowatts}, sureness(line))
+    return with_asides(question, found, line) if isinstance(found, Accepted) else found
 
 
 def _listen(question: Question, text: str, job: Job, previous: Previous | None) -> Heard:

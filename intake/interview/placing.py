@@ -3,12 +3,13 @@
 import re
 from typing import Final
 
+from intake.interview.elsewhere import named_by
 from intake.interview.events import Answered, AskedBack, Reopened, Unsaid
 from intake.interview.listening import listen
 from intake.interview.misplaced import nameless_size, one_size
 from intake.interview.planner import question_of
 from intake.interview.question import Question
-from intake.interview.taking import named_by, take
+from intake.interview.taking import take
 from intake.interview.talk import Talk, say
 from intake.interview.turns import Manner, Say, Voice
 from intake.reading.clean import normalise

@@ -13,7 +13,6 @@ from intake.interview.beliefs import Facts, Knowing, how_known
 from intake.interview.beside import ASIDE
 from intake.interview.events import Answered, Unsaid
 from intake.interview.insight import new_insights
-from intake.interview.listening import listen
 from intake.interview.planner import bank_of, question_of
 from intake.interview.question import Question
 from intake.interview.talk import Talk, say
@@ -23,12 +22,8 @@ from intake.reading.result import Accepted, Sure, Volunteered
 
 __all__ = [
     "confirm",
-    "denied",
-    "elsewhere",
     "give_up",
     "knowing",
-    "named_by",
-    "named_first",
     "take",
     "take_nothing",
     "take_same",
@@ -293,116 +288,3 @@ def give_up(talk: Talk, question: Question, text: str) -> list[Say]:
 
 def _measures(question: Question) -> tuple[str, ...]:
     return ("site.has_gauge",) if question.field == "static_pressure" else ()
-
-
-_NEIGHBOURS: Final[Mapping[str, tuple[str, ...]]] = {
-    "trunk_count": ("trunk_size",),
-    "branch_count": ("branches",),
-    "return_bays": ("return_bay_size",),
-    "registers": ("branches",),
-    "filter_depth": ("filter",),
-    "filter_place": ("filter",),
-    "safety": ("new_equipment",),
-    "new_equipment": ("cool_cfm",),
-    "new_tons": ("cool_cfm",),
-    "new_stages": ("cool_cfm", "new_equipment"),
-    "furnace_heat": ("rise",),
-    "furnace_efficiency": ("rise",),
-    "furnace_low_heat": ("rise",),
-    "reading_mode": ("reading_airflow",),
-    "reading_filter": ("reading_airflow",),
-    "d_registers": ("d_openings",),
-    "d_change": ("d_tons",),
-    "blower_table": ("blower_kind",),
-}
-"""Questions that people answer together with, or instead of, the open one."""
-
-
-def elsewhere(talk: Talk, question: Question | None, text: str) -> tuple[Question, Accepted] | None:
-    """The other question that a line names and answers, if it does."""
-    named = named_first(talk, text)
-    candidates = [named] if named is not None else []
-    if question is not None and named is question:
-        return None
-    if question is not None and named is None:
-        near = (question_of(key) for key in _NEIGHBOURS.get(question.key, ()))
-        shaped = (question_of(key) for key in _shaped(text))
-        candidates = [q for q in near if q is not None]
-        candidates += [q for q in shaped if q is not None and not _known(talk, q)]
-    bank = bank_of(talk.state.voice)
-    for candidate in candidates:
-        if candidate not in bank or (question is not None and candidate.key == question.key):
-            continue
-        found = listen(candidate, text, talk.state.job)
-        if isinstance(found, Accepted):
-            return candidate, found
-    return None
-
-
-def _known(talk: Talk, question: Question) -> bool:
-    """Whether what a question asks for was said: a shape alone never overwrites it."""
-    return bool(question.facts) and all(talk.context.known(key) for key in question.facts)
-
-
-_SHAPES: Final = (
-    (r"\bret(?:urn)?\b\D*\.\d.*\bsup(?:ply)?\b\D*\.\d", ("static_total",)),
-    (r"\b(?:\d|one|two|three) (?:supply )?trunks?\b", ("trunk_count", "trunk_size")),
-    (r"\d+ ?(?:x|by|×) ?\d+ ?(?:x|by|×) ?\d", ("filter", "d_filter")),
-    (r"^(?!.*\b(?:ret|sup)).*\d ?cfm\b", ("cool_cfm",)),
-    (r"\b(?:elbows?|take ?offs?|boots?)\b", ("fittings",)),
-    (r"\d[ -]?tons?\b", ("new_tons", "d_tons")),
-    (r"\d\b.{0,12}\b(?:sq|square|sf|ft2)\b", ("d_area",)),
-)
-"""Answers that are told by their shape, whatever is asked."""
-
-
-def _shaped(text: str) -> tuple[str, ...]:
-    line = text.lower()
-    return tuple(key for shape, keys in _SHAPES if re.search(shape, line) for key in keys)
-
-
-def named_first(talk: Talk, text: str) -> Question | None:
-    """The question whose topic a line begins with; the longest topic wins."""
-    line = re.sub(r"^(?:and |also |oh |the |my |our |new |so )+", "", text.lower().strip())
-    best: tuple[int, Question] | None = None
-    for question in bank_of(talk.state.voice):
-        for topic in question.topics:
-            if re.match(rf"{re.escape(topic)}\b", line) and (best is None or len(topic) > best[0]):
-                best = (len(topic), question)
-    return best[1] if best else None
-
-
-_DENIES: Final = re.compile(
-    r"(?:(?:and|also|oh|but),? )*(?:there(?:'?s| is| are)? |it has |we have |i (?:see|have) |has )?"
-    r"(?:no|not an?|isn'?t an?|aren'?t any|not any) (?P<thing>[a-z ]+?)"
-    r"(?: (?:here|there|at all|in this house|on this one|though|either))*[.! ]*"
-)
-
-
-def denied(talk: Talk, question: Question, text: str) -> Question | None:
-    """The other question whose thing a line says there is none of ("there's no return trunk")."""
-    match = _DENIES.fullmatch(text.lower().strip().replace("’", "'"))
-    if match is None:
-        return None
-    bank = bank_of(talk.state.voice)
-    named = next((other for other in bank if match["thing"] in other.topics), None)
-    if named is None:
-        return None
-    for other in (named, *bank):  # "no trunk" names its size, and answers how many there are
-        alike = other is named or bool(other.section and other.section == named.section)
-        if alike and other.none and other.key != question.key:
-            return other
-    return None
-
-
-def named_by(talk: Talk, words: str) -> Question | None:
-    """The question that words in the middle of a sentence name ("the filter", "return drop")."""
-    line = words.lower()
-    best: tuple[int, Question] | None = None
-    for question in bank_of(talk.state.voice):
-        for topic in question.topics:
-            if re.search(rf"\b{re.escape(topic)}\b", line) and (
-                best is None or len(topic) > best[0]
-            ):
-                best = (len(topic), question)
-    return best[1] if best else None

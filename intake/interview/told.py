@@ -29,6 +29,8 @@ _SHORT: Final[Mapping[str, str]] = {
     "equipment.heating_low_input_btuh": "{} in at low fire",
     "equipment.heating_output_btuh": "{} out",
     "equipment.heating_efficiency_fraction": "{} efficient",
+    "equipment.strip_kw": "{}",
+    "equipment.strip_minimum_cfm": "at least {}",
     "new.coil_drop_inwc": "{}",
     "new.filter_drop_inwc": "{}",
     "new.coil_drop_at_cfm": "at {}",

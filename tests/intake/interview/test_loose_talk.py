@@ -155,6 +155,49 @@ def test_a_strip_kits_kilowatts_are_no_furnace():
     assert "furnace" not in told.text.lower()
 
 
+@pytest.mark.parametrize(
+    ("line", "kilowatts"),
+    [
+        ("2.5 ton single stage heat pump w 10kw strips", 10.0),
+        ("3 ton single stage heat pump, 7.5 kW heat kit", 7.5),
+        ("3 ton single stage heat pump, 15k strips", 15.0),
+        ("3 ton single stage heat pump", None),
+        ("3 ton single stage heat pump, 10 kw or 15 kw strips", None),
+    ],
+)
+def test_strips_told_with_the_equipment_are_kept_and_their_air_is_still_asked(line, kilowatts):
+    told = Dialogue().play("no", line)
+    assert told.talk.job.number("equipment.strip_kw") == kilowatts
+    assert told.talk.job.number("equipment.heating_input_btuh") is None
+    told.play("1200", "same")
+    assert told.key == "strip_cfm"
+
+
+def test_kilowatts_alone_answer_the_question_about_strips():
+    told = Dialogue().play("no", "3 ton single stage heat pump, 1200 cfm", "same", "10 kw")
+    assert told.talk.job.number("equipment.strip_kw") == 10.0
+    assert "Strip kit: 10 kW" in told.text
+    assert told.key != "strip_cfm"
+
+
+def test_what_a_thing_named_is_made_of_is_taken_wherever_it_is_said():
+    told = at_the_trunk()
+    told.play("two 20x8 metal, drop is 24x12 metal, filter 20x25x4 in a cabinet")
+    told.play("the drop is lined")
+    assert told.talk.job.word("return.drops.0.material") == "lined_metal"
+    assert told.talk.job.number("return.drops.0.width_in") == 24.0
+
+
+def test_a_bare_number_picks_from_no_choices_that_nobody_asked():
+    told = Dialogue().answer(
+        safety="no", new_equipment="3 ton single stage ac, furnace 80k 80 percent",
+        cool_cfm="1200", rise="35-65", old_runs="yes", tools="tape", weather="yes",
+    )  # fmt: skip
+    assert told.key == "blower_table"
+    told.play("two")
+    assert told.talk.job.word("equipment.blower_kind") is None
+
+
 def test_several_answers_in_one_breath_go_each_to_their_question():
     told = at_the_trunk()
     told.play("two 20x8 metal, drop is 24x12 metal, filter 20x25x4 in a cabinet")
