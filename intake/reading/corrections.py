@@ -45,10 +45,10 @@ _PATTERNS: Final = (
         r"|say))* (?P<new>.+)$"
     ),
     re.compile(
-        r"^(?:it|that|this|the last one|the last answer|last one|that last one"
+        r"^(?:i|it|that|this|the last one|the last answer|last one|that last one"
         r"|my last answer|that one)?(?: (?:was|is))? ?(?:should|shoulda|should've|shouldve"
         r"|supposed to|ought to|needs to|must|was supposed to|was meant to)(?: (?:be"
-        r"|have been|of been|say|have said|read|been|have read))+ (?P<new>.+)$"
+        r"|(?:have |of )?(?:been|said|put|typed|written|entered|read)|say))+ (?P<new>.+)$"
     ),
     re.compile(
         r"^(?:i )?(?:meant to (?:say|type|put|write|enter)|mean to say|meant|mean"

@@ -144,7 +144,9 @@ _CUT: Final = re.compile(
 _LEAD: Final = re.compile(
     r"^(?:and|but|so|then|now|well|ok|oh|yeah|it'?s|it is|it was|it'?ll be|it reads|that'?s|that is"
     r"|(?:the|that|this|my|our)(?: last| other| first| new)? [a-z]+(?: [a-z]+)?(?:'s| is| was"
-    r"| should| needs to)|they'?re|they are|should(?:'ve)?|shoulda|have been|have|be|been|read"
+    r"| should| needs to)|they'?re|they are"
+    r"|(?:i )?(?:should(?:'ve| have| of)|shoulda) (?:said|put|been|written|typed|read|entered)"
+    r"|should(?:'ve)?|shoulda|have been|have|be|been|read"
     r"|say|supposed to|ought to|needs? to|must|make (?:it|that)|put|call it|mark it|set it|enter"
     r"|use|go with|it|down|to|i meant|i mean|we meant|meant|mean|to say|really|actually"
     r"|more like|closer"
