@@ -17,6 +17,24 @@ from intake.reading.manner import cant_say
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Unknown
 from intake.reading.yes_no_alternatives import by_alternative
 from intake.reading.yes_no_axes import AXES
+from intake.reading.yes_no_turns import (
+    ANOTHERS,
+    ASKS_THE_PAST,
+    ASKS_WHETHER_THERE,
+    IRONY,
+    NEVER_DOES,
+    NEVER_LOOKED,
+    NO_WAY_THERE,
+    NOT_THERE,
+    ONE_SAYS,
+    PUT_BACK,
+    SMELL_ASKED,
+    SMELLS_OF,
+    TAKEN_OUT,
+    THINKS_AGAIN,
+    UNTROUBLED,
+    WAS,
+)
 from intake.reading.yes_no_words import (
     ALL,
     ALONE,
@@ -140,14 +158,14 @@ def read_yes_no(text: str, question: str) -> Reading | None:
     text = re.sub(r"(?<=[a-z])-(?=[a-z])", " ", text)
     text = plainly(_MAYBE_YES.sub(r"probably \1", _respelt(text)))
     asked = question.lower()
-    both = BOTH.search(text) is not None or contradicts_itself(text) or _ONE_SAYS.search(text)
-    if _IRONY.fullmatch(text):
+    both = BOTH.search(text) is not None or contradicts_itself(text) or ONE_SAYS.search(text)
+    if IRONY.fullmatch(text):
         return _which(question)
-    if _NEVER_LOOKED.search(text) and not YES_START.match(text):
+    if NEVER_LOOKED.search(text) and not YES_START.match(text):
         return Unknown("You can't say.")
-    if _NEVER_DOES.search(text):
+    if NEVER_DOES.search(text):
         return Accepted({"yes": False})
-    untroubled = _UNTROUBLED.fullmatch(text)
+    untroubled = UNTROUBLED.fullmatch(text)
     if untroubled is not None:
         poles = {
             pole for axis, pole in _poles_in(WORD.findall(question.lower())) if axis != "present"
@@ -157,7 +175,7 @@ def read_yes_no(text: str, question: str) -> Reading | None:
         if poles == {1} or not poles:
             return _which(question)
     turned = TURN.split(text)
-    again = None if both else _THINKS_AGAIN.match(text)
+    again = None if both else THINKS_AGAIN.match(text)
     if again is not None:
         rest = text[again.end() :].strip(" ,.;!-")
         answers = YES_START.match(rest) or NO_START.match(rest) or (again["no"] and not rest)
@@ -173,15 +191,15 @@ def read_yes_no(text: str, question: str) -> Reading | None:
     if IN_HAND.match(asked) and not _doesnt_know(text) and NOT_IN_HAND.search(text):
         return Accepted({"yes": False}) if verdict in (None, False) else _which(question)
     axes = {axis for axis, _ in _poles_in(WORD.findall(asked))}
-    if verdict is None and _ASKS_WHETHER_THERE.search(asked) and _NOT_THERE.match(text):
+    if verdict is None and ASKS_WHETHER_THERE.search(asked) and NOT_THERE.match(text):
         return Accepted({"yes": False})
-    if _ASKS_WHETHER_THERE.search(asked) and _TAKEN_OUT.search(text) and not _PUT_BACK.search(text):
+    if ASKS_WHETHER_THERE.search(asked) and TAKEN_OUT.search(text) and not PUT_BACK.search(text):
         return Accepted({"yes": False})
     if cant_say(text) and not (isinstance(verdict, bool) and not _doesnt_know(text)):
         by_access = (
             bool(axes & {"access", "running"})
             and not _doesnt_know(text)
-            and _NO_WAY_THERE.search(text) is not None
+            and NO_WAY_THERE.search(text) is not None
         )
         if by_access and verdict in (None, False):
             return Accepted({"yes": False})
@@ -207,96 +225,22 @@ def read_yes_no(text: str, question: str) -> Reading | None:
     return Accepted(dict(values))
 
 
-_IRONY: Final = re.compile(
-    r"(?:oh |ha |haha |lol )?(?:yeah|yah|ya|sure|uh huh),? right(?:,? (?:lol|haha|sure))?[.!]*"
-    r"|as if[.!]*|(?:oh )?sure it (?:does|is|did)[.!]*|in my dreams|dream on"
-)
-_THINKS_AGAIN: Final = re.compile(
-    r"(?:oh |um |uh )?(?:(?:no|nope|nah)[,.]* (?:(?:wait|hang on|hold on|hold up)\b"
-    r"(?: a (?:sec|second|min|minute|moment)\b)?|sorry,? (?:it'?s |that'?s |make it )?(?=\d))"
-    r"|(?P<no>wait,? no)\b(?! there))"
-)
-"""Taking something back, which is no answer by itself; "wait no" may be one."""
-
-_NEVER_LOOKED: Final = re.compile(
-    r"\bnever (?:thought|paid|looked|checked|tried|been (?:up|down|in)|gave it|asked)\b"
-)
-_NEVER_DOES: Final = re.compile(
-    r"\bnever (?:really |quite |ever )?(?:does|do|did|is|has|have|was|were|will|gets?|got)\b[.! ]*$"
-)
-_UNTROUBLED: Final = re.compile(
-    r"(?:yeah |yes |yep |yup |nope |nah )?no (?:problems?|issues?|complaints?|worries|trouble)"
-    r"(?: (?:at all|with it|with that|there|here|so far|that i know of|yet))*[.!]*"
-)
-_ONE_SAYS: Final = re.compile(
-    r"^(?:no|nope|nah)\b.*\b(?:says?|said|thinks?|swears) (?:yes|so\b|it (?:does|is|did)|there is)"
-    r"|^(?:yes|yeah|yep)\b.*\b(?:says?|said|thinks?|swears) (?:no\b|not|it (?:doesn'?t|isn'?t))"
-)
-_ANOTHERS: Final = re.compile(
-    r"\b(?:neighbou?r(?:'?s)?|next door(?:'s)?)\b|\b(?:the|our|my) (?:old|previous|other|last)"
-    r" (?:one"
-    r"|unit|furnace|system|house)s?\b"
-)
-_ASKS_THE_PAST: Final = re.compile(r"\b(?:ever|did|was|were|had|been|has|have)\b")
-_WAS: Final = re.compile(
-    r"^(?:yes|yeah|yep|yup)?[, ]*(?:there|it|they|we) (?:did|was|were|had)\b.*\b(?:fixed|until|till"
-    r"|stopped|gone|not (?:now|any ?more)|replaced|since then)\b"
-    r"|^(?:yes|yeah|yep|yup)?[, ]*(?:there|it|they) (?:was|were|had)(?: (?:one|some|a|once|before"
-    r"|a little|at one time))*$|^had (?:one|some)$"
-    r"|^(?:yes|yeah|yep|yup)\b.*\b(?:gone|not (?:now|any ?more)|no longer|stopped|went away|used to"
-    r"|fixed|removed|took it out)\b"
-)
 _OF_CONDITION: Final = frozenset(("condition", "clean", "lined", "noise", "tight", "insulated"))
-_SMELLS_OF: Final = re.compile(
-    r"\bsmells? (?:like|of)\b|\b(?:a|an|the|some|just|only)(?: [a-z]+){1,3} smell\b"
-)
-_SMELL_ASKED: Final = re.compile(
-    r"\b(?:gas|burn\w*|rotten|eggs?|smok\w*|sul\w+|electric\w*|plastic|propane|fumes?|exhaust|no|any"
-    r"|bad|musty|mold\w*)\b"
-)
 
 
 def _is_of_another(text: str, asked: str, axes: set[str]) -> bool:
     """Whether what is said is of another thing, another time, or of nothing that is there."""
-    if _ANOTHERS.search(text) and not re.search(r"\b(?:old|previous|last|other)\b", asked):
+    if ANOTHERS.search(text) and not re.search(r"\b(?:old|previous|last|other)\b", asked):
         return True
-    if _WAS.search(text) and not _ASKS_THE_PAST.search(asked):
+    if WAS.search(text) and not ASKS_THE_PAST.search(asked):
         return True
-    if "smell" in asked and _SMELLS_OF.search(text) and not _SMELL_ASKED.search(text):
+    if "smell" in asked and SMELLS_OF.search(text) and not SMELL_ASKED.search(text):
         return True
     missing = re.search(r"\b(?:no|isn'?t (?:a|any)|without a) ([a-z]{4,})\b", text)
     absent = missing is not None and missing[1] in asked.split()
     return absent and bool(axes & _OF_CONDITION) and "access" not in axes
 
 
-_NO_WAY_THERE: Final = re.compile(
-    r"\b(?:can'?t|cannot|couldn'?t|can not|unable|no (?:way|access|hatch|ladder|power"
-    r"|opening|door)|won'?t|inaccessible|unreachable|buried|blocked|locked|sealed|shut"
-    r"|stuck|too (?:tight|small|hot|high|narrow|low)|dead|down|off|broken|not (?:able"
-    r"|reachable|accessible|running|working)|behind|drywalled|flooded|out of reach"
-    r"|impossible)\b"
-)
-
-_ASKS_WHETHER_THERE: Final = re.compile(
-    r"^(?:is|are) there\b|^(?:does|do) (?:it|they|the [a-z ]+) have\b|\b(?:in place|installed)\b"
-)
-_NOT_THERE: Final = re.compile(
-    r"(?:it'?s|it is|they'?re|they are|that'?s|the \w+(?: is|'s))? ?(?:been )?(?:all )?(?:missing"
-    r"|gone|absent|not there|not in there|removed)(?: now| already| altogether)?$"
-)
-
-_TAKEN_OUT: Final = re.compile(
-    r"\b(?:took|pulled|yanked|threw|tossed|ripped) (?:it|them|that|the old one) (?:out|away)\b"
-    r"|\b(?:running|ran|been) without (?:one|it|a filter)\b|\b(?:never (?:put|had|got"
-    r"|installed|came"
-    r" with)|forgot to put) (?:it|one|a new one|a filter|any)\b"
-)
-_PUT_BACK: Final = re.compile(
-    r"(?<!never )(?<!forgot to )(?<!didn't )(?<!haven't )\bput (?:it|one|a|the|another)\b"
-    r"|\breplaced\b"
-    r"|\bswapped\b|(?<!put )\ba new one\b|\banother\b"
-)
-"""That what was asked for was taken away and not put back."""
 _MAYBE_YES: Final = re.compile(
     r"^(?:maybe|perhaps|possibly|i guess|guess|kinda|sorta)[, ]+(yes|yeah|yep|no|nope|nah|not|so)\b"
 )
