@@ -7,7 +7,7 @@ from itertools import pairwise
 from typing import Final
 
 from intake.reading.scan import Item, Scan
-from intake.reading.sizes import Size, count_of, find_sizes, inches
+from intake.reading.sizes import METRIC, Size, count_of, find_sizes, inches
 from intake.reading.words import words
 
 __all__ = [
@@ -128,9 +128,11 @@ def told_of_jacket(items: list[Item], i: int) -> bool:
     k = i - 1
     while k >= 0 and items[k].text in _MEASURES:
         k -= 1
-    others = [item for item in items[: max(k, 0)] if item.kind == "num" and item.unit != "ft"]
+    across = ("", "in", *METRIC)
+    others = [item for item in items[: max(k, 0)] if item.kind == "num" and item.unit in across]
     return (
         k >= 0
+        and items[i].unit in across
         and items[k].means("place.jacket", "place.outside")
         and any(inches(item) < inches(items[i]) for item in others)
     )
