@@ -119,7 +119,7 @@ _SWAPPED: Final = re.compile(
     r"|vice versa|had (?:those|them) (?:backwards?|reversed|switched|mixed up))\b"
 )
 _FACT: Final = re.compile(
-    r"^(?:the |my |that )?(?P<fact>(?:(?!was\b|is\b|should\b|are\b)[a-z]+ ?){1,4}?)(?:'s"
+    r"^(?:the |my |that )?(?P<fact>(?:(?!was\b|is\b|should\b|are\b)[a-z]+(?![a-z]) ?){1,4}?)(?:'s"
     r"| is| was| should be| should have been| are|:)? (?:actually |really |supposed to be "
     r"|meant to be )?(?P<new>(?:[-+.]?\d|[a-z]+teen|[a-z]+ty\b|one|two|three|four|five|six"
     r"|seven|eight|nine|ten|eleven|twelve).*)$"
