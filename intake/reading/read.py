@@ -373,9 +373,17 @@ _YEARS: Final = (1850.0, 2035.0)
 
 
 def _decade(said: Scan) -> float | None:
-    """The tens that are told for a value ("the 70s", "low seventies"), or None."""
-    numbers = [n for n in said.numbers if n.plural and n.value % 10 == 0]
-    return numbers[0].value if numbers and len(said.numbers) == 1 else None
+    """The tens that are told for a value ("the 70s", "low seventies", "40-something"), or None."""
+    numbers = said.numbers
+    if len(numbers) != 1 or numbers[0].value % 10 != 0:
+        return None
+    return numbers[0].value if numbers[0].plural or _SOMETHING.search(said.text) else None
+
+
+_SOMETHING: Final = re.compile(
+    r"(?:\b[2-9]0|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)"
+    r"[ -](?:something|some|odd)\b"
+)
 
 
 _IN_ALL: Final = re.compile(
