@@ -84,6 +84,7 @@ _STRIP_KW: Final = re.compile(
 )
 """Kilowatts of a strip kit; no other heat of such equipment is told in them."""
 
+_TONS: Final = re.compile(r"\b([1-5](?:\.5)?)[ -]?tons?\b")
 _PRESENT_TONS: Final = re.compile(
     r"\b([1-5](?:\.5)?)[ -]?tons? (?:now|today|currently|at the moment|there now|in there now)\b"
 )
@@ -97,6 +98,16 @@ def strip_kw(line: str) -> float | None:
     """
     told = {float(found["kw"] or found["before"]) for found in _STRIP_KW.finditer(line)}
     return told.pop() if len(told) == 1 else None
+
+
+def _present_tons(found: Accepted, line: str) -> float | None:
+    """Tons of what is there now; of what comes again as it was, any tons that are told."""
+    now = _PRESENT_TONS.search(line)
+    if now is not None:
+        return float(now[1])
+    told = {float(tons) for tons in _TONS.findall(line)}
+    again = found.values.get("choice") == "like_for_like"
+    return told.pop() if again and len(told) == 1 else None
 
 
 def motor_aside(line: str) -> tuple[str, bool]:
@@ -138,9 +149,9 @@ def with_asides(question: Question, found: Accepted, line: str) -> Accepted:
         if (word := _first(rows, line))
     ]
     others = [*found.others]
-    tons = _PRESENT_TONS.search(line) if question.key == "d_change" else None
-    if tons:
-        said.append(Volunteered(f"{ASIDE}d_tons", {"tons": float(tons[1])}, line))
+    tons = _present_tons(found, line) if question.key == "d_change" else None
+    if tons is not None:
+        said.append(Volunteered(f"{ASIDE}d_tons", {"tons": tons}, line))
     kilowatts = strip_kw(line)
     if kilowatts is not None and question.key == "strip_cfm":
         found = replace(found, values={**found.values, "kw": kilowatts})

@@ -248,3 +248,18 @@ def test_questions_are_words_that_can_be_read_out():
     for question in DISPATCHER:
         assert not [word for word in jargon if word.lower() in question.words.lower()], question.key
         assert question.words.endswith(("?", "please."))
+
+
+@pytest.mark.parametrize(
+    ("line", "tons"),
+    [
+        ("swap the 3 ton heat pump like for like", 3.0),
+        ("they want the same again, 2.5 tons", 2.5),
+        ("like for like, 3 ton to 3.5 ton", None),
+        ("bigger, 4 tons this time", None),
+    ],
+)
+def test_what_comes_again_as_it_was_tells_the_present_tons(line, tons):
+    told = Dialogue(Voice.DISPATCHER).play("no", line)
+    assert told.talk.job.number("old.cooling_tons") == tons
+    assert told.key != "d_change"
