@@ -14,7 +14,14 @@ from engine.job.job import CoolingRow, Job
 from engine.job.modes import Mode
 from engine.job.targets import rows_of
 from engine.physics.air import density_ratio, sensible_factor
-from engine.remedies.candidate import DESIGN_QUANTILE, Candidate, Order, Situation, exact
+from engine.remedies.candidate import (
+    AIRFLOW_GROUP,
+    DESIGN_QUANTILE,
+    Candidate,
+    Order,
+    Situation,
+    exact,
+)
 from engine.verdict import Part
 
 __all__ = ["airflow_candidates"]
@@ -99,7 +106,7 @@ def _less_air(at: Situation, mode: Mode) -> Iterator[Candidate]:
             ),
             effort_hours=(0.3, 0.5),
             order_hours=Order.LESS_AIR,
-            group=f"airflow:{mode}",
+            group=f"{AIRFLOW_GROUP}{mode}",
             edit=partial(_with_target, mode=mode, airflow_cfm=airflow_cfm),
         )
 
@@ -211,7 +218,7 @@ def _smaller_equipment(at: Situation) -> Candidate | None:
         ),
         effort_hours=(0.0, 0.5),
         order_hours=Order.OTHER_EQUIPMENT,
-        group=f"airflow:{Mode.COOLING_HIGH}",  # its air is worked out for itself
+        group=f"{AIRFLOW_GROUP}{Mode.COOLING_HIGH}",  # its air is worked out for itself
         edit=partial(_with_smaller, share=share, tons=smaller),
     )
 

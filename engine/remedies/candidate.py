@@ -16,6 +16,7 @@ from engine.trade.limits import LIMITS, Limits
 from engine.verdict import Part
 
 __all__ = [
+    "AIRFLOW_GROUP",
     "CARRIED_SHARE",
     "DESIGN_QUANTILE",
     "Candidate",
@@ -29,6 +30,9 @@ __all__ = [
     "with_exact",
     "with_parents_by_key",
 ]
+
+AIRFLOW_GROUP: Final = "airflow:"
+"""Begins the group of changes that give a mode less air."""
 
 CARRIED_SHARE: Final = 0.10
 """A mode carries where at most this share of the samples has something over."""

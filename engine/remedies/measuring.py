@@ -1,7 +1,8 @@
 """What must be measured before a mode may be given up: sizes nobody stated, room nobody looked for.
 
 A mode that no set clears is not lost while what holds it back, besides what the changes cure, is
-only believed of a usual house.
+only believed of a usual house. Less air may be too little for the equipment: what the other changes
+cure at full air counts as well.
 """
 
 from collections.abc import Sequence
@@ -14,7 +15,7 @@ from engine.checks.raw import Raw
 from engine.floor import has_reading_with_airflow
 from engine.job.job import Job
 from engine.job.modes import Mode
-from engine.remedies.candidate import CARRIED_SHARE, Candidate
+from engine.remedies.candidate import AIRFLOW_GROUP, CARRIED_SHARE, Candidate
 from engine.remedies.rejudging import Rejudge
 from engine.remedies.told import openings_known
 from engine.verdict import Part
@@ -51,13 +52,15 @@ def to_measure_first(
     """
     unmeasured = _unmeasured(judge.few.modes[mode], judge.job)
     chosen = _best_of_each_group(judge, mode, alone, offered)
-    needs = [key for one in chosen for key in one.needs]
-    if not (unmeasured or needs) or not judge.has_budget():
-        return ()
-    after = judge.quickly(chosen) if chosen else judge.few
-    if _known_over_share(after.modes[mode], after.job) > CARRIED_SHARE:
-        return ()
-    return tuple(dict.fromkeys((*unmeasured, *needs)))
+    as_much_air = [one for one in chosen if not one.group.startswith(AIRFLOW_GROUP)]
+    for tried in (chosen, as_much_air) if len(as_much_air) < len(chosen) else (chosen,):
+        needs = [key for one in tried for key in one.needs]
+        if not (unmeasured or needs) or not judge.has_budget():
+            continue
+        after = judge.quickly(tried) if tried else judge.few
+        if _known_over_share(after.modes[mode], after.job) <= CARRIED_SHARE:
+            return tuple(dict.fromkeys((*unmeasured, *needs)))
+    return ()
 
 
 def _best_of_each_group(

@@ -89,3 +89,20 @@ def test_a_change_that_helps_nothing_does_not_give_a_mode_up():
     assert found.over_share > 0.9
     assert found.status is ModeStatus.CANT_SAY
     assert "supply.trunks" in found.unmet_floor
+
+
+# 64,000 Btu/h at 35 to 65 F wants about 1,200 CFM; the drop of 24 x 10 in. takes 1,167 at 700 fpm
+# and can be built anew. Nobody spoke of the trunk.
+def test_an_unknown_trunk_keeps_heat_open_where_less_air_would_be_too_little():
+    told = judged(
+        {
+            "equipment.kind": "furnace", "equipment.cooling_tons": 3, "equipment.stages": "single",
+            "target.cooling_high_cfm": 1200, "equipment.heating_input_btuh": 80000,
+            "equipment.heating_efficiency_fraction": 0.8, "equipment.rise_low_degf": 35,
+            "equipment.rise_high_degf": 65,
+            "return.drops": [{"width_in": 24, "height_in": 10, "measured_where": "bare_metal"}],
+        }
+    )  # fmt: skip
+    heating = told.modes[Mode.HEATING_HIGH]
+    assert heating.over_share >= 0.9
+    assert heating.status is ModeStatus.CANT_SAY
