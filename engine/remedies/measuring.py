@@ -11,7 +11,7 @@ from typing import Final
 import numpy as np
 
 from engine.assessment import Assessment, ModeAssessment
-from engine.checks.raw import Raw
+from engine.checks.raw import Raw, is_known_key
 from engine.floor import has_reading_with_airflow
 from engine.job.job import Job
 from engine.job.modes import Mode
@@ -89,7 +89,7 @@ def _is_unmeasured(raw: Raw, job: Job) -> bool:
         return not openings_known(job)
     if raw.part is Part.BLOWER:
         return not (job.blower or has_reading_with_airflow(job))
-    return job.length(name) is None
+    return job.length(name) is None or not is_known_key(job, raw.rests_on[0])
 
 
 def _unmeasured(it: ModeAssessment, job: Job) -> tuple[str, ...]:

@@ -2,6 +2,7 @@
 
 from typing import Any
 
+import pytest
 from support.houses import COOLING, SOUND
 
 from engine.job.loading import job_from_mapping
@@ -93,9 +94,11 @@ def test_a_change_that_helps_nothing_does_not_give_a_mode_up():
 
 # 64,000 Btu/h at 35 to 65 F wants about 1,200 CFM; the drop of 24 x 10 in. takes 1,167 at 700 fpm
 # and can be built anew. Nobody spoke of the trunk.
-def test_an_unknown_trunk_keeps_heat_open_where_less_air_would_be_too_little():
+@pytest.mark.parametrize("told_of_trunk", [{}, {"supply.trunks": [{"count": 1}]}])
+def test_an_unknown_trunk_keeps_heat_open_where_less_air_would_be_too_little(told_of_trunk):
     told = judged(
         {
+            **told_of_trunk,
             "equipment.kind": "furnace", "equipment.cooling_tons": 3, "equipment.stages": "single",
             "target.cooling_high_cfm": 1200, "equipment.heating_input_btuh": 80000,
             "equipment.heating_efficiency_fraction": 0.8, "equipment.rise_low_degf": 35,
