@@ -12,10 +12,13 @@ from intake.interview.own_words import whole_words
 from intake.interview.question import Question
 from intake.reading.result import Accepted, Value, Volunteered
 
-__all__ = ["ASIDE", "motor_aside", "strip_kw", "with_asides", "without_the_source"]
+__all__ = ["ASIDE", "NONE", "motor_aside", "strip_kw", "with_asides", "without_the_source"]
 
 ASIDE: Final = "@"
 """In front of a question's key: the field of an answer to that question itself."""
+
+NONE: Final = "none"
+"""Name of the value by which such an answer says that there is none."""
 
 _FILTER_PLACE: Final = (
     (
@@ -78,6 +81,10 @@ _STAGE_FLOW: Final = re.compile(
     r"|\b(?P<before>high|low|full)(?: stage)? (?P<two>\d{3,4}|\d,\d{3})\b"
 )
 
+_NO_STRIPS: Final = re.compile(
+    r"\b(?:no|without|w/o|not getting|minus) (?:an? |any )?(?:(?:electric|aux\w*|backup|heat) )*"
+    r"(?:strips?|strip heat|heat kit|kit)\b"
+)
 _STRIP_KW: Final = re.compile(
     r"\b(?P<kw>[1-9]\d?(?:\.\d+)?) ?(?:kw|kilowatts?)\b"
     r"|\b(?P<before>[1-9]\d?(?:\.\d+)?) ?k (?:heat )?(?:strips?|kit)\b"
@@ -156,7 +163,9 @@ def with_asides(question: Question, found: Accepted, line: str) -> Accepted:
     if kilowatts is not None and question.key == "strip_cfm":
         found = replace(found, values={**found.values, "kw": kilowatts})
     if question.field == "equipment":
-        if kilowatts is not None:
+        if _NO_STRIPS.search(line):
+            said.append(Volunteered(f"{ASIDE}strip_cfm", {NONE: True}, line))
+        elif kilowatts is not None:
             said.append(Volunteered(f"{ASIDE}strip_cfm", {"kw": kilowatts}, line))
         flows = _stage_flows(line)
         if flows:

@@ -10,7 +10,7 @@ from engine.job.belief import Belief, Known
 from engine.job.job import Job
 from intake.interview.answers import NO_COOLING, facts_from_answers
 from intake.interview.beliefs import Facts, Knowing, how_known
-from intake.interview.beside import ASIDE
+from intake.interview.beside import ASIDE, NONE
 from intake.interview.events import Answered, Unsaid
 from intake.interview.insight import new_insights
 from intake.interview.planner import bank_of, question_of
@@ -147,6 +147,10 @@ def _volunteered(
             continue
         if home is None:
             unplaced.append(f"“{other.text}”")
+            continue
+        if NONE in other.values:
+            gathered.settles += [home.key, home.none]
+            taken.append(f"{home.label.lower()} none")
             continue
         found = Accepted(other.values, reading.sure)
         facts = facts_from_answers(home, found, knowing(talk, reading.sure), talk.state.job)

@@ -173,6 +173,22 @@ def test_strips_told_with_the_equipment_are_kept_and_their_air_is_still_asked(li
     assert told.key == "strip_cfm"
 
 
+@pytest.mark.parametrize(
+    "line",
+    [
+        "2 ton single stage heat pump no strips",
+        "3 ton single stage heat pump, without electric heat strips",
+        "3 ton single stage heat pump w/o a heat kit",
+    ],
+)
+def test_no_strips_told_with_the_equipment_are_not_asked_for(line):
+    told = Dialogue().play("no", line)
+    assert "strip kit none" in told.text.lower()
+    told.play("1200", "same")
+    assert told.key == "old_runs"
+    assert told.replayed() == told.state
+
+
 def test_kilowatts_alone_answer_the_question_about_strips():
     told = Dialogue().play("no", "3 ton single stage heat pump, 1200 cfm", "same", "10 kw")
     assert told.talk.job.number("equipment.strip_kw") == 10.0
