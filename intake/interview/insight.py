@@ -132,7 +132,10 @@ def _trunk(job: Job) -> str:
 
 
 def _drop(job: Job) -> str:
-    return _speed(job, "return.drops.0", Role.RETURN_DROP, "return drop", 1.0)
+    if (job.length("return.drops") or 0) > 1:
+        return ""
+    count = job.number("return.drops.0.count") or 1.0
+    return _speed(job, "return.drops.0", Role.RETURN_DROP, "return drop", count)
 
 
 def _openings(job: Job) -> str:

@@ -154,6 +154,16 @@ _CONTRAST: Final = re.compile(
 """What should be, and what is instead ("supposed to be 20x8 but measures 18x8")."""
 
 
+_NONE_OF_IT: Final = re.compile(
+    r"^(?:there(?:'?s| is) |it has |we have |has )?no (?:[a-z]+ )?(?:trunks?|returns?|ducts?"
+    r"|duct ?work|drops?|grilles?|grills?|registers?|vents?|filters?|branch(?:es)?"
+    r"|plenum|cooling|furnace|strips?|gauge|liner|insulation|wrap|dampers?|coil"
+    r"|table|basement|attic|crawl ?space)\b"
+    r"(?! (?:is|was|are|were|should)\b)"
+)
+"""What there is none of; "no" takes nothing back there ("no return trunk, just a 20x30 grille")."""
+
+
 def correction(
     line: str,
     field: str,
@@ -174,7 +184,7 @@ def correction(
     >>> correction("my bad, 17 not 11", "length", before, "", lambda f, t: False).value_text
     '17'
     """
-    if len(line) > 160 or _CONTRAST.match(line):
+    if len(line) > 160 or _CONTRAST.match(line) or _NONE_OF_IT.match(line):
         return None
     body = _OWNED_UP.sub("", _MARKER.sub("", line)).strip()
     marked = body != line

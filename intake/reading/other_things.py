@@ -55,6 +55,16 @@ def _patterns(field: str) -> tuple[re.Pattern[str], re.Pattern[str]]:
     return before, behind
 
 
+_A_GRILLE: Final = re.compile(
+    r"^(?:(?:just|only|one|two|there(?:'?s| is| are)|it has|it'?s|we have|has|got|with) )*"
+    rf"{_DESCRIBING}(?:one )?(?:big |large |single )*(?:filter |return )?"
+    r"(?:grilles?|grills?|registers?|diffusers?)"
+    rf"{_STILL}(?: (?:in|on|at|by|up) (?:the |a )?[a-z]+(?: (?:wall|ceiling|floor|way))?)?"
+    rf"(?: that)?(?:'s| is| are|:)? (?:about |roughly |maybe )?{_SIZE}"
+)
+"""A grille told before its size, as an answer about a duct."""
+
+
 def is_other_thing(field: str, clause: str) -> bool:
     """Whether the size of a clause is that of another thing.
 
@@ -65,5 +75,7 @@ def is_other_thing(field: str, clause: str) -> bool:
     """
     if field not in _OTHERS:
         return False
+    if field == "duct" and _A_GRILLE.search(clause):
+        return True
     before, behind = _patterns(field)
     return before.search(clause) is not None or behind.search(clause) is not None

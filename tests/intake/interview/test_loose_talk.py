@@ -189,6 +189,25 @@ def test_no_strips_told_with_the_equipment_are_not_asked_for(line):
     assert told.replayed() == told.state
 
 
+def test_several_drops_share_the_air_in_what_is_said_of_them():
+    told = at_the_trunk()
+    while told.key != "drop_size":
+        told.play("skip")
+    told.play("2 of em 14x10 bare metal")
+    # 1,200 CFM in two of 140 sq in.: 1,200 x 144 / 280 = 617 fpm
+    assert "shared by 2, through the return drop (140 sq in. clear) runs at 617 fpm" in told.text
+
+
+def test_what_there_is_none_of_takes_no_earlier_size_back():
+    told = at_the_trunk()
+    while told.key != "drop_size":
+        told.play("skip")
+    told.play("14x10 bare metal")
+    told.play("no trunk return, just one big grille in the hall 20x30")
+    assert told.talk.job.number("return.drops.0.width_in") == 14.0
+    assert "Corrected" not in told.text
+
+
 def test_kilowatts_alone_answer_the_question_about_strips():
     told = Dialogue().play("no", "3 ton single stage heat pump, 1200 cfm", "same", "10 kw")
     assert told.talk.job.number("equipment.strip_kw") == 10.0
