@@ -79,6 +79,10 @@ _SHAPES: Final = (
     (r"^(?!.*\b(?:ret|sup)).*\d ?cfm\b", ("cool_cfm",)),
     (r"\b(?:elbows?|take ?offs?|boots?)\b", ("fittings",)),
     (r"\d[ -]?tons?\b", ("new_tons", "d_tons")),
+    (
+        r"\d ?k?\b.{0,8}\blow[- ]?(?:fire|heat|input)\b|\blow[- ]?fire\b.{0,8}\d",
+        ("furnace_low_heat",),
+    ),
     (r"\d\b.{0,12}\b(?:sq|square|sf|ft2)\b", ("d_area",)),
 )
 """Answers that are told by their shape, whatever is asked."""

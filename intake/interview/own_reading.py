@@ -121,6 +121,9 @@ def _figures(text: str, values: dict[str, Value]) -> tuple[Volunteered, ...] | A
             heat["efficiency"] = item.value / 100.0
         elif value is not None and _INPUT_BTUH[0] <= value <= _INPUT_BTUH[1]:
             heat.setdefault("input_btuh", value)
+    bare = _BARE_AFUE.search(text)
+    if bare and "input_btuh" in heat:
+        heat.setdefault("efficiency", float(bare[1]) / 100.0)
     model = _MODEL.search(text)
     if model and not tons:
         tons.append(_MODEL_TONS[model[1]])
@@ -146,6 +149,12 @@ def _figures(text: str, values: dict[str, Value]) -> tuple[Volunteered, ...] | A
         others.append(Volunteered("capacity", heat, text))
     return tuple(others)
 
+
+_BARE_AFUE: Final = re.compile(
+    r"\b\d{2,3}(?:,?000|k| ?mbh)(?: ?btu/?h?)?[ ,/@-]+(?:at )?(7[89]|8\d|9[0-8])\b"
+    r"(?! ?(?:[k%,\d\"']|x\b|cfm|tons?|btu|mbh|in\b|amps?|degrees?))"
+)
+"""A furnace as it is called for short, "80k 96": its input and its efficiency in per cent."""
 
 _MODEL: Final = re.compile(r"(?<!\.)(018|024|030|036|042|048|060)(?![\d.])")
 _EITHER_TONS: Final = re.compile(r"(\d(?:\.\d)?) ?(?:or|to|-) ?(\d(?:\.\d)?)[ -]?tons?\b")
@@ -236,9 +245,25 @@ def _skin(text: str, choices: tuple[str, ...]) -> Reading | None:
     return Accepted({"material": found[0][1]}, place=found[0][2])
 
 
+_DENIED_BEFORE: Final = re.compile(
+    r"\b(?:not|never|no|without|isn'?t|wasn'?t|aren'?t|ain'?t|didn'?t|nothing)"
+    r"(?: (?:on|at|over|in|the|any|a|to|do|measure|measured|taken|it|from|really)){0,3} $"
+)
+_UNWRAPPED: Final = re.compile(
+    r"\b(?:not|no|without|isn'?t|ain'?t)(?: any)? (?:wrap\w*|insulation|blanket)\b|\bunwrapped\b"
+)
+"""Nothing lies over the metal, so that the tape was on it."""
+
+
 def _measured_where(text: str, choices: tuple[str, ...]) -> Reading | None:
     rows = TAPED.get(choices[0] if choices else "", ())
-    found = [place for place, pattern in rows if pattern.search(text)]
+    found = [
+        place
+        for place, pattern in rows
+        if any(not _DENIED_BEFORE.search(text[: at.start()]) for at in pattern.finditer(text))
+    ]
+    if not found and any(place == "over wrap" for place, _ in rows) and _UNWRAPPED.search(text):
+        return Accepted({}, place="outside")
     if not found:
         return None
     if len(found) > 1 and not (found[0] == "over wrap" and found[1:] == ["outside"]):

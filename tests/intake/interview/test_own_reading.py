@@ -216,3 +216,42 @@ def test_past_trouble(text, choice):
     found = read("trouble", text)
     assert isinstance(found, Accepted)
     assert found.values == {"choice": choice}
+
+
+@pytest.mark.parametrize(
+    ("text", "place"),
+    [
+        ("not wrapped", "outside"),
+        ("no insulation on it", "outside"),
+        ("there isn't any wrap", "outside"),
+        ("unwrapped", "outside"),
+        ("over the wrap", "over wrap"),
+        ("outside, not over the wrap", "outside"),
+        ("not inside, over the insulation", "over wrap"),
+        ("inside, no wrap", "inside"),
+    ],
+)
+def test_a_place_that_is_denied_is_not_where_the_tape_was(text, place):
+    found = read("measured_where", text, ("outside", "over wrap", "inside"))
+    assert isinstance(found, Accepted)
+    assert found.place == place
+
+
+def test_only_denied_places_leave_the_tape_open():
+    assert read("measured_where", "not inside", ("outside", "over wrap", "inside")) is None
+
+
+@pytest.mark.parametrize(
+    ("text", "share"),
+    [
+        ("80k 96 furnace and 3.5 ton ac", 0.96),
+        ("100,000 btu 80 furnace, 4 ton", 0.80),
+        ("80k 3 ton furnace", None),
+        ("60k 95k furnace", None),
+    ],
+)
+def test_a_furnace_called_by_input_and_efficiency_gives_both(text, share):
+    found = read("equipment", text)
+    assert isinstance(found, Accepted)
+    heat = [other.values.get("efficiency") for other in found.others if other.field == "capacity"]
+    assert heat == [share]
