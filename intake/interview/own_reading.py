@@ -9,6 +9,7 @@ from collections.abc import Callable, Mapping
 from typing import Final
 
 from intake.interview.beside import motor_aside
+from intake.interview.denials import affirmed, denied
 from intake.interview.own_words import (
     KINDS,
     PARTS,
@@ -21,6 +22,7 @@ from intake.interview.own_words import (
 )
 from intake.interview.phone_reading import read_change, read_trouble
 from intake.reading.clean import normalise
+from intake.reading.manner import cant_say
 from intake.reading.result import (
     Accepted,
     AskBack,
@@ -62,7 +64,7 @@ def _equipment(text: str, choices: tuple[str, ...]) -> Reading | None:
     if kind:
         values["kind"] = kind
     for stages, pattern in STAGES:
-        if pattern.search(text):
+        if affirmed(pattern, text):
             values["stages"] = stages
             break
     bare = None if choices else _bare_tons(text)
@@ -227,7 +229,7 @@ _UNLINED: Final = re.compile(
 def _skin(text: str, choices: tuple[str, ...]) -> Reading | None:
     if _UNLINED.search(text) and not re.search(r"\bwrap", text):
         return Accepted({"material": "galvanized"}, place="bare")
-    found = [row for row in SKINS if row[3].search(text)]
+    found = [row for row in SKINS if affirmed(row[3], text)]
     if not found:
         return None
     if len(found) > 1 and found[-1][0] == "bare":
@@ -245,10 +247,6 @@ def _skin(text: str, choices: tuple[str, ...]) -> Reading | None:
     return Accepted({"material": found[0][1]}, place=found[0][2])
 
 
-_DENIED_BEFORE: Final = re.compile(
-    r"\b(?:not|never|no|without|isn'?t|wasn'?t|aren'?t|ain'?t|didn'?t|nothing)"
-    r"(?: (?:on|at|over|in|the|any|a|to|do|measure|measured|taken|it|from|really)){0,3} $"
-)
 _UNWRAPPED: Final = re.compile(
     r"\b(?:not|no|without|isn'?t|ain'?t)(?: any)? (?:wrap\w*|insulation|blanket)\b|\bunwrapped\b"
 )
@@ -257,11 +255,7 @@ _UNWRAPPED: Final = re.compile(
 
 def _measured_where(text: str, choices: tuple[str, ...]) -> Reading | None:
     rows = TAPED.get(choices[0] if choices else "", ())
-    found = [
-        place
-        for place, pattern in rows
-        if any(not _DENIED_BEFORE.search(text[: at.start()]) for at in pattern.finditer(text))
-    ]
+    found = [place for place, pattern in rows if affirmed(pattern, text)]
     if not found and any(place == "over wrap" for place, _ in rows) and _UNWRAPPED.search(text):
         return Accepted({}, place="outside")
     if not found:
@@ -300,18 +294,31 @@ def _thickness(text: str, choices: tuple[str, ...]) -> Reading | None:
     return Accepted({"in": sizes[0]})
 
 
+def _state(clause: str) -> str:
+    """How clean a clause says something is; not dirty is clean."""
+    for state, pattern in STATES:
+        if affirmed(pattern, clause):
+            return state
+    dirty = (pattern for state, pattern in STATES if state != "clean")
+    return "clean" if any(denied(pattern, clause) for pattern in dirty) else ""
+
+
 def _conditions(text: str, choices: tuple[str, ...]) -> Reading | None:
     values: dict[str, Value] = {}
     waiting: list[str] = []
     for clause in re.split(r"[,;.]|\bbut\b|\band\b", text):
         parts = [part for part, pattern in PARTS if pattern.search(clause)]
-        state = next((s for s, pattern in STATES if pattern.search(clause)), "")
+        state = _state(clause)
+        if cant_say(clause):
+            continue
         if parts and not state:
             waiting += parts
         elif state:
             for part in [*waiting, *parts] or [p for p, _ in PARTS if p not in values]:
                 values[part] = state
             waiting = []
+    for part in waiting:  # "all clean but the wheel": of these no state was told
+        values.pop(part, None)
     if re.search(r"\bno coil\b", text):
         values["coil"] = "none"
     return Accepted(values) if values else None

@@ -5,6 +5,7 @@ from typing import Final
 
 from rapidfuzz.distance import OSA
 
+from intake.interview.denials import affirmed
 from intake.interview.own_words import whole_words
 from intake.reading.result import Accepted, AskBack, AskKind, Reading
 
@@ -58,7 +59,7 @@ def read_change(text: str, choices: tuple[str, ...]) -> Reading | None:
         or (_THE_SAME.search(plain) and not figures)
     ):
         return Accepted({"choice": "like_for_like"})
-    cools, heats = bool(_COOLS.search(plain)), bool(_HEATS.search(plain))
+    cools, heats = affirmed(_COOLS, plain), affirmed(_HEATS, plain)
     if cools and heats:
         return Accepted({"choice": "like_for_like"})
     if (cools or heats) and _BECOMES.search(plain):

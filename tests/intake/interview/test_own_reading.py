@@ -255,3 +255,23 @@ def test_a_furnace_called_by_input_and_efficiency_gives_both(text, share):
     assert isinstance(found, Accepted)
     heat = [other.values.get("efficiency") for other in found.others if other.field == "capacity"]
     assert heat == [share]
+
+
+@pytest.mark.parametrize(
+    ("field", "text", "values"),
+    [
+        ("equipment", "3 ton heat pump not two stage", {"kind": "heat_pump", "tons": 3.0}),
+        ("skin", "not duct board, metal", {"material": "galvanized"}),
+        ("skin", "its not flex", None),
+        ("skin", "isn't wrapped", None),
+        ("conditions", "coil isn't dirty", {"coil": "clean"}),
+        ("conditions", "coil not clean", {"coil": "some_dirt"}),
+        ("conditions", "all clean but the wheel", {"coil": "clean", "filter": "clean"}),
+        ("conditions", "can't see the coil, filter's clean", {"filter": "clean"}),
+        ("change", "no cooling, only heat", {"choice": "heating_only"}),
+        ("change", "just the heat, no ac", {"choice": "heating_only"}),
+    ],
+)
+def test_what_is_denied_is_not_read_as_said(field, text, values):
+    found = read(field, text)
+    assert (dict(found.values) if isinstance(found, Accepted) else None) == values
