@@ -92,9 +92,16 @@ def _is_unmeasured(raw: Raw, job: Job) -> bool:
     return job.length(name) is None or not is_known_key(job, raw.rests_on[0])
 
 
+def _wanted_first(raw: Raw, job: Job) -> str:
+    """The list of what nobody described, or what of it nobody told."""
+    name = _LISTS[raw.part]
+    told = job.length(name) is not None and raw.part is not Part.RETURN_OPENINGS
+    return raw.rests_on[0] if told else name
+
+
 def _unmeasured(it: ModeAssessment, job: Job) -> tuple[str, ...]:
     found = (
-        _LISTS[raw.part]
+        _wanted_first(raw, job)
         for raw in it.raws
         if raw.votes and raw.over_share > _SEEN_SHARE and _is_unmeasured(raw, job)
     )
