@@ -88,6 +88,8 @@ def normalise(text: str) -> str:
         text = unicodedata.normalize("NFKD", text.translate(_same_sign()))
         text = "".join(map(_ascii_form, text))
     text = text.lower().replace("''", '"').replace("~", " about ")
+    if "half way" in text:
+        text = text.replace("half way", "halfway")
     if "w/" in text:
         text = _WITH.sub(lambda m: "without " if m[1] else "with ", text)
     if _LETTER_AS_DIGIT.search(text) is not None:

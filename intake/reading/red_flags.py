@@ -42,7 +42,7 @@ def look(text: str) -> RedFlag | None:
     True
     """
     line = _IS.sub(" is", normalise(text[:LONGEST_PASTE]).replace("we're", "we are"))
-    line = line.replace("'", "")
+    line = _BUBBLE_WRAP.sub("wrap", line.replace("'", ""))
     if not _WORD.search(line):
         return None
     parts = clauses_in_one_form(line)
@@ -92,6 +92,8 @@ _NO_TO_ALL: Final = re.compile(
     r"(?:no|nope|nah|negative|none|nothing)(?: (?:to|on|for|of)) (?:all|any|both|each|every|that"
     r"|those|these|them|the above|it|everything)(?: (?:of|that|those|these|them|it|those|things))*"
 )
+_BUBBLE_WRAP: Final = re.compile(r"\bbubble[ -]?(?:wrap|foil|insulation)\b")
+"""Insulation that is called by its bubbles."""
 _SAME_THING: Final = re.compile(
     r"(?:and |n )?(?:it|its|still|the gas|(?:i|you|we) (?:can )?(?:smell|hear|see|feel))\b"
 )

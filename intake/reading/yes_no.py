@@ -34,6 +34,7 @@ from intake.reading.yes_no_turns import (
     THINKS_AGAIN,
     UNTROUBLED,
     WAS,
+    WITH_OR_WITHOUT,
 )
 from intake.reading.yes_no_words import (
     ALL,
@@ -163,6 +164,9 @@ def read_yes_no(text: str, question: str) -> Reading | None:
         return _which(question)
     if NEVER_LOOKED.search(text) and not YES_START.match(text):
         return Unknown("You can't say.")
+    taken = WITH_OR_WITHOUT.fullmatch(text)
+    if taken is not None and " with " in asked:
+        return Accepted({"yes": taken["how"] == "with"})
     if NEVER_DOES.search(text):
         return Accepted({"yes": False})
     untroubled = UNTROUBLED.fullmatch(text)

@@ -20,6 +20,7 @@ __all__ = [
     "THINKS_AGAIN",
     "UNTROUBLED",
     "WAS",
+    "WITH_OR_WITHOUT",
 ]
 
 IRONY: Final = re.compile(
@@ -59,6 +60,12 @@ ANOTHERS: Final = re.compile(
 )
 
 ASKS_THE_PAST: Final = re.compile(r"\b(?:ever|did|was|were|had|been|has|have)\b")
+
+WITH_OR_WITHOUT: Final = re.compile(
+    r"(?:it'?s |it was |was |they were |rated |taken )*(?P<how>with(?:out)?)"
+    r"(?: (?:it|one|any|(?:an? |the |any )?(?:filter|coil|wet coil)))?(?: in(?: place| it)?)?[.! ]*"
+)
+"""An answer to whether something was taken with a thing in place."""
 
 WAS: Final = re.compile(
     r"^(?:yes|yeah|yep|yup)?[, ]*(?:there|it|they|we) (?:did|was|were|had)\b.*\b(?:fixed|until|till"
