@@ -25,6 +25,9 @@ __all__ = ["Fall", "Learner"]
 
 Codes = NDArray[np.int16]
 
+_LOOKED_AT: Final = 2048
+"""Samples that are enough to tell which questions matter; of more, every second or so is taken."""
+
 _BINS: Final = 8
 _SHUFFLES: Final = 3
 _BY_CHANCE_Z: Final = 3.09
@@ -57,11 +60,14 @@ class Learner:
     """What is at stake, arranged so that many bundles can be tried quickly.
 
     Attributes:
-        stakes: What stands to be lost.
+        stakes: What stands to be lost, in the samples that are looked at.
     """
 
     def __init__(self, stakes: Stakes, draws: Draws) -> None:
         """Arrange everything at stake in columns, as it is and shuffled."""
+        self._every = max(draws.samples // _LOOKED_AT, 1)
+        stakes = stakes.thinned(self._every)
+        draws = Draws(stakes.parts.shape[0], draws.seed)
         self.stakes, self._draws = stakes, draws
         self._orders = [draws.in_order(f"shuffle {index} for worth") for index in range(_SHUFFLES)]
         columns: list[Array] = []
@@ -95,7 +101,7 @@ class Learner:
         """What learning these signals together would save."""
         if not signals or not self._columns.shape[0]:
             return self._nothing
-        features, codes = self._observed(signals)
+        features, codes = self._observed([one.thinned(self._every) for one in signals])
         if not features.shape[0]:
             return self._nothing
         answer = _Answer(features, codes, self._truths, self._by_chance, self._squares)

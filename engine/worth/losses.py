@@ -5,7 +5,7 @@ the parts that are over. What is said is the status with the least expected loss
 """
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 from types import MappingProxyType
 from typing import Final
@@ -144,6 +144,16 @@ class Stakes:
     def of(cls, assessment: Assessment) -> "Stakes":
         """What stands to be lost on an assessed job."""
         return _stakes_of(assessment)
+
+    def thinned(self, every: int) -> "Stakes":
+        """The same in every so manieth sample."""
+        if every == 1:
+            return self
+        modes = []
+        for mode in self.modes:
+            truth = mode.truth[::every]
+            modes.append(replace(mode, truth=truth, shares=truth.mean(axis=0)))
+        return Stakes(tuple(modes), self.parts[::every], self.names)
 
     @property
     def settled(self) -> bool:

@@ -5,7 +5,7 @@ is known already shows nothing.
 """
 
 from collections.abc import Callable, Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from types import MappingProxyType
 from typing import Final
 
@@ -75,6 +75,10 @@ class Signal:
     values: Array
     noise: float
     is_word: bool = False
+
+    def thinned(self, every: int) -> "Signal":
+        """The same in every so manieth sample."""
+        return self if every == 1 else replace(self, values=self.values[::every])
 
 
 def is_known_to(job: Job, key: str, how: How) -> bool:
