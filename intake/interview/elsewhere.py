@@ -48,7 +48,7 @@ def elsewhere(talk: Talk, question: Question | None, text: str) -> tuple[Questio
     candidates = [named] if named is not None else []
     if question is not None and named is question:
         return None
-    if named is not None and named.section:
+    if named is not None and named.section and not _FIGURE.search(text):
         same = (other for other in bank if other.section == named.section)
         candidates += [other for other in same if other.field in ("skin", "measured_where")]
     if question is not None and named is None:
@@ -72,7 +72,11 @@ def _known(talk: Talk, question: Question) -> bool:
     return bool(question.facts) and all(talk.context.known(key) for key in question.facts)
 
 
+_FIGURE: Final = re.compile(r"\d")
+_A_SIZE_OF: Final = r"\d ?(?:x|by|×) ?\d+(?:\.\d+)? ?(?:in|inch|inches|\")? ?"
 _SHAPES: Final = (
+    (rf"{_A_SIZE_OF}(?:return )?drop\b", ("drop_size",)),
+    (rf"{_A_SIZE_OF}(?:supply |main )?trunk\b", ("trunk_size",)),
     (r"\bret(?:urn)?\b\D*\.\d.*\bsup(?:ply)?\b\D*\.\d", ("static_total",)),
     (r"\b(?:\d|one|two|three) (?:supply )?trunks?\b", ("trunk_count", "trunk_size")),
     (r"\d+ ?(?:x|by|×) ?\d+ ?(?:x|by|×) ?\d", ("filter", "d_filter")),

@@ -223,6 +223,19 @@ def test_what_a_thing_named_is_made_of_is_taken_wherever_it_is_said():
     assert told.talk.job.number("return.drops.0.width_in") == 24.0
 
 
+def test_a_size_told_before_its_thing_goes_to_that_thing():
+    told = Dialogue().answer(
+        safety="no", new_equipment="3 ton single stage ac, furnace 80k 80 percent",
+        cool_cfm="1200", rise="35-65", old_runs="yes", tools="tape, gauge",
+    )  # fmt: skip
+    assert told.key == "weather"
+    told.play("14x20 drop, bare")
+    assert told.talk.job.number("return.drops.0.width_in") == 14.0
+    told.play("trunks: 1, 20x8 tin")
+    width = told.talk.job.number("supply.trunks.0.width_in")
+    assert width == 20.0 or told.talk.job.word("supply.trunks.0.material") is None
+
+
 def test_a_bare_number_picks_from_no_choices_that_nobody_asked():
     told = Dialogue().answer(
         safety="no", new_equipment="3 ton single stage ac, furnace 80k 80 percent",
