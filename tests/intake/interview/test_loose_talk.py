@@ -296,7 +296,15 @@ def test_both_runs_may_be_told_in_one_line():
 
 
 @pytest.mark.parametrize(
-    ("line", "word"), [("its 82 out", "yes"), ("45 degrees", "no"), ("yep", "yes"), ("60", "yes")]
+    ("line", "word"),
+    [
+        ("its 82 out", "yes"),
+        ("45 degrees", "no"),
+        ("yep", "yes"),
+        ("60", "yes"),
+        ("sunny n 90", "yes"),
+        ("cloudy and 48", "no"),
+    ],
 )
 def test_the_weather_may_be_told_as_a_temperature(line, word):
     told = Dialogue().play("no", "3 ton single stage heat pump, 1200 cfm", "same", "none")
