@@ -57,7 +57,8 @@ def rooms_named(line: str) -> int:
 
 _OUTDOORS: Final = re.compile(
     r"(?:it'?s |its |about |around |like |prolly |probably |maybe |i think |yes,? |no,? |yeah,? "
-    r"|yep,? |nope,? |a |and |n |(?:clear|cloudy|rainy|humid|nice|sunny|cool|warm|hot|mild|cold)(?: day| out(?:side)?)?,? )*"
+    r"|yep,? |nope,? |a |and |n |(?:clear|cloudy|rainy|humid|nice|sunny|cool|warm|hot|mild|cold)"
+    r"(?: day| out(?:side)?)?,? )*"
     r"(?P<degf>-\d{1,2}|\d{2,3})s? ?(?:f|degrees?|deg|°f?)?"
     r"(?:,? (?:out(?:side)?|today|now|degrees|here|f|and|with|but|is|it'?s|no|too|so|a bit|kinda"
     r"|rain\w*|sun\w*|cloud\w*|overcast|wind\w*|snow\w*|humid|muggy|clear|cold|cool|warm|hot|nice"
