@@ -121,6 +121,10 @@ def _by_tons(
         bare = [v for v in values if not v.unit and _PER_TON[0] <= v.value <= _PER_TON[1]]
         if len(bare) == 1 and len(values) == 1 and marked:
             rates, values = [bare[0].value], []
+    if not rates and len(tons) == 1 and len(values) == 1 and said.says("join.by"):
+        rate = _cfm(values[0])
+        if values[0].unit and _PER_TON[0] <= rate < 200 * tons[0].value:
+            rates, values = [rate], []
     if rates and not tons:
         bare = [
             v
@@ -128,6 +132,9 @@ def _by_tons(
             if not v.unit and 1 <= v.value <= 6 and v.value * 2 == int(v.value * 2)
         ]
         if len(bare) == 1 and len(values) == 1:
+            cfm = round(bare[0].value * rates[0], 2)
+            if _IT_IS.search(said.text[: bare[0].start]):
+                return _within({"cfm": cfm}, cfm, low, high)
             return AskBack(
                 f"Is that {bare[0].value:g} tons at {rates[0]:g} CFM per ton,"
                 f" {bare[0].value * rates[0]:,.0f} CFM?",
@@ -163,6 +170,13 @@ def _by_tons(
             f"{tons_value:g} tons at the usual 400 CFM per ton would be {400 * tons_value:,.0f}.",
         )
     return None
+
+
+_IT_IS: Final = re.compile(
+    r"\b(?:it'?s|this is|this one is|that'?s|we have|we'?ve got|i have|unit is|unit'?s|got|with)"
+    r" (?:about )?an? $"
+)
+"""Before tons without their name ("350 per ton and it's a two and a half")."""
 
 
 def _one(said: Scan, item: Item, low: float, high: float) -> Reading:
@@ -211,7 +225,8 @@ def _two(said: Scan, one: Item, two: Item, low: float, high: float) -> Reading:
 
 def _shares_hundred(said: Scan, one: Item, two: Item) -> bool:
     """ "eleven to twelve hundred": both are in hundreds."""
-    named = "hundred" in said.text[two.start : two.end] and not one.unit
+    own_unit = one.unit and one.end - one.start > len(one.text)
+    named = "hundred" in said.text[two.start : two.end] and not own_unit
     return named and one.value < 100 and 0.3 * two.value < 100 * one.value < 3 * two.value
 
 

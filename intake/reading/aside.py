@@ -1,4 +1,4 @@
-"""What else an answer holds: where it was measured, answers to other questions, second thoughts."""
+"""What else an answer holds: where it was measured, answers to other questions."""
 
 from __future__ import annotations
 
@@ -7,12 +7,13 @@ from collections.abc import Callable
 from typing import Final
 
 from intake.reading.bounds import believable
+from intake.reading.duct_parts import describes_jacket
 from intake.reading.result import Accepted, Reading, Volunteered
 from intake.reading.scan import Item, Scan
 from intake.reading.units import convert
 from intake.reading.words import words
 
-__all__ = ["place_of", "second_thought", "split_off", "volunteered"]
+__all__ = ["place_of", "split_off", "volunteered"]
 
 Reads = Callable[[str, str], Reading | None]
 """Reads a text for a field."""
@@ -41,7 +42,10 @@ def place_of(said: Scan) -> str | None:
     True
     """
     named = [(i, item) for i, item in enumerate(said.items) if item.means("place.")]
+    cored = any(item.means("place.core") for _, item in named)
     for place in _PLACES if named else ():
+        if place == "jacket" and (cored or describes_jacket(said.text)):
+            continue
         for i, item in named:
             if item.means(f"place.{place}") and _says_where(said.items, i, place):
                 return place
@@ -56,38 +60,6 @@ def _says_where(items: list[Item], i: int, place: str) -> bool:
     if following is not None and following.text in _NO_PLACE_BEFORE:
         return False
     return not (before is not None and before.means("material.lined_metal", "material.wrapped"))
-
-
-_SECOND: Final = re.compile(
-    r"[\s,.;-]+(?:no wait|no,? make that|wait,? no|wait|scratch that|strike that|i mean"
-    r"|i meant|make that|sorry|actually,? no|actually|correction|oops|whoops|check that|hold on"
-    r"|excuse me|or rather|rather|my bad|er|err|uh no|no no|nope|that's wrong"
-    r"|let me correct that|on second thought|scratch|i take that back|(?:no )?hang on"
-    r"|scrap that|forget that)(?:[\s,:]|\.(?!\d))+(?:its "
-    r"|it's |it is |that's )?|,? no,? (?=[0-9.])|, no, "
-)
-_NUMBER: Final = re.compile(
-    r"[0-9]|\b(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen"
-    r"|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty|thirty|forty|fifty"
-    r"|sixty|seventy|eighty|ninety|hundred|half|quarter|point)\b"
-)
-
-
-def second_thought(field: str, line: str, reads: Reads) -> Accepted | None:
-    """The reading of "20x8, no wait, 20x10": the later value, with what it leaves standing."""
-    parts = _SECOND.split(line)
-    if len(parts) < 2:
-        return None
-    before, after = " ".join(parts[:-1]), parts[-1]
-    if not _NUMBER.search(after) or not (_NUMBER.search(before) or field == "duct"):
-        return None
-    later = reads(field, after)
-    if not isinstance(later, Accepted):
-        return None
-    earlier = reads(field, before)
-    if isinstance(earlier, Accepted) and set(later.values) <= set(earlier.values):
-        return Accepted({**earlier.values, **later.values})
-    return later
 
 
 _WORDS: Final = {

@@ -98,6 +98,13 @@ def implausible(field: str, values: Values, meant: Sequence[Values] = ()) -> Ask
 
 def two_values(field: str, readings: Sequence[Values]) -> AskBack:
     """Two values where one is wanted."""
+    if len(readings) == 1:
+        told = echo(field, readings[0])
+        return AskBack(
+            f"I read {told}, and another number beside it. Which one is it?",
+            tuple(readings),
+            AskKind.TWO_VALUES,
+        )
     names = " or ".join(echo(field, r) for r in readings)
     return AskBack(f"Which is it: {names}?", tuple(readings), AskKind.TWO_VALUES)
 

@@ -95,6 +95,8 @@ def cardinal(tokens: list[Token], i: int) -> tuple[float | None, int]:
         word == "half" and plain_word(tokens, i + 1) == "a" and plain_word(tokens, i + 2) == "dozen"
     ):
         return 6.0, i + 3
+    elif word == "half" and plain_word(tokens, i + 1) == "dozen":
+        return 6.0, i + 2
     else:
         small, j = _below_hundred(tokens, i)
         if small is None:

@@ -14,6 +14,7 @@ from intake.reading.duct_chain import by_diameter, of_chain, sides_of
 from intake.reading.duct_checks import checked, only_one_end, ordered
 from intake.reading.duct_parts import (
     DuctParts,
+    describes_jacket,
     feet_of,
     read_round_letter,
     sorted_parts,
@@ -32,10 +33,6 @@ from intake.reading.words import words
 
 __all__ = ["read_duct"]
 
-_COLOUR_OF_JACKET: Final = re.compile(
-    r"\b(?:r ?-? ?[0-9](?:\.[0-9])?|black|silver|gr[ae]y|clear|plastic|foil|poly|white|torn"
-    r"|ripped|old) jacket\b"
-)
 _LARGEST_BRANCH_IN: Final = 12.0
 _RUNS: Final = words("runs branches takeoffs leads")
 """Ducts that are round where only their diameter is told; so are three or more of anything."""
@@ -62,7 +59,7 @@ def read_duct(said: Scan) -> Reading | None:
     wrong_measure = _round_by_another_measure(said)
     if wrong_measure is not None:
         return wrong_measure
-    runs = counted_runs(items)
+    runs = counted_runs(said)
     if len(runs) > 1 or (runs and runs[0].low < runs[0].high):
         return _several_runs(said, runs, materials)
     if runs and any(item.plural for item in items):
@@ -279,7 +276,7 @@ def _single(said: Scan, parts: DuctParts, materials: tuple[str, ...]) -> Reading
     if split is not None and not said.says("shape.round"):
         values = ordered({"shape": "rect", **split, **base})
         return AskBack(f"Did you mean {echo('duct', values)}?", (values,), AskKind.TWO_READINGS)
-    jacketed = not _COLOUR_OF_JACKET.search(said.text) and said.says(
+    jacketed = not describes_jacket(said.text) and said.says(
         "place.jacket", "place.over wrap", "place.outside"
     )
     beside = any(
@@ -297,9 +294,10 @@ def _single(said: Scan, parts: DuctParts, materials: tuple[str, ...]) -> Reading
         or "spiral" in said.words()
         or (item.plural and bool(parts.counts))
         or (
-            said.says("material.flex", "material.pvc", "shape.roundish")
+            said.says("material.flex", "material.pvc", "material.aluminum", "shape.roundish")
             and (item.unit or "flex" in materials or "pvc" in materials)
         )
+        or (item.unit and said.says("place.core"))
     ):
         if item.unit == "" and value > BELIEVABLE["diameter_in"][1] and value >= 75:
             metric = ordered({"shape": "round", "diameter_in": round(value / 25.4, 2), **base})

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass, field
 from itertools import pairwise
 from typing import Final
@@ -13,6 +14,7 @@ from intake.reading.words import words
 __all__ = [
     "LENGTH_UNITS",
     "DuctParts",
+    "describes_jacket",
     "feet_of",
     "is_thickness",
     "read_round_letter",
@@ -89,10 +91,23 @@ def sorted_parts(said: Scan) -> DuctParts:
     return parts
 
 
+_ABOUT_JACKET: Final = re.compile(
+    r"\b(?:r ?-? ?[0-9](?:\.[0-9])?|black|silver|gr[ae]y|clear|plastic|foil|poly|white|torn"
+    r"|ripped|old) jacket\b|\bjacket(?:'s| is| says| reads| has| marked| stamped)* ?r ?-? ?[0-9]"
+)
+
+
+def describes_jacket(text: str) -> bool:
+    """Whether a jacket is named by its colour or insulation, not as where the tape went."""
+    return _ABOUT_JACKET.search(text) is not None
+
+
 def _is_over_jacket(items: list[Item], i: int) -> bool:
     """The outside of insulated flex, where the core is given too: "10 in core, 14 over jacket"."""
     flexible = any(item.means("material.flex") for item in items)
     if flexible and told_of_jacket(items, i):
+        return True
+    if _named_outside(items, i):
         return True
     core = ("place.core", "place.inside") if flexible else ("place.core",)
     if not any(item.means(*core) for item in items):
@@ -104,6 +119,23 @@ def _is_over_jacket(items: list[Item], i: int) -> bool:
         [k for k in named if k < i][-1:] if named[0] < first else [k for k in named if k > i][:1]
     )
     return any(items[k].means(*outside) and not items[k].means(*core) for k in nearest)
+
+
+_PARTING: Final = words("and but") | {",", ";", "."}
+
+
+def _named_outside(items: list[Item], i: int) -> bool:
+    """ "core says 7, it's 11 over the jacket": the clause of the number names the outside alone."""
+    start, end = i, i + 1
+    while start and items[start - 1].text not in _PARTING:
+        start -= 1
+    while end < len(items) and items[end].text not in _PARTING:
+        end += 1
+    clause, others = items[start:end], items[:start] + items[end:]
+    if sum(item.kind == "num" for item in clause) != 1:
+        return False
+    outside = any(item.means("place.jacket", "place.over wrap") for item in clause)
+    return outside and any(item.means("place.core") for item in others)
 
 
 def _is_counted(items: list[Item], i: int) -> bool:

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from typing import Final
 
 from intake.reading.bounds import believable
-from intake.reading.scan import Item
+from intake.reading.scan import Item, Scan
 from intake.reading.sizes import inches
 from intake.reading.words import words
 
@@ -30,8 +30,9 @@ class Runs:
     high: int
 
 
-def counted_runs(items: list[Item]) -> tuple[Runs, ...]:
+def counted_runs(said: Scan) -> tuple[Runs, ...]:
     """The groups of round ducts of a text; none if any of its numbers is no part of one."""
+    items = said.items
     numbers = [i for i, item in enumerate(items) if item.kind == "num"]
     if any(item.means("join.by") for item in items):
         return ()
@@ -40,6 +41,8 @@ def counted_runs(items: list[Item]) -> tuple[Runs, ...]:
     for i in numbers:
         item = items[i]
         if counts and counts[-1] == i - 1 and _is_diameter(items, i):
+            if "." in said.text[items[i - 1].end : item.start]:
+                return ()
             group = _counts(items, counts)
             if group is None:
                 return ()

@@ -86,6 +86,9 @@ def read_filter(said: Scan) -> Reading | None:
             values["depth_in"] = inches(depths[0])
             depths_at = said.items.index(depths[0])
             loose.remove(depths[0])
+    if "count" not in values and any(i.text.endswith("each side") for i in said.items):
+        values["count"] = 2
+        loose = [n for n in loose if n.unit or n.value not in (1, 2)]
     if said.words() & {"both", "twice", "two"} and "count" not in values:
         twos = [n for n in loose if n.value == 2 and not n.unit]
         if twos or said.words() & {"both", "twice"}:
@@ -209,6 +212,7 @@ def _no_size(said: Scan, merv: bool) -> Reading | None:
         reading = {"width_in": inches(numbers[0]), "height_in": inches(numbers[1])}
         return AskBack(f"Did you mean {echo('filter', reading)}?", (reading,), AskKind.TWO_READINGS)
     words = {
+        "inch",
         "filter",
         "filters",
         "none",
@@ -223,6 +227,7 @@ def _no_size(said: Scan, merv: bool) -> Reading | None:
         or merv
         or vague(said, "size", "type")
         or said.says("join.by", "noun.count", "role.filter")
+        or any(n.unit == "in" for n in said.numbers)
         or said.words() & words
     ):
         return AskBack(

@@ -30,7 +30,9 @@ class Frame(StrEnum):
     TAKEN_BACK = "taken back"
     WISHED = "wished"
     PLANNED = "planned"
-    """Only where another clause says what is really there."""
+    """Only where another clause says what is really there, or that it isn't known."""
+    TOLD = "told"
+    """What somebody said or thought, beside what is seen; only where the two don't agree."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -194,6 +196,19 @@ _REAL: Final = re.compile(
     r"|tape\w*|turned out|turns out|they (?:put|used|installed|ran)|it'?s|its|it is)\b"
 )
 
+_NOT_KNOWN_HERE: Final = re.compile(
+    r"\b(?:don'?t|do not|no idea|no clue|not sure|can'?t (?:say|tell)|unsure)(?: know)? what"
+    r" (?:it|this|this one|ours|the real|it'?s)\b"
+)
+"""Beside what was planned: that nobody knows what really is."""
+_TOLD: Final = re.compile(
+    r"\b(?:i|we) (?:thought|figured|assumed|guessed|expected|said|told you|wrote|gave you|had it)\b"
+    r"|\btold you\b"
+    r"|\b(?:customer|owner|homeowner|landlord|tenant|renter|salesman|seller|inspector|builder|he|she"
+    r"|they|guy|wife|husband|office|neighbou?r|caller) (?:swore|swears|said|says|thought|thinks"
+    r"|claims?|claimed|told (?:me|us)|insists?|insisted|guessed|figured|wrote)\b"
+)
+
 _MAYBE_THE_OLD: Final = words("capacity airflow efficiency filter blower_type year area count")
 """Fields in which the question may well be about the old equipment."""
 
@@ -249,12 +264,23 @@ def framed(field: str, line: str, question: str = "") -> Framed | None:
     found = [_frame_of(field, clause, question) for clause in clauses]
     _take_back(clauses, found)
     numbered = [bool(_NUMBER.search(clause)) for clause in clauses]
-    _contrast(clauses, found, numbered if field not in _WORDED else [True] * len(clauses))
+    valued = numbered if field not in _WORDED else [True] * len(clauses)
+    _contrast(clauses, found, valued)
     planned = [k for k, clause in enumerate(clauses) if numbered[k] and _is_planned(field, clause)]
     for k in planned:
-        behind = [c for j, c in enumerate(clauses) if j != k and numbered[j] and _REAL.search(c)]
-        if behind and found[k] is None:
+        plate = _SPAN_OF_PLATE.search(clauses[k])
+        behind = [
+            c
+            for j, c in enumerate(clauses)
+            if j != k and numbered[j] and (plate or _REAL.search(c))
+        ]
+        if found[k] is None and (behind or any(map(_NOT_KNOWN_HERE.search, clauses))):
             found[k] = Frame.PLANNED
+    if not any(found):
+        told = [bool(_TOLD.search(clause)) for clause in clauses]
+        seen = [says and not tells for says, tells in zip(valued, told, strict=True)]
+        if any(told) and any(seen):
+            found = [Frame.TOLD if tells else None for tells in told]
     first = next((frame for frame in found if frame is not None), None)
     if first is None:
         return None
@@ -294,8 +320,18 @@ def _contrast(clauses: list[str], found: list[Frame | None], valued: list[bool])
             found[k] = Frame.PAST
 
 
+_SPAN_OF_PLATE: Final = re.compile(
+    r"\b(?:plate|tag|sticker|label|nameplate|it|unit|furnace|book)(?:'s)?"
+    r" (?:allows?|range is|is rated(?: for)?|rates?|calls for|wants|takes)"
+    r" (?:about |a )?[0-9.]+ ?(?:-|to|thru) ?[0-9.]+"
+)
+"""What a plate allows, told as a range beside what was measured."""
+
+
 def _is_planned(field: str, clause: str) -> bool:
     rated = field in _FIGURE and field != "capacity" and _RATED.search(clause) is not None
+    if field == "temperature" and _SPAN_OF_PLATE.search(clause):
+        return True
     return rated or _PLANNED.search(clause) is not None
 
 

@@ -24,8 +24,8 @@ def read_grille(said: Scan) -> Reading | None:
     """Read one grille, or a list of them; None if the text holds nothing of one."""
     said = without_owned(said, sized=False)
     every = find_sizes(said.items)
-    sizes = [size for size in every if not size.negated]
-    denied = {id(s) for size in every if size.negated for s in size.sides}
+    sizes = _openings(said, [size for size in every if not size.negated])
+    denied = {id(s) for size in every if size not in sizes for s in size.sides}
     numbers = [n for n in kept(said, "", "length") if id(n) not in denied]
     if not sizes:
         return _no_grille(said, numbers)
@@ -125,6 +125,34 @@ def read_grille(said: Scan) -> Reading | None:
         only = rows[0]
         return Accepted({k: v for k, v in only.items() if not (k == "count" and v == 1)})
     return Accepted({"grilles": list(rows)})
+
+
+_PARTING: Final = words("and but with") | {",", ";", "."}
+_OF_OPENING: Final = ("place.slots", "place.inside", "place.liner")
+_OF_FRAME: Final = ("place.frame", "place.outside")
+
+
+def _openings(said: Scan, sizes: list[Size]) -> list[Size]:
+    """Without the frame, where one of two sizes is said to be the opening or the frame."""
+    if len(sizes) != 2 or said.says("alt.or") or not said.says(*_OF_OPENING, *_OF_FRAME):
+        return sizes
+    kinds = [_kind_of(said.items, sizes, k) for k in (0, 1)]
+    if kinds[0] == kinds[1] or set(kinds) == {""}:
+        return sizes
+    return [size for size, kind in zip(sizes, kinds, strict=True) if kind != "frame"][:1]
+
+
+def _kind_of(items: list[Item], sizes: list[Size], k: int) -> str:
+    """Whether a size is called the opening's or the frame's in its own clause."""
+    start = sizes[k - 1].last + 1 if k else 0
+    end = sizes[k + 1].first if k + 1 < len(sizes) else len(items)
+    cuts = [i for i in range(start, end) if items[i].text in _PARTING]
+    before = max((i for i in cuts if i < sizes[k].first), default=start)
+    behind = min((i for i in cuts if i > sizes[k].last), default=end)
+    clause = items[before:behind]
+    if any(item.means(*_OF_FRAME) for item in clause):
+        return "" if any(item.means(*_OF_OPENING) for item in clause) else "frame"
+    return "opening" if any(item.means(*_OF_OPENING) for item in clause) else ""
 
 
 _REPLACED: Final = re.compile(

@@ -60,6 +60,7 @@ def _read_capacity(said: Scan, low: float, high: float, question: str) -> Readin
     if not heats and not bare:
         return _without_heat(said, share)
     if heats and bare:
+        _of_output(said, heats, bare)
         heats = _sharing(said, heats, bare)
         if any(not item.unit for item in bare):
             return two_values("capacity", [{"btuh": _btuh(h)} for h in heats[:2]])
@@ -73,6 +74,17 @@ def _read_capacity(said: Scan, low: float, high: float, question: str) -> Readin
             AskKind.TWO_READINGS,
         )
     return _assigned(said, heats, share, low, high)
+
+
+def _of_output(said: Scan, heats: list[Item], bare: list[Item]) -> None:
+    """ "120,000 btu input, 80 % so 96 out": the bare number is in thousands too."""
+    if len(heats) != 1 or len(bare) != 1 or heats[0].value < 1000 or heats[0].unit != "btuh":
+        return
+    both = sorted((heats[0], bare[0]), key=lambda item: item.start)
+    if sorted(_roles(said, both)) == ["input", "output"]:
+        bare[0].value, bare[0].unit = bare[0].value * 1000.0, "btuh"
+        heats.append(bare[0])
+        heats.sort(key=lambda item: item.start)
 
 
 def _asserted(said: Scan, heats: list[Item], bare: list[Item]) -> tuple[list[Item], list[Item]]:
@@ -270,6 +282,16 @@ def _bare(
     return implausible("capacity", {name: item.value, **extra})
 
 
+def _of_both(said: Scan) -> float | None:
+    """ "input 100k output 80k": what share comes out, or None."""
+    heats = [n for n in kept(said, "heat", "") if n.unit or n.value >= 1000]
+    roles = _roles(said, heats)
+    if sorted(roles) != ["input", "output"]:
+        return None
+    told = dict(zip(roles, heats, strict=True))
+    return round(_btuh(told["output"]) / _btuh(told["input"]), 3)
+
+
 def read_efficiency(said: Scan, low: float, high: float) -> Reading | None:
     """Read a furnace's efficiency as a fraction; None if the text holds none."""
     text = said.text
@@ -290,6 +312,10 @@ def read_efficiency(said: Scan, low: float, high: float) -> Reading | None:
         fractions = [round(n.value / 100, 5) for n in both]
         return two_values("efficiency", [{"fraction": f} for f in fractions[:3]])
     numbers = [n for n in named if n.value < 1000] or bare
+    if not (named or bare):
+        share = _of_both(said)
+        if share is not None:
+            return Accepted({"fraction": share}) if low <= share <= high else None
     rating = kept(said, "seer", "hspf", "eer", "cop")
     if rating and not kept(said, "percent", "afue"):
         return wrong_quantity("efficiency", text, rating[0].dimension)

@@ -75,6 +75,10 @@ def read_length(said: Scan, low: float, high: float) -> Reading | None:
     spacings = [n for n in numbers if n.unit == "in" and n.value in _SPACINGS_IN]
     if len(odd) == 1 and odd[0].unit == "joists" and len(spacings) == len(numbers) == 1:
         return _within(said, {"ft": round(odd[0].value * spacings[0].value / 12, 4)}, low, high)
+    if len(odd) == 1 and odd[0].unit == "paces" and len(numbers) == 1:
+        step = _feet(numbers[0])
+        if _A_STEP.search(said.text) and _STEP_FT[0] <= step <= _STEP_FT[1]:
+            return _within(said, {"ft": round(odd[0].value * step, 4)}, low, high)
     if odd and not any(n.unit for n in numbers):
         return _counted(odd[0], numbers)
     if not numbers:
@@ -94,10 +98,20 @@ def read_length(said: Scan, low: float, high: float) -> Reading | None:
         return _two(said, numbers[0], numbers[1], low, high)
     values = [{"ft": _feet(n)} for n in numbers[:4]]
     if all(relation(said.items, a, b) == "plus" for a, b in itertools.pairwise(numbers)):
-        total = sum(_feet(n) for n in numbers)
+        total = round(sum(_feet(n) for n in numbers), 4)
+        if _added(said, numbers):
+            return _within(said, {"ft": total}, low, high)
         return AskBack(f"Is that {total:g} ft in all?", ({"ft": total},), AskKind.TWO_READINGS)
     return two_values("length", values)
 
+
+_A_STEP: Final = re.compile(
+    r"\b(?:i|my|each|every|one|a|per) (?:step|pace|stride|am about|go about|do about)s?\b"
+    r"|\b(?:each|apiece|per (?:step|pace|stride))\b|\b(?:steps?|strides?|paces?)"
+    r" (?:is|are|of|about)\b"
+)
+_STEP_FT: Final = (1.5, 4.0)
+"""What one step may be, ft (common practice)."""
 
 _OTHER_FEET: Final = re.compile(
     r"\b(?:ceilings?|ladder|my tape|tape (?:only )?(?:goes|is|runs)|tape measure|i'?m|he'?s"
@@ -150,12 +164,19 @@ def _one(said: Scan, item: Item, low: float, high: float) -> Reading:
         return implausible("length", {"ft": -feet}, [{"ft": feet}])
     if said.says("join.by") or multiplied(said.text) or "times" in said.words():
         return AskBack("How many feet is it in all?", ({"ft": feet},), AskKind.MISSING_PART)
-    more = said.words() & {"roll", "rolls", "bag", "half"} or _MORE.search(said.text)
-    if more and not (item.token is not None and item.token.fraction):
+    half = "half" in said.words() and not _CONCLUDES.search(said.text[: item.start])
+    rolls = bool(said.words() & {"roll", "rolls", "bag"})
+    if (half or rolls or _MORE.search(said.text)) and not (
+        item.token is not None and item.token.fraction
+    ):
         return AskBack("How many feet is it in all?", ({"ft": feet},), AskKind.MISSING_PART)
     return _within(said, {"ft": feet}, low, high)
 
 
+_CONCLUDES: Final = re.compile(
+    r"[,;.] ?(?:so|that'?s|which is|call it)(?: (?:like|about|maybe))* $"
+)
+"""Before the figure that a text comes to ("half the house, so like 20 foot")."""
 _MORE: Final = re.compile(r"\bplus\b(?! (?:i|i'm|im|my|it's|its|we|he|she)\b)")
 _PART_OF: Final = re.compile(
     r"\b(?:\d(?:rd|th|nd)|half|third|quarter|fourth|fifth|two thirds|\d+ ?(?:%"
@@ -194,7 +215,9 @@ def _two(said: Scan, one: Item, two: Item, low: float, high: float) -> Reading:
             return implausible("length", ends)
         return Accepted(ends)
     if how == "plus":
-        total = first + second
+        total = round(first + second, 4)
+        if _added(said, [one, two]):
+            return _within(said, {"ft": total}, low, high)
         return AskBack(f"Is that {total:g} ft in all?", ({"ft": total},), AskKind.TWO_READINGS)
     if first == second and how != "or":
         return AskBack(
@@ -203,6 +226,12 @@ def _two(said: Scan, one: Item, two: Item, low: float, high: float) -> Reading:
             AskKind.TWO_READINGS,
         )
     return two_values("length", [{"ft": first}, {"ft": second}])
+
+
+def _added(said: Scan, numbers: list[Item]) -> bool:
+    """Whether a sum is typed with its signs, "12 + 7 + 4", and nothing else than a unit."""
+    told = {item.text for item in said.items if item.kind != "num"}
+    return told == {"+"} and all(not n.unit or n.unit == numbers[-1].unit for n in numbers)
 
 
 def _within(said: Scan, values: Values, low: float, high: float) -> Reading:

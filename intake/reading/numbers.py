@@ -50,7 +50,7 @@ def spread(said: Scan, one: Item, two: Item) -> bool:
 
 _AFTER_VALUE: Final = words(
     """
-    or so ish i i'd i'm think maybe probably perhaps about around at on in for the per to from
+    or so ish once i i'd i'm think maybe probably perhaps about around at on in for the per to from
     by and but with without is it its it's was were of if when as tops give take total even now
     today yesterday before after here there up down over under exactly right actually roughly
     measured sir please thanks thank honestly man according not no that that's thats this one a
@@ -77,10 +77,12 @@ def something_else(said: Scan, item: Item) -> bool:
     if len(before) == 2 and before[1] == "of" and said.items[place - 2].kind == "word":
         return not is_known(before[0]) and before[0] not in _SHORT_OF
     if place + 1 >= len(said.items):
-        return False
+        return item.spelled and item.value == 1 and bool(_GETTING & set(before[-1:]))
     if place and said.items[place - 1].text in ("-", "to", "or", "maybe", "and"):
         return False
     following = said.items[place + 1]
+    if item.value < 1 and item.spelled and following.text in ("the", "my", "our", "that"):
+        return True
     if following.text == "-" and following.glued and place + 2 < len(said.items):
         following = said.items[place + 2]
     if following.kind == "code":
@@ -92,6 +94,9 @@ def something_else(said: Scan, item: Item) -> bool:
         return rest.kind == "word" and not is_known(rest.text) and rest.text not in _MOVING
     return following.kind == "word" and following.text not in _AFTER_VALUE
 
+
+_GETTING: Final = words("got get getting have had has see find found take took need want on")
+"""Before a last "one" that stands for the thing itself ("never got one")."""
 
 _COUNTED: Final = words(
     "registers register vents vent grilles grille returns runs branches ducts filters trunks"
@@ -178,6 +183,8 @@ def _ordinal(items: list[Item], i: int) -> bool:
     following = items[i + 1] if i + 1 < len(items) else None
     if following is not None and following.glued and following.text in ("st", "nd", "rd", "th"):
         return True
+    if i > 0 and items[i - 1].text in _DOORS and items[i].whole and not items[i].unit:
+        return True
     named = i > 0 and items[i - 1].text in _NUMBERED
     return named and items[i].whole and items[i].value <= _LAST_NUMBERED
 
@@ -185,6 +192,9 @@ def _ordinal(items: list[Item], i: int) -> bool:
 _NUMBERED: Final = words("# no. number stage floor zone speed tap unit system")
 
 _LAST_NUMBERED: Final = 12
+
+_DOORS: Final = words("room suite apt apartment unit building bldg door")
+"""What carries a number of its own, however high ("room 23 is 71 degrees")."""
 
 
 def between(items: list[Item], one: Item, two: Item) -> list[str]:

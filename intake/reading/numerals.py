@@ -42,6 +42,9 @@ _POINTING: Final = words(
 )
 """After these, "one" is a pronoun ("the return one")."""
 
+_THOSE: Final = words("those these them the my our")
+"""Behind "one of" these, "one" is a pronoun ("one of those ninety threes")."""
+
 _COUNTING: Final = words("just only is are about have has got there's theres qty by")
 """After these, "one" is a number."""
 
@@ -120,8 +123,13 @@ def _cut_of(word: str) -> int:
 
 def _put_right_homophones(tokens: list[Token]) -> None:
     """ "sick inch" is six inch, "free ton" three ton; "10 to foot" stays."""
-    for i, token in enumerate(tokens[:-1]):
+    for i, token in enumerate(tokens):
         right = _HOMOPHONES.get(token.text)
+        if right is not None and token.text in _SIDES and _beside_by(tokens, i):
+            token.text = right
+            continue
+        if i + 1 == len(tokens):
+            break
         if token.text in _THREES and tokens[i + 1].kind == "num":
             token.text = "three"
             continue
@@ -130,6 +138,19 @@ def _put_right_homophones(tokens: list[Token]) -> None:
         before = tokens[i - 1] if i else None
         if before is None or not (before.kind == "num" or _is_number_word(before)):
             token.text = right
+
+
+_SIDES: Final = words("ate sick sicks nein fife")
+_BY: Final = words("by buy bye x")
+
+
+def _beside_by(tokens: list[Token], i: int) -> bool:
+    """ "fourteen buy ate": a side behind or before the word that joins it to the other."""
+    if i > 1 and tokens[i - 1].text in _BY:
+        return tokens[i - 2].kind == "num" or _is_number_word(tokens[i - 2])
+    if i + 2 < len(tokens) and tokens[i + 1].text in _BY:
+        return tokens[i + 2].kind == "num" or _is_number_word(tokens[i + 2])
+    return False
 
 
 def _is_number_word(token: Token) -> bool:
@@ -209,6 +230,8 @@ def _is_pronoun(tokens: list[Token], i: int) -> bool:
     if after is not None and (after.kind == "num" or _is_number_word(after) or after.text == "x"):
         return False
     behind = tokens[i + 2] if i + 2 < len(tokens) else None
+    if after is not None and after.text == "of" and behind is not None and behind.text in _THOSE:
+        return True
     inches = (
         after is not None
         and after.text == "in"

@@ -226,7 +226,7 @@ def _is_diameter(items: list[Item], i: int) -> bool:
     return said_of or (following is not None and following.text in _DUCT_NOUNS)
 
 
-_DUCT_NOUNS: Final = words("duct ducts trunk run line branch main drop plenum wide deep")
+_DUCT_NOUNS: Final = words("one ones duct ducts trunk run line branch main drop plenum wide deep")
 
 
 def _inside(item: Item, spans: list[tuple[int, int]]) -> bool:
@@ -260,6 +260,8 @@ def _is_owned(said: Scan, i: int, *, sized: bool) -> bool:
     if joined or item.dimension not in ("", "length"):
         return False
     rest = said.text[item.end :]
+    if _is_said_again(item, following, rest):
+        return True
     if item.unit == "in" and _SMALL_PART.match(rest):
         return True
     if item.unit in _FEET:
@@ -291,6 +293,22 @@ def _is_owned(said: Scan, i: int, *, sized: bool) -> bool:
     if following is not None and following.unit in _FEET and _is_owned(said, i + 1, sized=sized):
         return True
     return _counts_other(items, i, sized=sized) or _is_label(items, i) or _is_of_elbows(items, i)
+
+
+_MOST_ALIKE: Final = 12
+"""The largest count that may equal a diameter ("8 8 inch")."""
+
+
+def _is_said_again(item: Item, following: Item | None, rest: str) -> bool:
+    """ "not 16, 18. eighteen inch": the number comes again with its unit."""
+    return (
+        following is not None
+        and following.kind == "num"
+        and following.value == item.value > _MOST_ALIKE
+        and not item.unit
+        and bool(following.unit)
+        and rest[:1] in (".", ",", ";")
+    )
 
 
 def _number_at(items: list[Item], i: int) -> bool:

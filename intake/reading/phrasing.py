@@ -8,13 +8,14 @@ from typing import Final
 from intake.reading.items import Item, Scan
 from intake.reading.words import words
 
-__all__ = ["bounded", "dated", "elsewhere", "moved", "multiplied"]
+__all__ = ["bounded", "built", "dated", "elsewhere", "moved", "multiplied"]
 
 _BELONGS_ELSEWHERE: Final = re.compile(
     r"\b(?:truck|van|car|model year|page|apt|apartment|suite|street|avenue|road|drive|lane"
     r"|route|exit|address|monday|tuesday|wednesday|thursday|friday|saturday|sunday|january"
     r"|february|april|june|july|august|september|october|november|december|o'?clock"
-    r"|[0-9] ?(?:am|pm)|see you|meet|appointment|job number|invoice|ticket|figure|chapter"
+    r"|[0-9] ?(?:am|pm)|see you|meet|appointment|job number|invoice|figure|chapter"
+    r"|ticket (?:number|no|#)"
     r"|born|birthday|kids|years? old|version|channel|miles away|exit|highway|lot|zip ?code"
     r"|password|extension|ext(?!\.? ?(?:static|sp))|code is|costs?|paid|pay|priced?|bill|serial"
     r"|s/n|p/n|sku|part"
@@ -27,6 +28,18 @@ _DATED: Final = re.compile(
     r"\b(?:in|from|since|built|circa|installed|replaced|made|manufactured|bought|put in|year|model"
     r"|new in|dated|est|established) ?(?:around |about )?'?$"
 )
+
+
+_BUILT: Final = re.compile(
+    r"\b(?:built|went up|put up|constructed|dates from|dates to|house is from|house was from"
+    r"|poured|remodeled|redone)(?: back| sometime| around)?(?: in)?(?: about| the)? '?$"
+)
+"""Before the two digits of a year ("the house went up in 62")."""
+
+
+def built(said: Scan, item: Item) -> bool:
+    """Whether a number of two digits is the year of the house."""
+    return 10 <= item.value < 100 and _BUILT.search(said.text[: item.start]) is not None
 
 
 def dated(said: Scan, item: Item) -> bool:
@@ -46,7 +59,8 @@ def elsewhere(said: Scan, *, plate: bool = False) -> bool:
     """
     numbers = said.numbers
     bare = bool(numbers) and not any(number.unit for number in numbers)
-    if bare and not plate and _MODEL.search(said.text):
+    coded = any(item.kind == "code" for item in said.items)
+    if bare and not (plate or coded) and _MODEL.search(said.text):
         return True
     return bare and _BELONGS_ELSEWHERE.search(said.text) is not None
 
@@ -61,14 +75,14 @@ _BOUNDED: Final = re.compile(
     r"|limit|well over|well under|bigger than|smaller than|(?:hotter|colder|warmer|cooler) than"
     r"(?= (?:about )?[0-9])|longer than|shorter than|higher than"
     r"|lower than|couldn't be|can't be)\b|[<>]|(?<=\d) ?\+(?!\s*/?\s*[-\d.])"
-    r"|\d ?[a-z]{0,6} (?:plus|something|(?:and )?some odd|odd)$"
+    r"|\d ?[a-z]{0,6} (?:plus|something|(?:and )?some odd|odd)$|\band then some\b"
 )
 
 _OF_BOUNDS: Final = words(
     """
     above be below better beyond bigger change colder cooler exceed exceeds fewer greater higher
     hotter least less limit longer lower max maxed maxes maximum min minimum more most north odd
-    over past plus shorter smaller something south tops under up upward upwards warmer < > +
+    over past plus shorter smaller something south then tops under up upward upwards warmer < > +
     """
 )
 """Words and signs of which every bound holds one."""
@@ -79,7 +93,8 @@ _NOT_BOUNDED: Final = re.compile(
     r"\b(?:more or less|adds? up to|totals up to|just (?:under|over|below|above|shy of|past)|(?:a"
     r" )?(?:little|bit"
     r"|hair|tad|touch|smidge) (?:under|over|below|above|more than|less than)|sea level"
-    r"|above sea|over the (?:wrap|insul|jack)|above grade|(?:max|maximum|min"
+    r"|on (?:the )?(?:high )?limit|above sea"
+    r"|over the (?:wrap|insul|jack)|above grade|(?:max|maximum|min"
     r"|minimum) (?:static|speed|fan|fire|airflow|stage|input|output|rated?|capacity)|(?:under|over"
     r"|above|below|past"
     r"|beyond) (?:the|a|my|our|all|there|here)\b)"

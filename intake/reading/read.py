@@ -8,7 +8,7 @@ from typing import Final
 
 from intake.reading import choices as choice_readers
 from intake.reading.airflow import read_airflow
-from intake.reading.aside import place_of, second_thought, split_off, volunteered
+from intake.reading.aside import place_of, split_off, volunteered
 from intake.reading.asks import WANTED, wrong_quantity
 from intake.reading.bounds import BELIEVABLE
 from intake.reading.clean import LONGEST_ANSWER, LONGEST_PASTE, normalise, plain_line
@@ -26,7 +26,7 @@ from intake.reading.length import read_area, read_elevation, read_length
 from intake.reading.manner import cant_say, excuse, sureness
 from intake.reading.numbers import something_else
 from intake.reading.owned import without_joined, without_refrigerant, without_size
-from intake.reading.phrasing import dated, elsewhere
+from intake.reading.phrasing import built, dated, elsewhere
 from intake.reading.restated import sets_anew
 from intake.reading.result import (
     Accepted,
@@ -42,10 +42,12 @@ from intake.reading.result import (
     Values,
 )
 from intake.reading.scan import Scan, scan, scanned
+from intake.reading.second_thought import second_thought
 from intake.reading.standing import standing
 from intake.reading.static import read_static
 from intake.reading.tables import read_blower_table, read_cooling_rows
 from intake.reading.temperature import read_rise_range, read_temperature
+from intake.reading.token_passes import is_model
 from intake.reading.unit_doubt import unit_doubt
 from intake.reading.words import words
 from intake.reading.yes_no import read_yes_no
@@ -180,13 +182,17 @@ def read(
 
     if field in _NUMERIC and _ACKNOWLEDGED.fullmatch(line):
         return Rejected(f"I still need {wanted}.")
+    if field in _NUMERIC and _AT_AN_HOUR.search(line):
+        return Rejected(f"That is a time. I need {wanted}.")
     if field in _NUMERIC and _TELEPHONE.search(line):
         return Rejected(f"That looks like a telephone number. I need {wanted}.")
     if field in _NUMERIC and " or " in line and (doubt := unit_doubt(line)) is not None:
         return doubt
-    found = reads(field, line)
-    if not isinstance(found, Accepted) and field in _NUMERIC:
-        found = second_thought(field, line, reads) or split_off(field, line, reads) or found
+    found = second_thought(field, line, reads) if field in _NUMERIC else None
+    if found is None:
+        found = reads(field, line)
+        if not isinstance(found, Accepted) and field in _NUMERIC:
+            found = split_off(field, line, reads) or found
     return _finished(field, line, standing(field, line, question, found, reads))
 
 
@@ -207,6 +213,13 @@ _TELEPHONE: Final = re.compile(
     r"\b(?:call(?! it)|phone|cell|text|dial|number is|reach me)\b.*\d{3}[- .]\d{4}"
     r"|\d{3}[-. )]+\d{3}[-. ]\d{4}"
 )
+
+_AT_AN_HOUR: Final = re.compile(
+    r"\b(?:be|get|gets|is|are|'s|'ll|i'm|we're) (?:back |home |here |there |in |off |out |open "
+    r"|free |available |done )(?:after|before|till|until|by|around|at)"
+    r" (?:about )?(?:[0-9]{1,2}|[a-z]{3,6})(?: ?[ap]\.?m\.?| o'?clock)?[.! ]*$"
+)
+"""When somebody is in, and nothing else."""
 
 _NUMERIC: Final = words(
     """
@@ -306,6 +319,7 @@ def _read_field(
         )
     found = _read_scan(field, said, question, choices, low, high)
     codes = [item.text.lstrip("?") for item in said.items if item.kind == "code"]
+    codes = [code for code in codes if not is_model(code)]
     if codes and isinstance(found, Accepted) and field in _NUMERIC:
         told = echo(field, found.values)
         return AskBack(
@@ -339,6 +353,7 @@ def _read_scan(
     if field in _ONE_NUMBER:
         for number in said.numbers:
             year = number.whole and _YEARS[0] <= number.value <= _YEARS[1] and not number.unit
+            year = year or (number.whole and not number.unit and built(said, number))
             if year and dated(said, number) and field not in ("capacity", "efficiency"):
                 number.unit = "years"
             if something_else(said, number) and not (field == "capacity" and number.value >= 1000):
@@ -360,6 +375,8 @@ def _read_scan(
         found = read_capacity(said, low, high, question)
     elif field == "static_pressure":
         found = read_static(said, low, high, question)
+    elif field == "temperature":
+        found = read_temperature(said, low, high, question)
     else:
         reader: Callable[[Scan, float, float], Reading | None] = _BOUNDED_READERS[field]
         found = reader(said, low, high)
@@ -395,9 +412,13 @@ _IN_ALL: Final = re.compile(
 def _leaves_numbers(said: Scan) -> bool:
     """Whether a bare number was taken while another one counts something unknown."""
     numbers = said.numbers
-    things = any(number.unit == "things" for number in numbers)
+    things = [number for number in numbers if number.unit == "things"]
+    others = [number for number in numbers if number.unit != "things"]
+    pointed = all(n.token is not None and n.token.decimals for n in others)
+    if pointed and not any(n.token is not None and n.token.decimals for n in things):
+        return False
     return (
-        things
+        bool(things)
         and not _IN_ALL.search(said.text)
         and not any(number.unit not in ("", "things") for number in numbers)
     )
@@ -407,7 +428,6 @@ _BOUNDED_READERS: Final[dict[str, Callable[[Scan, float, float], Reading | None]
     "airflow": read_airflow,
     "length": read_length,
     "elevation": read_elevation,
-    "temperature": read_temperature,
     "efficiency": read_efficiency,
     "count": read_count,
     "year": read_year,

@@ -15,6 +15,11 @@ __all__ = ["in_plain_words"]
 
 _NUMBER: Final = r"[0-9]+(?:\.[0-9]+)?(?: [0-9]/[0-9]+)?"
 _INCHES: Final = r" ?(?:inches|inch|in|\")?"
+_SPOKEN: Final = (
+    r"(?:[0-9][0-9./]*|(?:(?:twenty|thirty)[ -])?(?:one|two|three|four|five|six|seven|eight|nine"
+    r"|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen)|twenty"
+    r"|thirty)"
+)
 _COUNT: Final = r"[2-9]|two|three|four|five|six|seven|eight|nine|ten"
 _SIZED: Final = words("duct filter grille")
 _LINED: Final = words("duct material")
@@ -77,10 +82,31 @@ _OF_SIZES: Final = tuple(
         (r"\((w|h|wide|tall|high|deep|width|height)\)", r" \1"),
         (r"\bpainted over\b", "painted"),
         (
+            r"\b(?:lying|laying|sitting|resting|strapped|hung|hanging|running|runs|run|goes|going"
+            r"|lays|sits) (?:right )?(?:on|across|over|along|under|from|above|atop)(?: top of)?"
+            r" (?:the |some )?(?:ceiling |floor |attic )?"
+            r"(?:joists?|rafters?|trusses|truss|studs?)\b",
+            "there",
+        ),
+        (r"\b(?:a )?foot (?:by|x) (?:a )?foot\b", "12 x 12"),
+        (r"(?:^|(?<=, )|(?<=and ))inch thick\b", "1 inch thick"),
+        (
             r"\b(drywall|drywalled|sheetrock|plaster|plywood|osb|lined|lining|liner|taped|sealed|open"
             r"|insulated|insulation|dirty|painted|finished|wrapped|foil|paneling|studs|capped|loaded)"
             r"(?: is| are)?,?(?: on| from| at)? both (?:sides|ends|edges|faces)\b",
             r"\1",
+        ),
+        (
+            rf"\b(?:in |for )?(?:each|every one|all) of (?:the |our |my )?({_COUNT})"
+            r" (?:bed)?rooms?\b",
+            r"(\1)",
+        ),
+        (
+            rf"\b(?:one |a |1 )?({_NUMBER}{_INCHES} ?(?:x|by|\*) ?{_NUMBER}{_INCHES})"
+            r"(?: grilles?| returns?| registers?| vents?)? (?:per|in each|in every|each|every)"
+            r" (?:bed)?room,? (?:(?:and|so|there'?s|there are|we have|i have|got) )*"
+            rf"({_COUNT}) (?:bed)?rooms?\b",
+            r"(\2) \1",
         ),
         (r"\bone (?:big|large|long|huge|small|little|old|main|giant|single) one,? ?", "a big, "),
         (
@@ -89,8 +115,7 @@ _OF_SIZES: Final = tuple(
             rf"|elbows?\b)[a-z ]{{3,40}}?),?"
             r" (?:and )?(?:they'?re |they are |are |is )?(?:all|each|every one|each one"
             r"|each one is)"
-            r"(?: of them)?(?: is| are|'s| about)? (?=[0-9a-z.-]+ ?(?:in|inch|inches"
-            r"|\")? ?(?:x|by|\*) ?)",
+            rf"(?: of them)?(?: is| are|'s| about)? (?={_SPOKEN}{_INCHES} ?(?:x|by|\*)(?![a-z]))",
             r"\2, (\1) ",
         ),
     )
@@ -199,14 +224,27 @@ _ONE_MOMENT: Final = re.compile(
     r"\b(?:one|just a|give me a|hang on a) (?:sec|second|moment)\b(?! (?:stage"
     r"|one))[.,]?"
 )
+_AT_DROP: Final = re.compile(r"\b(?:at|in|on|by|near|off) the (?:return )?drop\b(?! (?:is|was)\b)")
+_SETTLED: Final = re.compile(
+    r"^.*\b(?:settled|stopped|steadied|level?led off|landed|ended up|wound up|stabilized|sat)"
+    r"(?: down| in| out)? (?:at|on|around|near|to) (?=(?:about |like |around )?-?[0-9.])"
+)
+"""What a reading went through before it stood ("climbed then stopped at .46")."""
+_FOR_MONEY: Final = re.compile(
+    r"\b(?:for|cost|paid|spent)(?: about| like| around| only)? \$? ?[0-9][0-9.,]* ?(?:grand|bucks"
+    r"|dollars)\b"
+)
 _TRIGGER: Final = re.compile(
     r"\(|\bboth |\beach\b|\ball |\bone [a-z]+ one\b|pop|zip|h ?x ?w|\bsec|moment|minute|\bmin\b|"
     r"way|side|across|bottom|top|flat|horiz|left|square|open|call|avail|working|staffed|4 ?x ?4"
     r"|paint"
-    r"|insul|cellulose|fluff|blown|joist|stud|framing|lumber|rafter|block|2 ?x ?(?:4|6|8|1)"
+    r"|insul|cellulose|fluff|blown|joist|stud|framing|lumber|rafter|truss|foot by|foot x|block"
+    r"|inch thick"
+    r"|2 ?x ?(?:4|6|8|1)|room"
     r"|changed|dated"
     r"|replaced|installed|cleaned|bought|part|model|item|sku|serial|stock|less|least|more|over|under|min"
-    r"|max|most|plate|blink|flash|(?:at|@) (?:about )?0?\.|inside"
+    r"|max|most|plate|drop|settled|stopped|steadied|landed|ended|wound|stabil|grand|bucks|dollars"
+    r"|level|sat |blink|flash|(?:at|@) (?:about )?0?\.|inside"
 )
 """Some piece of every turn of phrase; a text without any has none."""
 
@@ -236,6 +274,11 @@ def in_plain_words(line: str, field: str) -> str:
         line = _OF_RANGES[0].sub(_OF_RANGES[1], line)
         if _MIN.search(line) and _MAX.search(line):
             line = _MIN_MAX[0].sub(_MIN_MAX[1], line, count=1)
+    if field in ("temperature", "static_pressure"):
+        line = _AT_DROP.sub("at the return", line)
+        line = _SETTLED.sub("at ", line)
+    if field == "capacity":
+        line = _FOR_MONEY.sub("", line)
     if field == "elevation":
         without = _OF_PLACES.sub("", line)
         line = without if re.search("[0-9]", without) else line

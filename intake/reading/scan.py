@@ -19,6 +19,7 @@ from intake.reading.phrases import longest_phrase, spelt_right, without_possessi
 from intake.reading.sayings import in_plain_words
 from intake.reading.token_passes import (
     is_shorthand,
+    with_hyphenated,
     with_models,
     with_ordinals,
     with_the_word_with,
@@ -63,6 +64,8 @@ def scanned(text: str, field_name: str) -> Scan:
         tokens = with_the_word_with(tokens)
     if _ORDINAL.search(line) is not None:
         tokens = with_ordinals(tokens)
+    if "-" in line:
+        tokens = with_hyphenated(tokens)
     tokens = with_models(tokens, field_name)
     tokens = [t for t in fold_numbers(tokens) if t.text != "." or not t.glued]
     if field_name in _SIZED or not is_shorthand(tokens, field_name):
@@ -303,6 +306,12 @@ _FEW_FEET: Final = 2
 """Feet of a side ("1 ft 8 x 9 in"); more of them before a size are a length."""
 
 
+_AFTER_LENGTH: Final = words(
+    "not or so total overall long maybe i exactly taped measured about give roughly"
+)
+"""Words behind feet and inches without a sign ("11ft 6 not 16ft 6")."""
+
+
 def _is_inches(items: list[Item], i: int, j: int) -> bool:
     item = items[j]
     if item.kind != "num" or item.value >= 12 or items[i].value != int(items[i].value):
@@ -314,8 +323,14 @@ def _is_inches(items: list[Item], i: int, j: int) -> bool:
     following = items[j + 1] if j + 1 < len(items) else None
     if following is not None and following.means("join.by") and not following.glued:
         return items[i].value <= _FEW_FEET and j == i + 1 and item.whole
-    alone = following is None or following.means("join.by") or following.kind == "sym"
-    return alone and j == i + 1 and item.whole and (item.glued or following is None)
+    alone = (
+        following is None
+        or following.means("join.by")
+        or following.kind == "sym"
+        or following.text in _AFTER_LENGTH
+    )
+    ends = following is None or item.glued or following.text in _AFTER_LENGTH
+    return alone and j == i + 1 and item.whole and ends
 
 
 _FOREIGN: Final = words("volt amp hertz rpm years dollars seer")

@@ -130,6 +130,8 @@ def _count_before(items: list[Item], first: int) -> tuple[int, Item | None] | No
             most = _MOST_BRANCHES if _before_inches(items, k, first) else _MOST_COUNTED
             if item.unit or not item.whole or not 1 <= item.value <= most or item.negated:
                 return None
+            if item.spelled and item.value == 1 and not (item.token and item.token.pronoun):
+                return 1, item
             if item.token is not None and item.token.pronoun:
                 return None
             if k == first - 1 and k and items[k - 1].text in _LABELS and not item.spelled:
@@ -220,6 +222,11 @@ def _count_behind(items: list[Item], last: int) -> tuple[int, Item | None] | Non
             "theres",
             "there're",
             "plus",
+            "floor",
+            "wall",
+            "ceiling",
+            "white",
+            "hall",
         )
         or (items[k].means("shape.", "material.") and not items[k].means("count.multi"))
         or items[k].text in ("x", "*", "times")

@@ -35,6 +35,7 @@ _ASKING: Final[dict[Frame, str]] = {
     Frame.TAKEN_BACK: "I read {0}, and that you don't trust it. What is right?",
     Frame.WISHED: "I read {0} as what is wanted. What is there now?",
     Frame.PLANNED: "I read {0} as what was planned. What is really there?",
+    Frame.TOLD: "I read {0}. Is that what is there?",
 }
 _OPEN: Final = (Frame.CONDITIONAL, Frame.ASKED)
 """Frames under which another clause is no answer either."""
@@ -49,7 +50,9 @@ def standing(
     frame = framed(field, line, question)
     if frame is None:
         return found
-    if isinstance(found, Accepted) and _is_apart(field, found.values, frame):
+    if isinstance(found, Accepted) and (
+        frame.frame is Frame.TOLD or _is_apart(field, found.values, frame)
+    ):
         return found
     if frame.rest and frame.frame not in _OPEN:
         rest = reads(field, frame.rest)

@@ -40,6 +40,12 @@ def read_static(said: Scan, low: float, high: float, question: str = "") -> Read
     _as_tenths(said, numbers)
     if len(numbers) == 2 and (moved(said.text) or _AT_COIL.search(said.text)):
         return two_values("static_pressure", [{"inwc": _inwc(n)} for n in numbers])
+    if _ACROSS_PART.search(said.text) and _ASKS_SIDE.search(question.lower()):
+        return AskBack(
+            "That is the drop of one part. What does the gauge read where it is asked for?",
+            tuple({"inwc": _inwc(n)} for n in numbers[:1]),
+            AskKind.WRONG_QUANTITY,
+        )
     roles = labels_of(said, numbers, _LABELS)
     if len(numbers) > 1 and all(roles) and len(set(roles)) == len(roles):
         return _labelled(said, dict(zip(roles, numbers, strict=True)), low, high)
@@ -58,6 +64,11 @@ def read_static(said: Scan, low: float, high: float, question: str = "") -> Read
     return _many(said, numbers)
 
 
+_ACROSS_PART: Final = re.compile(
+    r"\b(?:drop|loss|difference|delta)?(?: is)? ?(?:across|thru|through)"
+    r" (?:the |my |a )?(?:filter|coil|evap\w*|a-?coil)\b|\b(?:filter|coil) (?:pressure )?drop\b"
+)
+_ASKS_SIDE: Final = re.compile(r"^(?!.*\b(?:filter|coil)\b).*\b(?:total|external|return|supply)\b")
 _EACH: Final = re.compile(r"\b(?:each|apiece|per side|both sides|either side)\b")
 _RATING: Final = re.compile(
     r"\b(?:rated (?:for|at|to)|rating (?:is|of)|design(?:ed)? (?:for|to)|good for|max(?:imum)?"
@@ -132,6 +143,26 @@ def _total_off(values: dict[str, Value]) -> AskBack | None:
     )
 
 
+_NOT_GOT: Final = re.compile(
+    r"\b(?:can'?t|cannot|couldn'?t|could not|didn'?t|did not|no|not|never|haven'?t|without"
+    r"|unable)\b"
+)
+_CLAUSES: Final = re.compile(r"[,;]\s|\.\s|\b(?:but|and|so)\b")
+
+
+def _not_got(said: Scan, item: Item, role: str) -> bool:
+    """ "couldn't get a return reading but supply was .29": the other side has no value."""
+    if not role:
+        return False
+    cuts = [0, *(m.end() for m in _CLAUSES.finditer(said.text)), len(said.text)]
+    other = "role.supply" if role == "return" else "role.return"
+    for start, end in itertools.pairwise(cuts):
+        inside = [i for i in said.items if start <= i.start < end]
+        if any(i.means(other) for i in inside):
+            return item not in inside and _NOT_GOT.search(said.text[start:end]) is not None
+    return False
+
+
 def _one(said: Scan, item: Item, low: float, high: float) -> Reading:
     role = labels_of(said, [item], _LABELS)[0]
     size = _inwc(item)
@@ -142,7 +173,7 @@ def _one(said: Scan, item: Item, low: float, high: float) -> Reading:
             (pair,),
             AskKind.TWO_READINGS,
         )
-    if said.says("role.return") and said.says("role.supply"):
+    if said.says("role.return") and said.says("role.supply") and not _not_got(said, item, role):
         return AskBack(
             "Which side is it: return, supply, or both?", ({"inwc": size},), AskKind.TWO_READINGS
         )

@@ -29,12 +29,15 @@ def _delta(item: Item) -> float:
     return round(convert(item.value, unit, "delta_degf"), 2)
 
 
-def read_temperature(said: Scan, low: float, high: float) -> Reading | None:
+def read_temperature(said: Scan, low: float, high: float, question: str = "") -> Reading | None:
     """Read temperatures in degF; None if the text holds none."""
     said = together(said, hundreds=True)
     numbers = kept(said, "", "temperature")
+    asked = question.lower()
+    if len(numbers) > 1 and "out" not in asked:
+        numbers = [n for n in numbers if not _is_outdoors(said, n)] or numbers
     other = _OTHER_TEMPERATURE.search(said.text)
-    if numbers and other is not None:
+    if numbers and other is not None and other[0] not in asked:
         return AskBack(
             f'That is of the "{other[0]}". What is the temperature asked for, in °F?',
             (),
@@ -61,11 +64,13 @@ def read_temperature(said: Scan, low: float, high: float) -> Reading | None:
     for n in numbers:
         if n.unit in ("", "deg") and unit:
             n.unit = unit
-    rise = _is_difference(said, numbers)
+    rise = _is_difference(said, numbers) or (
+        len(numbers) == 1 and _ASKS_RISE.search(asked) is not None
+    )
     if len(numbers) == 1:
         return _one(said, numbers[0], rise, low, high)
     if len(numbers) == 2:
-        return _two(said, numbers[0], numbers[1], rise, low, high)
+        return _two(said, numbers[0], numbers[1], rise, low, high, asked)
     return _many(said, numbers, low, high)
 
 
@@ -74,10 +79,29 @@ _OTHER_TEMPERATURE: Final = re.compile(
     r"\b(?:wet bulb|wetbulb|wb|dew ?point|satur\w+|super ?heat|sub ?cool\w*|suction line|liquid"
     r" line"
     r"|discharge line|flue|stack|water heater|boiler|outdoor coil|outside coil|compressor"
-    r"|(?:high )?limit(?: switch)?|set ?point|set (?:to|at|for|on)|(?:thermostat|stat) (?:is )?set"
-    r")\b(?!.*\b(?:actual|reads?|reading|really)\b)"
+    r"|(?<!on )(?<!on high )(?:high )?limit(?: switch)?|set ?point"
+    r"|set (?:to|at|for|on)|(?:thermostat|stat) (?:is )?set)\b"
+    r"(?!.*\b(?:actual|reads?|reading|really)\b)"
 )
 """Temperatures of something else than the air or the room, and settings."""
+
+_ASKS_RISE: Final = re.compile(
+    r"\b(?:temperature|temp) (?:rise|drop|split|difference)\b|\brise (?:across|through|over|in)\b"
+    r"|\bdrop across\b|\bsplit\b|\bdelta"
+)
+_LEAST_HEATED: Final = 85.0
+"""Below this a supply warmer than its return is more likely the two swapped, degF.
+
+Common practice, no source."""
+_OUTDOORS: Final = re.compile(
+    r"^ ?(?:deg(?:ree)?s? ?[cf]?)? ?(?:outside|outdoors?|out (?:here|there|today|side)|ambient)\b"
+)
+
+
+def _is_outdoors(said: Scan, number: Item) -> bool:
+    """ "it was 95 outside, 20 degree drop inside": what the weather is."""
+    return _OUTDOORS.match(said.text[number.end :]) is not None
+
 
 _COMPARED: Final = words(
     """
@@ -156,19 +180,32 @@ def _one(said: Scan, item: Item, rise: bool, low: float, high: float) -> Reading
     return implausible("temperature", {name: degf}, meant)
 
 
-def _pair(one: float, two: float, roles: list[str], low: float, high: float) -> Reading:
+def _pair(
+    one: float, two: float, roles: list[str], low: float, high: float, asked: str = ""
+) -> Reading:
     values: dict[str, Value] = {f"{roles[0]}_degF": one, f"{roles[1]}_degF": two}
     values = {name: values[name] for name in ("supply_degF", "return_degF")}
+    supply, back = number_of(values["supply_degF"]), number_of(values["return_degF"])
+    heating = "heat" in asked and "cool" not in asked
+    if (back < supply < _LEAST_HEATED and not heating) or (heating and supply < back):
+        swapped: dict[str, Value] = {"supply_degF": back, "return_degF": supply}
+        return AskBack(
+            f"Supply {supply:g} °F and return {back:g} °F: are the two swapped?",
+            (swapped, values),
+            AskKind.IMPLAUSIBLE,
+        )
     if all(low <= v <= high for v in (one, two)):
         return Accepted(values)
     return implausible("temperature", values)
 
 
-def _two(said: Scan, one: Item, two: Item, rise: bool, low: float, high: float) -> Reading:
+def _two(
+    said: Scan, one: Item, two: Item, rise: bool, low: float, high: float, asked: str
+) -> Reading:
     roles = labels_of(said, [one, two], _LABELS)
     first, second = _degf(one), _degf(two)
     if all(roles) and roles[0] != roles[1]:
-        return _pair(first, second, roles, low, high)
+        return _pair(first, second, roles, low, high, asked)
     if sum(map(bool, roles)) == 1 and said.says("role.return", "role.supply") and not rise:
         known = next(r for r in roles if r)
         other = "supply" if known == "return" else "return"
@@ -203,6 +240,16 @@ def _two(said: Scan, one: Item, two: Item, rise: bool, low: float, high: float) 
         return _one(said, one, rise, low, high)
     if abs(first - second) >= 8 and not said.says("alt.or"):
         cold, warm = sorted((first, second))
+        if "supply" in asked and "return" in asked and ("cool" in asked) != ("heat" in asked):
+            cooling = "cool" in asked
+            return _pair(
+                cold,
+                warm,
+                ["supply", "return"] if cooling else ["return", "supply"],
+                low,
+                high,
+                asked,
+            )
         if warm < 90:
             reading: dict[str, Value] = {"return_degF": warm, "supply_degF": cold}
         else:

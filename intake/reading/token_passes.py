@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from itertools import pairwise
 from typing import Final
 
@@ -9,7 +10,15 @@ from intake.reading.lexer import Token
 from intake.reading.phrases import is_known
 from intake.reading.words import words
 
-__all__ = ["is_shorthand", "with_models", "with_ordinals", "with_the_word_with", "without_plurals"]
+__all__ = [
+    "is_model",
+    "is_shorthand",
+    "with_hyphenated",
+    "with_models",
+    "with_ordinals",
+    "with_the_word_with",
+    "without_plurals",
+]
 
 _ENDINGS: Final = words("st nd rd th")
 
@@ -54,6 +63,42 @@ def with_models(tokens: list[Token], field_name: str) -> list[Token]:
         else:
             found.extend(tokens[i:j])
         i = j
+    return found
+
+
+_MODEL: Final = re.compile(r"(?![whdxrlo0-9]*$)(?!.*[0-9]x[0-9])[a-z]+-?[0-9][a-z0-9-]*")
+_SHORTEST_MODEL: Final = 5
+
+
+def is_model(code: str) -> bool:
+    """Whether a code is plainly a model number, in which no size or value hides.
+
+    >>> is_model("zq4h036b"), is_model("w20h8"), is_model("20x8zz")
+    (True, False, False)
+    """
+    return len(code) >= _SHORTEST_MODEL and _MODEL.fullmatch(code) is not None
+
+
+def with_hyphenated(tokens: list[Token]) -> list[Token]:
+    """Fold unknown letters, a hyphen and digits into one code ("XQW-90")."""
+    found: list[Token] = []
+    for token in tokens:
+        if (
+            token.kind == "num"
+            and token.glued
+            and len(found) > 1
+            and found[-1].text == "-"
+            and found[-1].glued
+            and found[-2].kind == "word"
+            and 2 <= len(found[-2].text) <= _LONGEST_PREFIX + 1
+            and not is_known(found[-2].text)
+        ):
+            found.pop()
+            word = found.pop()
+            text = f"{word.text}-{token.text}"
+            found.append(Token("code", text, word.start, token.end, word.glued))
+        else:
+            found.append(token)
     return found
 
 

@@ -53,6 +53,10 @@ _ARTICLES: Final = words("""
 """)
 
 
+_STAGES: Final = words("low high med medium first second stage 1st 2nd")
+"""Behind "in", what a blower runs in; no height there ("800 in low")."""
+
+
 @cache
 def _longest_by_first() -> dict[str, int]:
     """How many words the longest unit has that begins with a word."""
@@ -107,4 +111,6 @@ def _fits(words: list[str], unit: str, field_name: str, tokens: list[Token], aft
         return False
     if spelling in ("in", "ins") and after < len(tokens) and tokens[after].text in _ARTICLES:
         return False
+    if spelling == "in" and field_name == "airflow" and after < len(tokens):
+        return tokens[after].text not in _STAGES
     return not (unit in ("joists", "rolls", "minutes", "paces") and field_name not in ("length",))

@@ -21,11 +21,12 @@ MEANINGS: Final[dict[str, str]] = {
         "|inch round|roundish"
     ),
     "shape.oval": "egg shaped|egg shape"
-    "|oval|flat oval|ovals|ovaled|flattened round|ellipse|elliptical|obround",
+    "|oval|flat oval|ovals|ovaled|ovl|flattened round|ellipse|elliptical|obround",
     "shape.rect": "rectangular|rectangle|rect|recto|rectangel",
     "shape.square": "square|sq|squares",
     "shape.roundish": (
-        "metal pipe|steel pipe|tin pipe|galvanized pipe|galv pipe|pvc pipe|plastic pipe"
+        "rigid pipe|rigid aluminum|rigid aluminium"
+        "|metal pipe|steel pipe|tin pipe|galvanized pipe|galv pipe|pvc pipe|plastic pipe"
         "|in across|inches across|inch across|across|pipe|pipes|pip|hose|hoses|tube|tubes"
         "|tubing|spiral|snap lock|snaplock|snap|round pipe|hard pipe|spiro|spiral pipe|runout"
         "|hard pipes|metal pipes|steel pipes|tin pipes|galvanized pipes|galv pipes"
@@ -217,7 +218,7 @@ MEANINGS: Final[dict[str, str]] = {
         "total|tot|tesp|total external|total static|external static|external|esp|t e s p"
         "|total external static|total external static pressure|all together|combined|together"
         "|sum|overall|altogether|exterior static|in all|total esp|adds up to|add up to"
-        "|comes to|totals|totaling|total ext"
+        "|comes to|totals|totaling|total ext|all in|all in all"
     ),
     "role.filter": (
         "filter drop|across the filter|filter|pressure drop filter|over the filter"

@@ -94,13 +94,33 @@ def test_a_count_of_one_size_is_read(text, count):
 
 @pytest.mark.parametrize(
     "text",
-    ["medium size", "20 inch", "30 x 8 frame, 28x6 hole", "20x20x1",
+    ["medium size", "20 inch", "30 x 8 or 28x6 hole", "20x20x1",
     "a 20x20 and another one i cant "
-     "measure", "16x16 or 18x18", "14x6 in each of 3 bedrooms", "60x60",
+     "measure", "16x16 or 18x18", "14x6 in each bedroom", "60x60",
      "3 grilles 14x6 and 20x20"],
 )  # fmt: skip
 def test_an_unclear_grille_is_asked(text):
     assert isinstance(read("grille", text), AskBack)
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["30 x 8 frame, 28x6 hole", "28x6 slots, the frame is 30x8", "28 x 6, with the frame 30x8"],
+)
+def test_the_opening_is_taken_beside_its_frame(text):
+    assert accepted("grille", text) == {"width_in": 28.0, "height_in": 6.0}
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "14x6 in each of 3 bedrooms",
+        "one 14x6 per bedroom, three bedrooms",
+        "14x6 floor vents times 3",
+    ],
+)
+def test_openings_are_counted_by_their_rooms(text):
+    assert accepted("grille", text) == {"width_in": 14.0, "height_in": 6.0, "count": 3}
 
 
 @pytest.mark.parametrize(

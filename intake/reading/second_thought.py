@@ -1,0 +1,76 @@
+"""A value taken back in the same breath: "20x8, no wait, 20x10", "10x30... no 12x30"."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+from typing import Final
+
+from intake.reading.result import Accepted, AskBack, AskKind, Reading
+
+__all__ = ["second_thought"]
+
+Reads = Callable[[str, str], Reading | None]
+"""Reads a text for a field."""
+
+_AGAIN: Final = (
+    r"no wait|no,? make that|wait,? no|wait|scratch that|strike that|i mean|i meant|make that"
+    r"|actually,? no|actually|correction|oops|whoops|check that|hold on|excuse me|or rather|rather"
+    r"|sorry|my bad|er|err|erm|uh no|no no|nope|that's wrong|let me correct that|on second thought"
+    r"|scratch|i take that back|(?:no )?hang on|scrap that|forget that|tape slipped"
+    r"|misread (?:it|that)|let me (?:re-?)?(?:check|measure|tape|look)(?: that| it)?"
+    r"(?: again)?|(?:i )?typo"
+    r"|(?:re-?)?(?:checked|measured|taped|looked)(?: it)? again|re-?(?:measured|checked)(?: it)?"
+    r"|looking again|wrong (?:one|side|line|number)"
+)
+_SECOND: Final = re.compile(
+    rf"[\s,.;-]+(?:{_AGAIN})(?:[\s,:]|\.(?!\d))+(?:it'?s |it is |that'?s )?"
+    r"|(?:\.{2,}|,|;|-)? no,? (?=[0-9.])|, no, "
+    r"|[,.;-]+ ?(?:well|more like|closer to|call it|nah),? "
+    r"(?=(?:more like |closer to |maybe |about )?[0-9.])"
+    r"|[,.;] (?:so|now|leaves|that leaves|which leaves|down to) (?:it'?s |there'?s |we have )?"
+    r"(?:just|only) (?:the |a |one )*(?=[0-9])"
+)
+_NUMBER: Final = re.compile(
+    r"[0-9]|\b(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen"
+    r"|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty|thirty|forty|fifty"
+    r"|sixty|seventy|eighty|ninety|hundred|half|quarter|point)\b"
+)
+_FURTHER: Final = re.compile(
+    r"^(?:(?:and|plus|there'?s|there is|there are|also|we have|i see|got) )*"
+    r"(?:another|also|plus|too|and|a second|one more|others?)\b|\btoo$"
+)
+"""What begins a further value, not a better one ("20x20, wait there's another 14x8")."""
+
+_LAST_CLAUSE: Final = re.compile(r"^.*[,.;] +(?:(?:so|and|then|now) )*")
+
+
+def second_thought(field: str, line: str, reads: Reads) -> Reading | None:
+    """The reading of a text whose later value takes back the earlier one; None if none does.
+
+    What the later value leaves standing is kept: in "20x8 flex, 30 ft, no wait, 20x10" the
+    length stays.
+    """
+    parts = _SECOND.split(line)
+    if len(parts) < 2:
+        return None
+    before, after = " ".join(parts[:-1]), parts[-1]
+    if not _NUMBER.search(after) or _FURTHER.search(after):
+        return None
+    if not (_NUMBER.search(before) or field == "duct"):
+        return None
+    later = reads(field, after)
+    if not isinstance(later, Accepted):
+        later = reads(field, _LAST_CLAUSE.sub("", after))
+    if not isinstance(later, Accepted):
+        return None
+    earlier = reads(field, before)
+    if not isinstance(earlier, Accepted):
+        return later
+    if "grilles" in earlier.values and "grilles" not in later.values:
+        return AskBack(
+            "Which sizes are there now, and how many of each?", (later.values,), AskKind.TWO_VALUES
+        )
+    if set(later.values) <= set(earlier.values):
+        return Accepted({**earlier.values, **later.values})
+    return later
