@@ -117,7 +117,7 @@ def _by_tons(
     if len(set(rates)) > 1 or len({t.value for t in tons}) > 1:
         return AskBack("Which one: how many tons, at how many CFM per ton?", (), AskKind.TWO_VALUES)
     if not rates and tons:
-        marked = said.words() & {"@", "at", "x", "times", "*", "per", "ton", "by"}
+        marked = said.words() & {"@", "at", "x", "times", "*", "per", "ton", "by", "each", "apiece"}
         bare = [v for v in values if not v.unit and _PER_TON[0] <= v.value <= _PER_TON[1]]
         if len(bare) == 1 and len(values) == 1 and marked:
             rates, values = [bare[0].value], []

@@ -21,7 +21,9 @@ LONGEST_ANSWER: Final = 600
 LONGEST_PASTE: Final = 20_000
 """Characters of a pasted table that are read."""
 
-_LETTER_O: Final = re.compile(r"(?<=[0-9])(?<!h2)o+(?![a-z])|(?<![a-z0-9.])o(?=[0-9])")
+_LETTER_O: Final = re.compile(
+    r"(?<=[0-9])(?<!h2)o+(?:(?![a-z])|(?=x ?[0-9]))|(?<![a-z0-9.])o(?=[0-9])"
+)
 _LETTER_L: Final = re.compile(r"(?<![a-z0-9'])l(?=[0-9])")
 _SIDE_L: Final = re.compile(r"([0-9] ?x ?)l(?![a-z0-9'])")
 _TIMES_TWICE: Final = re.compile(r"(?<=[0-9]) ?x{2,3} ?(?=[0-9])")

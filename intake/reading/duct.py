@@ -131,6 +131,8 @@ def _round_by_another_measure(said: Scan) -> AskBack | None:
     if len(numbers) != 1:
         return None
     value = inches(numbers[0])
+    if any(item.kind == "owned" for item in said.items):
+        return None
     if said.says("measure.radius"):
         reading: dict[str, Value] = {"shape": "round", "diameter_in": round(2 * value, 2)}
         return AskBack(
@@ -291,7 +293,7 @@ def _single(said: Scan, parts: DuctParts, materials: tuple[str, ...]) -> Reading
         )
     if (
         said.says("shape.round")
-        or "spiral" in said.words()
+        or not {"spiral", "spiro"}.isdisjoint(said.words())
         or (item.plural and bool(parts.counts))
         or (
             said.says("material.flex", "material.pvc", "material.aluminum", "shape.roundish")

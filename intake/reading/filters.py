@@ -28,6 +28,9 @@ def read_filter(said: Scan) -> Reading | None:
     sizes = [size for size in find_sizes(said.items) if not size.negated]
     if not sizes:
         sizes = _spoken(said)
+    used = {id(side) for size in sizes for side in size.sides}
+    if len(sizes) == 2:
+        sizes = _printed(sizes)
     if len(sizes) > 1:
         return _several(said, sizes)
     if not sizes:
@@ -68,7 +71,6 @@ def read_filter(said: Scan) -> Reading | None:
         if len(numbers) == 4 and count.whole and 1 <= count.value <= 6 and count.unit == "":
             return _checked({**_as_filter(numbers[:3]), "count": int(count.value)})
         return AskBack("Please give one filter, such as 16x25x1.", (), AskKind.TWO_VALUES)
-    used = {id(side) for side in size.sides}
     loose = [n for n in kept(said, "", "length") if id(n) not in used]
     counted = count_of(said.items, size.first, size.last, used)
     if counted is None and (noun := counted_noun(said.items, used)) is not None:
@@ -136,6 +138,22 @@ def _counts_first(size: Size, numbers: list[float]) -> bool:
     return counting and min(numbers[1:3]) >= 8 and numbers[3] <= _DEPTHS[1]
 
 
+def _printed(sizes: list[Size]) -> list[Size]:
+    """The printed size of "16x25x1, really 15 3/4 x 24 3/4 x 3/4", or both sizes.
+
+    A filter is named by whole inches and made up to half an inch smaller on each side.
+    """
+    one, two = ([*numbers_of(size)] for size in sizes)
+    if len(one) != len(two):
+        return sizes
+    for named, made, kept_size in ((one, two, sizes[0]), (two, one, sizes[1])):
+        whole = all(side == int(side) for side in named)
+        near = all(0 <= a - b <= 0.75 for a, b in zip(named, made, strict=True))
+        if whole and near and named != made:
+            return [kept_size]
+    return sizes
+
+
 def _rated(merv: list[Item]) -> dict[str, Value]:
     if len(merv) != 1:
         return {}
@@ -150,8 +168,8 @@ def _dangles(said: Scan, size: Size) -> bool:
 
 def _thick(said: Scan, item: Item) -> bool:
     place = said.items.index(item)
-    following = said.items[place + 1] if place + 1 < len(said.items) else None
-    return following is not None and following.means("side.depth") and inches(item) <= _DEPTHS[1]
+    near = said.items[max(0, place - 1) : place] + said.items[place + 1 : place + 2]
+    return any(other.means("side.depth") for other in near) and inches(item) <= _DEPTHS[1]
 
 
 def _as_filter(numbers: list[float]) -> dict[str, Value]:

@@ -126,6 +126,10 @@ _ANOTHERS: Final = re.compile(
     r"|\bthat(?:'s| is| was) (?:for )?(?:the|my|our) other (?:one|unit|system|side|house|trunk|duct"
     r"|grille|filter|run|job)\b"
 )
+_ONE_AND_OTHER: Final = re.compile(
+    r"(?P<one>\bone(?:'s| is| was| of them is)? [^;]*)\bthe other(?: one)?(?=\b)"
+)
+"""Two things of this house ("one is 16x8, the other one's 12x8")."""
 _IF: Final = re.compile(
     r"\bif (?:it|that|this|the|they|you mean|you'?re|we'?re talking|there|he|she|its|all)\b"
     r"(?!(?:'s| is)? (?:what you|helps|matters|counts|any help))"
@@ -203,7 +207,7 @@ _NOT_KNOWN_HERE: Final = re.compile(
 """Beside what was planned: that nobody knows what really is."""
 _TOLD: Final = re.compile(
     r"\b(?:i|we) (?:thought|figured|assumed|guessed|expected|said|told you|wrote|gave you|had it)\b"
-    r"|\btold you\b"
+    r"|\btold you\b|^(?:said|thought|figured)\b"
     r"|\b(?:customer|owner|homeowner|landlord|tenant|renter|salesman|seller|inspector|builder|he|she"
     r"|they|guy|wife|husband|office|neighbou?r|caller) (?:swore|swears|said|says|thought|thinks"
     r"|claims?|claimed|told (?:me|us)|insists?|insisted|guessed|figured|wrote)\b"
@@ -260,6 +264,8 @@ def framed(field: str, line: str, question: str = "") -> Framed | None:
     if _INNOCENT.issuperset(_WORDS_IN.findall(line)) and "?" not in line:
         return None
     line = _SWAPPED.sub(r"used to be \g<old>, now \g<new>", line)
+    if "other" in line:
+        line = _ONE_AND_OTHER.sub(r"\g<one>another", line)
     clauses = [part.strip() for part in _CUT.split(line) if part and part.strip()]
     found = [_frame_of(field, clause, question) for clause in clauses]
     _take_back(clauses, found)
@@ -277,9 +283,9 @@ def framed(field: str, line: str, question: str = "") -> Framed | None:
         if found[k] is None and (behind or any(map(_NOT_KNOWN_HERE.search, clauses))):
             found[k] = Frame.PLANNED
     if not any(found):
-        told = [bool(_TOLD.search(clause)) for clause in clauses]
+        told = [bool(_TOLD.search(c)) and not _PLANNED.search(c) for c in clauses]
         seen = [says and not tells for says, tells in zip(valued, told, strict=True)]
-        if any(told) and any(seen):
+        if any(told) and any(seen) and not any(map(_PLANNED.search, clauses)):
             found = [Frame.TOLD if tells else None for tells in told]
     first = next((frame for frame in found if frame is not None), None)
     if first is None:

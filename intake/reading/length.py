@@ -10,6 +10,7 @@ from typing import Final
 from intake.reading.asks import implausible, one_end, two_values, wrong_quantity
 from intake.reading.manner import hedged
 from intake.reading.numbers import kept, relation, spread, together, vague
+from intake.reading.owned import counts_a_part
 from intake.reading.phrasing import bounded, multiplied
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Values, number_of
 from intake.reading.scan import Item, Scan
@@ -60,7 +61,12 @@ def read_length(said: Scan, low: float, high: float) -> Reading | None:
         both = (feet, round(feet + float(mixed["inches"]) / 12, 4))
         return two_values("length", [{"ft": value} for value in both])
     said = _without_other_feet(said)
-    numbers = kept(said, "", "length")
+    if _AT_STAT.search(said.text):
+        return None
+    numbers = [n for n in kept(said, "", "length") if not counts_a_part(said, n)]
+    concluded = _concluded(said, numbers)
+    if concluded is not None and not bounded(said.text):
+        return _within(said, {"ft": _feet(concluded)}, low, high)
     odd = kept(said, "joists", "paces", "rolls")
     sized = [s for s in find_sizes(said.items) if len(s.sides) >= 2 and s.joins]
     if sized:
@@ -112,6 +118,34 @@ _A_STEP: Final = re.compile(
 )
 _STEP_FT: Final = (1.5, 4.0)
 """What one step may be, ft (common practice)."""
+
+_AT_STAT: Final = re.compile(r"\d ?(?:degrees?|f)? (?:at|on) (?:the )?(?:thermo|t-?)?stat\b")
+_SHORTEST: Final = re.compile(r"\bshortest\b[^,;]*$")
+_CONCLUDING: Final = re.compile(
+    r"(?:\bso|\bthat'?s|\bmakes(?: it)?|\bcomes? to|\bcall it|=|\bequals|\btotal(?: of| is)?)"
+    r"(?: (?:like|about|around|roughly|it'?s))* $"
+)
+_IN_ALL: Final = re.compile(
+    r"^ ?(?:ft|feet|foot|')? ?(?:all told|in all|total|altogether|all together|overall)\b"
+)
+
+
+def _concluded(said: Scan, numbers: list[Item]) -> Item | None:
+    """The figure that the person makes of the others ("30 down the hall plus 12 up, 42 in all")."""
+    if len(numbers) < 2:
+        return None
+    last = numbers[-1]
+    before, behind = said.text[: last.start], said.text[last.end :]
+    if "longest" in said.text and _SHORTEST.search(before):
+        return numbers[-2]
+    if _CONCLUDING.search(before) or _IN_ALL.match(behind):
+        parts = numbers[:-1]
+        adds = abs(sum(_feet(n) for n in parts) - _feet(last)) < 1.0
+        times = len(parts) == 2 and abs(parts[0].value * parts[1].value - last.value) < 1.0
+        if adds or times or any(n.unit in ("joists", "paces") for n in said.numbers):
+            return last
+    return None
+
 
 _OTHER_FEET: Final = re.compile(
     r"\b(?:ceilings?|ladder|my tape|tape (?:only )?(?:goes|is|runs)|tape measure|i'?m|he'?s"

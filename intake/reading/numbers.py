@@ -50,7 +50,8 @@ def spread(said: Scan, one: Item, two: Item) -> bool:
 
 _AFTER_VALUE: Final = words(
     """
-    or so ish once i i'd i'm think maybe probably perhaps about around at on in for the per to from
+    or so ish btw fyi anyway once all
+    i i'd i'm think maybe probably perhaps about around at on in for the per to from
     by and but with without is it its it's was were of if when as tops give take total even now
     today yesterday before after here there up down over under exactly right actually roughly
     measured sir please thanks thank honestly man according not no that that's thats this one a

@@ -95,11 +95,12 @@ _GLUED_UNITS: Final = words(
     "cfm ft feet foot in inch inches pa k btu btuh ton tons mm cm psi percent pct"
 )
 _ENDINGS: Final = tuple(_GLUED_UNITS)
+_ONES_BEHIND: Final = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine")
 
 
 def _split_units(tokens: list[Token]) -> list[Token]:
-    """ "fiftycfm" is a number word and a unit."""
-    if not [t for t in tokens if len(t.text) > 4 and t.text.endswith(_ENDINGS)]:
+    """ "fiftycfm" is a number word and a unit, "twentyfive" two number words."""
+    if not [t for t in tokens if len(t.text) > 4 and t.text.endswith(_ENDINGS + _ONES_BEHIND)]:
         return tokens
     found: list[Token] = []
     for token in tokens:
@@ -117,6 +118,8 @@ def _cut_of(word: str) -> int:
     for cut in range(3, min(len(word), 10)):
         head, tail = word[:cut], word[cut:]
         if tail in _GLUED_UNITS and (head in ONES or head in TENS or head in SCALES):
+            return cut
+        if head in TENS and tail in _ONES_BEHIND:
             return cut
     return 0
 

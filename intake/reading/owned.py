@@ -15,7 +15,14 @@ from intake.reading.scan import Item, Scan
 from intake.reading.sizes import find_sizes
 from intake.reading.words import words
 
-__all__ = ["without_joined", "without_owned", "without_refrigerant", "without_size"]
+__all__ = [
+    "counts_a_part",
+    "without_clock",
+    "without_joined",
+    "without_owned",
+    "without_refrigerant",
+    "without_size",
+]
 
 _COUNTED_PARTS: Final = words(
     """
@@ -24,7 +31,8 @@ _COUNTED_PARTS: Final = words(
     window windows door doors wye wyes tee tees reducer reducers offset offsets turn turns bend
     bends screw screws seam seams kid kids people guys dog dogs cat cats time thermostat
     thermostats furnace furnaces house houses step steps rung rungs collars caps hole holes
-    families apartments posts columns beams walls corner corners transitions zones zone stages
+    families apartments posts fitting fittings
+    columns beams walls corner corners transitions zones zone stages
     closet closets tenants stick sticks joint joints section sections lengths
     """
 )
@@ -130,6 +138,31 @@ _PACK_BEHIND: Final = re.compile(r"^ ?-?(?:pack|pk|pac)s?\b|^ (?:to|in) a (?:box
 _PACK_BEFORE: Final = re.compile(r"\b(?:pack|pk|box|case|carton|packs|boxes) of $")
 """How many were bought together ("3 pack") is not how many are in use."""
 _FEET: Final = frozenset(("ft", "yd", "m"))
+
+
+def counts_a_part(said: Scan, item: Item) -> bool:
+    """Whether a number counts things beside a duct ("40 feet and 6 fittings").
+
+    >>> from intake.reading.scan import scan
+    >>> found = scan("40 feet and 6 fittings", "length")
+    >>> [counts_a_part(found, number) for number in found.numbers]
+    [False, True]
+    """
+    following = said.items[said.items.index(item) + 1 :][:1]
+    words = {word for other in following for word in other.text.split()}
+    return not item.unit and item.whole and not words.isdisjoint(_COUNTED_PARTS)
+
+
+def without_clock(said: Scan) -> Scan:
+    """The scan without a time of day ("the call came in at 4:30")."""
+    spans = [match.span() for match in _CLOCK.finditer(said.text)]
+    if not spans:
+        return said
+    items = [
+        replace(item, kind="word", unit="") if item.kind == "num" and _inside(item, spans) else item
+        for item in said.items
+    ]
+    return Scan(said.text, items)
 
 
 def without_refrigerant(said: Scan) -> Scan:
@@ -260,7 +293,7 @@ def _is_owned(said: Scan, i: int, *, sized: bool) -> bool:
     if joined or item.dimension not in ("", "length"):
         return False
     rest = said.text[item.end :]
-    if _is_said_again(item, following, rest):
+    if _is_said_again(item, following, rest) or _is_of_measure(items, i):
         return True
     if item.unit == "in" and _SMALL_PART.match(rest):
         return True
@@ -299,6 +332,17 @@ _MOST_ALIKE: Final = 12
 """The largest count that may equal a diameter ("8 8 inch")."""
 
 
+def _is_of_measure(items: list[Item], i: int) -> bool:
+    """ "radius is 4 so 8 round": the other measure of what is told as a diameter too."""
+    near = items[max(0, i - 2) : i]
+    if not any(item.means("measure.") for item in near):
+        return False
+    return any(
+        items[k].kind == "num" and items[k + 1].means("shape.round", "shape.roundish")
+        for k in range(i + 1, len(items) - 1)
+    )
+
+
 def _is_said_again(item: Item, following: Item | None, rest: str) -> bool:
     """ "not 16, 18. eighteen inch": the number comes again with its unit."""
     return (
@@ -324,6 +368,14 @@ def _counts_other(items: list[Item], i: int, *, sized: bool) -> bool:
     if len(behind) > 1 and not items[i + 1].means("shape.", "material.", "join.by"):
         nouns |= set(behind[1].split()) & _COUNTED_PARTS if items[i + 1].kind == "word" else set()
     if behind[:1] == ["times"]:
+        return True
+    if (
+        item.spelled
+        and item.value == 1
+        and (
+            behind[:1] == ["per"] or (behind[:1] == ["in"] and behind[1:2] in (["each"], ["every"]))
+        )
+    ):
         return True
     if item.spelled and item.value == 1 and _one_goes(behind):
         return sized or behind[0].split()[0] in ("goes", "used")
@@ -378,11 +430,18 @@ def _size_at(items: list[Item], i: int) -> bool:
     return _number_at(items, i) and i + 1 < len(items) and items[i + 1].means("join.by")
 
 
+_LAST_LABEL: Final = 99
+"""The largest number of a part of a house; jobs and pages go higher ("job 2206: ...")."""
+
+
 def _is_label(items: list[Item], i: int) -> bool:
     """ "trunk 2 is", "section 3:", "#2 trunk", "no. 2"."""
     item = items[i]
-    if not i or item.value > 99:
+    if not i:
         return False
+    if item.value > _LAST_LABEL:
+        ends = _ends_clause(items, i) or items[i + 1].text == ":"
+        return items[i - 1].text in _NUMBERED_SURELY and ends
     before = items[i - 1].text
     if before == "." and i > 1:
         before = items[i - 2].text

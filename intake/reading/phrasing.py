@@ -97,13 +97,14 @@ _NOT_BOUNDED: Final = re.compile(
     r"|over the (?:wrap|insul|jack)|above grade|(?:max|maximum|min"
     r"|minimum) (?:static|speed|fan|fire|airflow|stage|input|output|rated?|capacity)|(?:under|over"
     r"|above|below|past"
-    r"|beyond) (?:the|a|my|our|all|there|here)\b)"
+    r"|beyond) (?:the|a|my|our|all|there|here|at|to)\b)"
 )
 
 _PER_MINUTE: Final = re.compile(r"(?:/ ?|per |an? )min\b|\bft min\b")
 
 _MULTIPLES: Final = re.compile(
-    r"\b(?:each|apiece|ea|twice|double|triple|half of|(?:a )?third of|both"
+    r"\b(?:each|apiece|ea|(?<!measured )(?<!checked )(?<!taped )(?<!read )twice|double|triple"
+    r"|half of|(?:a )?third of|both"
     r"|per (?:run|branch|room|floor|side|stage|zone|unit|level|story|register|vent|person|trunk)"
     r"|times (?:two|three|four|[2-9])|every)\b(?! (?:time|day|month|year|now and))"
 )

@@ -18,6 +18,7 @@ from intake.reading.counts import read_count, read_percent, read_year
 from intake.reading.duct import read_duct
 from intake.reading.echo import echo
 from intake.reading.excused import led
+from intake.reading.figures import figures_in
 from intake.reading.filters import read_filter
 from intake.reading.fittings import read_fittings
 from intake.reading.grilles import read_grille
@@ -25,7 +26,12 @@ from intake.reading.heat import read_capacity, read_efficiency
 from intake.reading.length import read_area, read_elevation, read_length
 from intake.reading.manner import cant_say, excuse, sureness
 from intake.reading.numbers import something_else
-from intake.reading.owned import without_joined, without_refrigerant, without_size
+from intake.reading.owned import (
+    without_clock,
+    without_joined,
+    without_refrigerant,
+    without_size,
+)
 from intake.reading.phrasing import built, dated, elsewhere
 from intake.reading.restated import sets_anew
 from intake.reading.result import (
@@ -42,7 +48,7 @@ from intake.reading.result import (
     Values,
 )
 from intake.reading.scan import Scan, scan, scanned
-from intake.reading.second_thought import second_thought
+from intake.reading.second_thought import earlier_part, second_thought
 from intake.reading.standing import standing
 from intake.reading.static import read_static
 from intake.reading.tables import read_blower_table, read_cooling_rows
@@ -160,10 +166,18 @@ def read(
         command = None
     if command is not None and not _is_answer(command, field, line, question):
         return command
+
+    def reads(other: str, part: str) -> Reading | None:
+        ends = (low, high) if other == field else (None, None)
+        return _read_field(other, part, question, choices, *ends)
+
     changed = correction(
         line, field, previous, typed, lambda f, t: _reads(f, t, choices if f == field else ())
     )
-    if changed is not None and not _answers_here(changed, field, previous, choices):
+    if changed is not None and not (
+        _answers_here(changed, field, previous, choices)
+        or _takes_back_itself(field, line, previous, reads)
+    ):
         return changed
     if "," in line or " - " in line:
         excused = led(line, field)
@@ -176,16 +190,12 @@ def read(
     if field == "command":
         return Unknown("You can't say.") if cant_say(line) else Rejected(f"I need {wanted}.")
 
-    def reads(other: str, part: str) -> Reading | None:
-        ends = (low, high) if other == field else (None, None)
-        return _read_field(other, part, question, choices, *ends)
-
     if field in _NUMERIC and _ACKNOWLEDGED.fullmatch(line):
         return Rejected(f"I still need {wanted}.")
     if field in _NUMERIC and _AT_AN_HOUR.search(line):
         return Rejected(f"That is a time. I need {wanted}.")
     if field in _NUMERIC and _TELEPHONE.search(line):
-        return Rejected(f"That looks like a telephone number. I need {wanted}.")
+        return Rejected(f"That looks like a number to call or to enter with. I need {wanted}.")
     if field in _NUMERIC and " or " in line and (doubt := unit_doubt(line)) is not None:
         return doubt
     found = second_thought(field, line, reads) if field in _NUMERIC else None
@@ -211,7 +221,7 @@ _ACKNOWLEDGED: Final = re.compile(
 
 _TELEPHONE: Final = re.compile(
     r"\b(?:call(?! it)|phone|cell|text|dial|number is|reach me)\b.*\d{3}[- .]\d{4}"
-    r"|\d{3}[-. )]+\d{3}[-. ]\d{4}"
+    r"|\d{3}[-. )]+\d{3}[-. ]\d{4}|\b(?:gate|door|lock ?box|garage|access|alarm) code\b"
 )
 
 _AT_AN_HOUR: Final = re.compile(
@@ -242,6 +252,19 @@ def _answers_here(
     if field == previous.field or _reads(previous.field, normalise(value), choices):
         return False
     return _reads(field, normalise(value), choices)
+
+
+def _takes_back_itself(
+    field: str, line: str, previous: Previous | None, reads: Callable[[str, str], Reading | None]
+) -> bool:
+    """Whether "16x8, no 14x8" takes back its own first value, not one of the last answer."""
+    earlier = earlier_part(line) if field in _NUMERIC else ""
+    if not earlier or not isinstance(reads(field, earlier.strip(" ,.;-")), Accepted):
+        return False
+    told = {figure.value for figure in figures_in(normalise(previous.text))} if previous else set()
+    if {figure.value for figure in figures_in(earlier)} <= told:
+        return False
+    return isinstance(second_thought(field, line, reads), Accepted)
 
 
 def _reads(field: str, text: str, choices: Sequence[str], question: str = "") -> bool:
@@ -341,6 +364,8 @@ def _read_scan(
         said = without_size(said)
     if field in ("static_pressure", "airflow", "temperature"):
         said = without_joined(said)
+    if field in _ONE_NUMBER and ":" in said.text:
+        said = without_clock(said)
     if field in _ONE_NUMBER and elsewhere(said, plate=field in ("capacity", "efficiency")):
         return None
     if field in _ONE_NUMBER and (decade := _decade(said)) is not None:

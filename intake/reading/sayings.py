@@ -20,6 +20,10 @@ _SPOKEN: Final = (
     r"|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen)|twenty"
     r"|thirty)"
 )
+_FOUR_OR_MORE: Final = (
+    r"four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen"
+    r"|eighteen|nineteen|twenty|thirty"
+)
 _COUNT: Final = r"[2-9]|two|three|four|five|six|seven|eight|nine|ten"
 _SIZED: Final = words("duct filter grille")
 _LINED: Final = words("duct material")
@@ -90,6 +94,16 @@ _OF_SIZES: Final = tuple(
         ),
         (r"\b(?:a )?foot (?:by|x) (?:a )?foot\b", "12 x 12"),
         (r"(?:^|(?<=, )|(?<=and ))inch thick\b", "1 inch thick"),
+        (r"(?:^|(?<=, ))foot by (?=[0-9a-z])", "1 foot by "),
+        (
+            rf"\b([4-9]|[1-9][0-9]|{_FOUR_OR_MORE}){_INCHES} (?:each|every|both) ways?\b",
+            r"\1 x \1",
+        ),
+        (
+            rf"(?<![x\d.])\b({_NUMBER}){_INCHES} (?:from )?(?:{_TALL}),? ?(?:and |by |x )?"
+            rf"(?:about |like )?({_NUMBER}){_INCHES} (?:from )?(?:{_WIDE})\b",
+            r"\2 x \1",
+        ),
         (
             r"\b(drywall|drywalled|sheetrock|plaster|plywood|osb|lined|lining|liner|taped|sealed|open"
             r"|insulated|insulation|dirty|painted|finished|wrapped|foil|paneling|studs|capped|loaded)"
@@ -203,6 +217,12 @@ _OF_RANGES: Final = (
     ),
     r"between \1 and ",
 )
+_OF_FALLING_RANGES: Final = (
+    re.compile(
+        rf"\b{_MOST} ({_NUMBER})(?: ?[a-z]{{2,7}})?,? ?(?:and|but|,)? ?{_LEAST} ({_NUMBER})"
+    ),
+    r"between \2 and \1",
+)
 
 
 _ISH: Final = re.compile(
@@ -272,6 +292,7 @@ def in_plain_words(line: str, field: str) -> str:
             line = without if _SIZE.search(without) else line
     else:
         line = _OF_RANGES[0].sub(_OF_RANGES[1], line)
+        line = _OF_FALLING_RANGES[0].sub(_OF_FALLING_RANGES[1], line)
         if _MIN.search(line) and _MAX.search(line):
             line = _MIN_MAX[0].sub(_MIN_MAX[1], line, count=1)
     if field in ("temperature", "static_pressure"):

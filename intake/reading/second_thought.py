@@ -7,8 +7,9 @@ from collections.abc import Callable
 from typing import Final
 
 from intake.reading.result import Accepted, AskBack, AskKind, Reading
+from intake.reading.scan import scanned
 
-__all__ = ["second_thought"]
+__all__ = ["earlier_part", "second_thought"]
 
 Reads = Callable[[str, str], Reading | None]
 """Reads a text for a field."""
@@ -26,6 +27,7 @@ _AGAIN: Final = (
 _SECOND: Final = re.compile(
     rf"[\s,.;-]+(?:{_AGAIN})(?:[\s,:]|\.(?!\d))+(?:it'?s |it is |that'?s )?"
     r"|(?:\.{2,}|,|;|-)? no,? (?=[0-9.])|, no, "
+    r"|,? no,? (?:i|it|my|the) [a-z' ]{3,40}, (?=[0-9])"
     r"|[,.;-]+ ?(?:well|more like|closer to|call it|nah),? "
     r"(?=(?:more like |closer to |maybe |about )?[0-9.])"
     r"|[,.;] (?:so|now|leaves|that leaves|which leaves|down to) (?:it'?s |there'?s |we have )?"
@@ -45,6 +47,32 @@ _FURTHER: Final = re.compile(
 _LAST_CLAUSE: Final = re.compile(r"^.*[,.;] +(?:(?:so|and|then|now) )*")
 
 
+def earlier_part(line: str) -> str:
+    """What a text takes back; "" if it takes back nothing."""
+    parts = _SECOND.split(line)
+    return " ".join(parts[:-1]) if len(parts) > 1 else ""
+
+
+def _other_material(before: str, after: str, reads: Reads) -> Reading | None:
+    """ "18w 8h, flex no wait duct board": the size stays, the material is the later one."""
+    if not isinstance(reads("material", after), Accepted):
+        return None
+    spans = [item for item in scanned(before, "duct").items if item.means("material.")]
+    for item in reversed(spans):
+        before = before[: item.start] + before[item.end :]
+    return reads("duct", f"{before.strip(' ,')} {after}") if spans else None
+
+
+def _with_material(after: str, before: str, reads: Reads) -> Reading | None:
+    """ "14c8 metal sorry 14x8": of what can't be read, its material stays."""
+    later = reads("duct", after)
+    words = [item.text for item in scanned(before, "duct").items if item.means("material.")]
+    if not words or not isinstance(later, Accepted) or "material" in later.values:
+        return later
+    whole = reads("duct", f"{after} {words[0]}")
+    return whole if isinstance(whole, Accepted) else later
+
+
 def second_thought(field: str, line: str, reads: Reads) -> Reading | None:
     """The reading of a text whose later value takes back the earlier one; None if none does.
 
@@ -55,6 +83,8 @@ def second_thought(field: str, line: str, reads: Reads) -> Reading | None:
     if len(parts) < 2:
         return None
     before, after = " ".join(parts[:-1]), parts[-1]
+    if field == "duct" and not _NUMBER.search(after):
+        return _other_material(before, after, reads)
     if not _NUMBER.search(after) or _FURTHER.search(after):
         return None
     if not (_NUMBER.search(before) or field == "duct"):
@@ -66,7 +96,7 @@ def second_thought(field: str, line: str, reads: Reads) -> Reading | None:
         return None
     earlier = reads(field, before)
     if not isinstance(earlier, Accepted):
-        return later
+        return _with_material(after, before, reads) if field == "duct" else later
     if "grilles" in earlier.values and "grilles" not in later.values:
         return AskBack(
             "Which sizes are there now, and how many of each?", (later.values,), AskKind.TWO_VALUES

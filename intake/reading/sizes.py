@@ -336,7 +336,7 @@ def _labelled_after(items: list[Item], i: int) -> Size | None:
     if not one:
         return None
     j = i + 2
-    while j < len(items) and items[j].text in (",", "and", "n", "&", ";", "-", "+"):
+    while j < len(items) and items[j].text in _BETWEEN_LABELLED:
         j += 1
     if j >= len(items) or not _is_side(items[j]):
         return None
@@ -344,6 +344,9 @@ def _labelled_after(items: list[Item], i: int) -> Size | None:
     if not two or two == one:
         return None
     return Size([items[i], items[j]], i, j + 1)
+
+
+_BETWEEN_LABELLED: Final = words("and n maybe about roughly like by x") | {",", "&", ";", "-", "+"}
 
 
 def _label_at(items: list[Item], i: int) -> str:

@@ -32,6 +32,8 @@ def read_static(said: Scan, low: float, high: float, question: str = "") -> Read
     numbers = kept(said, "", "pressure", "length")
     numbers = [n for n in numbers if n.dimension != "length" or n.unit == "in"]
     if not numbers:
+        if _TOO_MUCH.search(said.text):
+            return AskBack("How much does the gauge read?", (), AskKind.TWO_VALUES)
         if vague(said, "size", "state") or (said.words() & _VAGUE and len(said.words()) <= 4):
             return AskBack(
                 "What does the gauge read, in inches of water column?", (), AskKind.MISSING_PART
@@ -91,6 +93,7 @@ def _as_tenths(said: Scan, numbers: list[Item]) -> None:
             said.items.remove(two)
 
 
+_TOO_MUCH: Final = re.compile(r"\b(?:too|way|really|pretty|very) (?:high|low)\b")
 _VAGUE: Final = words(
     "positive negative pegged bouncing jumping maxed scale green red off elevated"
 )

@@ -34,7 +34,8 @@ MEANINGS: Final[dict[str, str]] = {
     ),
     # --- materials ---
     "material.galvanized": (
-        "galvanized|galvanised|galv|glv|gav|gavl|galve|galvy|metal|sheet metal|sheetmetal|tin|steel"
+        "metals|galvanized|galvanised"
+        "|galv|glv|gav|gavl|galve|galvy|metal|sheet metal|sheetmetal|tin|steel"
         "|sheet mettle|sheet metle|sheet medal|metle|metel|mettle|hard pipe|hardpipe|snap lock"
         "|snaplock"
         "|spiral|spiro|spiral pipe|gi|galvanized steel|galvanized metal|galvanized iron"
@@ -70,7 +71,7 @@ MEANINGS: Final[dict[str, str]] = {
     "material.duct_board": (
         "cuts with a knife|fibrous panels|fibrous panel|fibrous board|fiber panels|fibrous sheets"
         "|foil skin|foil skinned|duct board|ductboard|duct bored|duck bored|dock bored|dukt board"
-        "|duct-bored|duct bord"
+        "|duct-bored|duct bord|dct brd|dctbrd|duct brd"
         "|ductbord|duck board|duckboard|dock board|dockboard|fiber board|fiberboard"
         "|fibre board|fibreboard|fiberglass board|fibreglass board|glass board"
         "|cardboard with foil|cardboard like with foil|like cardboard with foil"
