@@ -5,18 +5,27 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Final
 
+from intake.interview.called import begins_with_name, without_lead
+from intake.interview.commands import corrected
 from intake.interview.elsewhere import elsewhere, named_first
-from intake.interview.listening import listen
+from intake.interview.listening import Nothing, Same, listen
 from intake.interview.own_words import TOOLS
-from intake.interview.planner import question_of
+from intake.interview.planner import bank_of, question_of
 from intake.interview.question import Question
 from intake.interview.talk import Talk
 from intake.reading.clean import normalise
-from intake.reading.result import Accepted
+from intake.reading.result import Accepted, Command, Previous
 
 __all__ = ["Clause", "clauses"]
 
 _MARKS: Final = re.compile(r"([,;](?!\d{3}\b)|\.(?!\d)|\b(?:and|plus|but)\b)")
+_VALUE_NEXT: Final = re.compile(
+    r"(?:it'?s|its|that'?s|should be|is|make it|make that|it should be) .*\d"
+)
+"""What gives the value of what the piece before it names."""
+_ONE_OF_SEVERAL: Final = re.compile(
+    r"(?:second|other|first|third|left|right|smaller|bigger|back|front) (?=[a-z])"
+)
 _PASTED: Final = ("blower_table", "cooling_rows")
 
 
@@ -26,13 +35,15 @@ class Clause:
 
     Attributes:
         question: The question that it names.
-        found: What it answers.
+        found: What it answers; None if it speaks of one of several ("the second trunk").
         text: Its words.
+        corrects: Whether it puts right what was said before.
     """
 
     question: Question
-    found: Accepted
+    found: Accepted | None
     text: str
+    corrects: bool = False
 
 
 def clauses(talk: Talk, question: Question, line: str) -> tuple[str, list[Clause]] | None:
@@ -45,8 +56,12 @@ def clauses(talk: Talk, question: Question, line: str) -> tuple[str, list[Clause
         return None
     own = ""
     groups: list[tuple[Question, str]] = []
-    for mark, piece in _pieces(line):
-        named = named_first(talk, piece) if re.search(r"\d", piece) else None
+    pieces = _pieces(line)
+    for k, (mark, piece) in enumerate(pieces):
+        following = pieces[k + 1][1] if k + 1 < len(pieces) else ""
+        valued = re.search(r"\d", piece) or _VALUE_NEXT.match(following)
+        bare = _ONE_OF_SEVERAL.sub("", without_lead(piece)) if valued else ""
+        named = (named_first(talk, bare) or begins_with_name(talk, bare)) if valued else None
         named = named or _comes_next(talk, question, piece)
         if groups and named is groups[-1][0]:
             groups[-1] = (named, groups[-1][1] + mark + piece)
@@ -60,15 +75,52 @@ def clauses(talk: Talk, question: Question, line: str) -> tuple[str, list[Clause
         return None
     found: list[Clause] = []
     for named, text in groups:
-        heard = listen(named, text.strip(), talk.state.job)
-        if not isinstance(heard, Accepted):
+        clause = _clause(talk, named, text.strip())
+        if clause is None:
             return None
-        found.append(Clause(named, heard, text.strip()))
-    rest = own.strip()
+        found.append(clause)
+    rest = without_its_end(own)
     heard = listen(question, rest, talk.state.job)
-    if not isinstance(heard, Accepted) and elsewhere(talk, question, rest) is None:
+    answers = isinstance(heard, Accepted | Same | Nothing)
+    if not answers and elsewhere(talk, question, rest) is None:
         return None
     return normalise(rest), found
+
+
+def _clause(talk: Talk, named: Question, text: str) -> Clause | None:
+    """What a clause says of the question that it names: an answer, or a better one."""
+    if _ONE_OF_SEVERAL.match(without_lead(text)):
+        return Clause(named, None, text)
+    known = talk.state.answer_to(named.key) is not None
+    heard = listen(named, text, talk.state.job)
+    if isinstance(heard, Accepted):
+        return Clause(named, heard, text, corrects=known)
+    bank = bank_of(talk.state.voice) if named.section else ()
+    for other in bank:
+        alike = other.section.startswith(named.section) and other is not named
+        if alike and not other.choices:
+            heard = listen(other, text, talk.state.job)
+            if isinstance(heard, Accepted):
+                return Clause(other, heard, text, corrects=known)
+    earlier = talk.state.answer_to(named.key)
+    last = Previous(named.field, earlier.text) if earlier is not None else None
+    command = listen(named, text, talk.state.job, last)
+    if not (isinstance(command, Command) and command.value_text):
+        return None
+    better = corrected(talk, named, command, text)
+    return Clause(*better, corrects=True) if better is not None else None
+
+
+def without_its_end(own: str) -> str:
+    """A clause without the words that led to the next one ("30x20 slots. sorry").
+
+    >>> without_its_end("runs fine, oh")
+    'runs fine'
+    """
+    return _END.sub("", own).strip(" ,;")
+
+
+_END: Final = re.compile(r"(?:[\s,;.]+(?:oh|and|sorry|wait|also|but|actually))+[\s,;.]*$")
 
 
 _NEXT: Final[Mapping[str, tuple[str, ...]]] = {

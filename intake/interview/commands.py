@@ -4,7 +4,8 @@ import re
 from collections.abc import Callable, Iterable, Mapping
 from typing import Final
 
-from intake.interview.elsewhere import named_by
+from intake.interview.called import begins_with_name, without_lead
+from intake.interview.elsewhere import named_by, named_first
 from intake.interview.events import (
     Answered,
     AskedBack,
@@ -15,7 +16,7 @@ from intake.interview.events import (
     kept_readings,
 )
 from intake.interview.listening import listen, plain_choices
-from intake.interview.planner import question_of
+from intake.interview.planner import bank_of, question_of
 from intake.interview.question import Question
 from intake.interview.taking import take
 from intake.interview.talk import Talk, say
@@ -25,7 +26,7 @@ from intake.reading.corrections import in_place
 from intake.reading.restated import replaced
 from intake.reading.result import Accepted, AskBack, AskKind, Command, CommandName
 
-__all__ = ["COMMANDS", "correct", "fitting", "known_lines", "obey"]
+__all__ = ["COMMANDS", "correct", "corrected", "fitting", "known_lines", "obey"]
 
 COMMANDS: Final[tuple[tuple[str, str], ...]] = (
     ("don't know", "leaves a range in place of the answer"),
@@ -187,7 +188,10 @@ _DEEDS: Final[Mapping[CommandName, Callable[[Talk, Question | None, str], list[S
 }
 
 
-_X_NOT_Y: Final = re.compile(r"(?P<new>\S+),? (?:not|instead of) (?P<old>\S+?)[.!,]*(?:\s.*)?$")
+_X_NOT_Y: Final = re.compile(
+    r"(?:(?P<number>[\d.]+) (?:tons?|cfm|in|inch|inches|ft|feet|foot)"
+    r"|(?P<new>\S+)),? (?:not|instead of) (?P<old>\S+?)[.!,]*(?:\s.*)?$"
+)
 
 
 def correct(talk: Talk, command: Command, text: str) -> list[Say] | None:
@@ -200,6 +204,7 @@ def correct(talk: Talk, command: Command, text: str) -> list[Say] | None:
     if command.fact_words == "swap":
         return _swap(talk, last, text)
     named = named_by(talk, command.fact_words or command.value_text or "")
+    named = named or named_first(talk, text) or begins_with_name(talk, text)
     named = named or _holding_old(talk, command, text)
     target = named or (question_of(last.question) if last else None)
     if target is None:
@@ -207,11 +212,9 @@ def correct(talk: Talk, command: Command, text: str) -> list[Say] | None:
     if not command.value_text:
         talk.happened(Reopened(question=target.key))
         return [say(Manner.NOTE, "Then once more:")]
-    earlier = talk.state.answer_to(target.key)
-    for candidate in _rewritten(command, earlier, text):
-        found = listen(target, candidate, talk.state.job)
-        if isinstance(found, Accepted):
-            return _retake(talk, target, found, candidate)
+    better = corrected(talk, target, command, text, alike=named is not None)
+    if better is not None:
+        return _retake(talk, *better)
     found = listen(target, command.value_text, talk.state.job)
     if named is None and not (
         isinstance(found, AskBack) and found.kind is not AskKind.WRONG_QUANTITY
@@ -222,6 +225,33 @@ def correct(talk: Talk, command: Command, text: str) -> list[Say] | None:
         _ask_back(talk, target, found, command.value_text)
         return [say(Manner.ASK_BACK, found.why)]
     return [say(Manner.ASK_BACK, f"I can't put “{command.value_text}” there. Once more:")]
+
+
+def corrected(
+    talk: Talk, target: Question, command: Command, text: str, *, alike: bool = True
+) -> tuple[Question, Accepted, str] | None:
+    """The answer that a correction makes of an earlier one, with its question; None if none.
+
+    Args:
+        talk: The conversation.
+        target: The question whose answer is put right.
+        command: The correction.
+        text: What was typed.
+        alike: Whether it may put right what else was asked of the same thing: a filter's
+            thickness, a trunk's material.
+    """
+    earlier = talk.state.answer_to(target.key)
+    for candidate in _rewritten(command, earlier, text):
+        found = listen(target, candidate, talk.state.job)
+        if isinstance(found, Accepted):
+            return target, found, candidate
+    value = command.value_text or ""
+    for other in bank_of(talk.state.voice) if alike and target.section else ():
+        if other.section == target.section and other is not target and not other.choices:
+            found = listen(other, value, talk.state.job)
+            if isinstance(found, Accepted):
+                return other, found, value
+    return None
 
 
 def _of_another(talk: Talk, last: Question, command: Command, text: str) -> list[Say]:
@@ -312,16 +342,26 @@ def _rewritten(command: Command, earlier: Answered | None, text: str) -> list[st
     if swap and earlier is not None:
         old = re.compile(rf"(?<![\d.]){re.escape(swap['old'])}(?![\d.])")
         if old.search(earlier.text) and earlier.text.strip() != swap["old"]:
-            found.insert(0, old.sub(swap["new"], earlier.text, count=1))
+            new = swap["number"] or swap["new"]
+            found.insert(0, old.sub(new, earlier.text, count=1))
     whole = in_place(earlier.text, value) if earlier is not None else None
-    return [*found, whole] if whole else found
+    figures = _FROM_FIGURE.search(value)
+    tails = [without_lead(value), figures[0] if figures else ""]
+    found += [whole] if whole else []
+    return found + [tail for tail in tails if tail and tail not in found]
+
+
+_FROM_FIGURE: Final = re.compile(r"(?<![\w.])\.?\d.*$")
 
 
 def _retake(talk: Talk, target: Question, found: Accepted, text: str) -> list[Say]:
+    before = talk.state.job
     said = take(talk, target, found, text)
     if isinstance(said, str):
         talk.happened(Reopened(question=target.key))
         return [say(Manner.ASK_BACK, said)]
+    if talk.state.job == before:
+        return [say(Manner.NOTE, "That is what I have already."), *said]
     return [say(Manner.NOTE, "Corrected."), *said]
 
 

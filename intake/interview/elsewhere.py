@@ -4,6 +4,7 @@ import re
 from collections.abc import Mapping
 from typing import Final
 
+from intake.interview.called import called, latest_airflow, without_lead
 from intake.interview.listening import listen
 from intake.interview.planner import bank_of, question_of
 from intake.interview.question import Question
@@ -64,7 +65,16 @@ def elsewhere(talk: Talk, question: Question | None, text: str) -> tuple[Questio
         found = listen(candidate, text, talk.state.job)
         if isinstance(found, Accepted):
             return candidate, found
+        told = _FROM_FIGURE.search(text) if candidate is named else None
+        shorter = listen(candidate, told[0], talk.state.job) if told else None
+        if isinstance(shorter, Accepted):
+            return candidate, shorter
     return None
+
+
+_FROM_FIGURE: Final = re.compile(
+    r"(?<![\w.])\.?\d.*?(?=(?:,? (?:actually|sorry|instead|please|now|though|really))*[.! ]*$)"
+)
 
 
 def _known(talk: Talk, question: Question) -> bool:
@@ -99,7 +109,7 @@ def _shaped(text: str) -> tuple[str, ...]:
 
 def named_first(talk: Talk, text: str) -> Question | None:
     """The question whose topic a line begins with; the longest topic wins."""
-    line = re.sub(r"^(?:and |also |oh |the |my |our |new |so )+", "", text.lower().strip())
+    line = without_lead(text)
     best: tuple[int, Question] | None = None
     for question in bank_of(talk.state.voice):
         for topic in question.topics:
@@ -117,7 +127,7 @@ _DENIES: Final = re.compile(
 
 def denied(talk: Talk, question: Question, text: str) -> Question | None:
     """The other question whose thing a line says there is none of ("there's no return trunk")."""
-    match = _DENIES.fullmatch(text.lower().strip().replace("’", "'"))
+    match = _DENIES.fullmatch(without_lead(text.replace("’", "'")))
     if match is None:
         return None
     bank = bank_of(talk.state.voice)
@@ -132,13 +142,16 @@ def denied(talk: Talk, question: Question, text: str) -> Question | None:
 
 
 def named_by(talk: Talk, words: str) -> Question | None:
-    """The question that words in the middle of a sentence name ("the filter", "return drop")."""
+    """The question that words in the middle of a sentence name ("the filter", "return drop").
+
+    Where no topic is named, a loose name of what was answered counts ("cooling is 1100").
+    """
     line = words.lower()
-    best: tuple[int, Question] | None = None
+    best: tuple[str, Question] | None = None
     for question in bank_of(talk.state.voice):
         for topic in question.topics:
             if re.search(rf"\b{re.escape(topic)}\b", line) and (
-                best is None or len(topic) > best[0]
+                best is None or len(topic) > len(best[0])
             ):
-                best = (len(topic), question)
-    return best[1] if best else None
+                best = (topic, question)
+    return latest_airflow(talk, *best) if best else called(talk, line)

@@ -8,7 +8,7 @@ from intake.interview import danger
 from intake.interview.clauses import Clause, clauses
 from intake.interview.commands import obey
 from intake.interview.elsewhere import denied, elsewhere, named_by
-from intake.interview.events import AskedBack, Unsaid, WentOn, kept_readings
+from intake.interview.events import AskedBack, Reopened, Unsaid, WentOn, kept_readings
 from intake.interview.like_corrections import plain_answer
 from intake.interview.listening import Heard, Nothing, Same, listen, picked, plain_choices
 from intake.interview.misreading import (
@@ -206,10 +206,21 @@ _SKIPS_TOO: Final = re.compile(r"(?:skip|pass|no table|(?:i )?don'?t have)\b")
 def _in_one_breath(talk: Talk, parts: tuple[str, list[Clause]]) -> list[Say]:
     """Answers to several questions in one line, the open one's first while it is the open one."""
     own, others = parts
-    says = _answer(talk, own)
+    question = talk.question
+    same = question is not None and isinstance(listen(question, own, talk.state.job), Same)
+    says: list[Say] = [] if same else _answer(talk, own)
     for clause in others:
+        if clause.found is None:
+            talk.happened(Reopened(question=clause.question.key))
+            label = clause.question.label[0].lower() + clause.question.label[1:]
+            says.append(say(Manner.ASK_BACK, f"One {label} of several: say them all once more."))
+            continue
         said = take(talk, clause.question, clause.found, clause.text, volunteered=True)
+        if clause.corrects and not isinstance(said, str):
+            says.append(say(Manner.NOTE, "Corrected."))
         says += [say(Manner.ASK_BACK, said)] if isinstance(said, str) else said
+    if same and question is not None:
+        says += take_same(talk, question, own) or []
     return says
 
 

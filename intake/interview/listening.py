@@ -53,7 +53,8 @@ Heard = Reading | Nothing | Same
 _NONE: Final = re.compile(
     r"(?:there (?:is|are) )?(?:no|none|nope|nah|nothing|zero|0|not any|isn'?t (?:one|any)"
     r"|aren'?t any"
-    r"|there (?:isn'?t|aren'?t)(?: one| any)?|it doesn'?t|doesn'?t|it does not|none at all"
+    r"|there (?:isn'?t|aren'?t)(?: one| any)?|(?:(?:no|nope|nah),? )?(?:it )?doesn'?t|it does not"
+    r"|none at all"
     r"|(?:it )?only heats|heat(?:ing)? only|single|one stage|single[- ]stage|one size"
     r"|(?:stays the |all the )?same(?: size)?(?: all the way)?"
     r"|no (?:return )?(?:drop|strips?|heat strips?|cooling|a/?c|reduction|changes?|fittings"
@@ -103,7 +104,7 @@ _UNKNOWN: Final = re.compile(
     r"(?: (?:that|sorry|really|right now|offhand|man|about that))*[.!? ]*"
 )
 _SAME: Final = re.compile(
-    r"(?:the |it'?s the |its the |about the )?(?:same|ditto|identical|as (?:in |for )?cooling"
+    r"(?:the |it'?s (?:the )?|about the )?(?:same|ditto|identical|as (?:in |for )?cooling"
     r"|as before)(?: (?:as|in|for) .{1,40}| one| thing| airflow)?[.! ]*"
 )
 _JUST_NO: Final = re.compile(

@@ -24,12 +24,12 @@ def read_grille(said: Scan) -> Reading | None:
     """Read one grille, or a list of them; None if the text holds nothing of one."""
     said = without_owned(said, sized=False)
     every = find_sizes(said.items)
-    sizes = _openings(said, [size for size in every if not size.negated])
+    sizes = _openings(said, _standing(every))
     denied = {id(s) for size in every if size not in sizes for s in size.sides}
     numbers = [n for n in kept(said, "", "length") if id(n) not in denied]
     if not sizes:
         return _no_grille(said, numbers)
-    used = {id(side) for size in sizes for side in size.sides}
+    used = {id(side) for size in every for side in size.sides}
     if _BLOWS.search(said.text) and len(sizes) == 1:
         return AskBack(
             "Air comes out of it? I ask about those that air goes into.", (), AskKind.WRONG_QUANTITY
@@ -125,6 +125,12 @@ def read_grille(said: Scan) -> Reading | None:
         only = rows[0]
         return Accepted({k: v for k, v in only.items() if not (k == "count" and v == 1)})
     return Accepted({"grilles": list(rows)})
+
+
+def _standing(every: list[Size]) -> list[Size]:
+    """The sizes that are not denied, now or later ("20x20 and 14x8, not 14x8 its 14x6")."""
+    denied = [numbers_of(size) for size in every if size.negated]
+    return [size for size in every if not size.negated and numbers_of(size) not in denied]
 
 
 _PARTING: Final = words("and but with") | {",", ";", "."}

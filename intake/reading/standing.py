@@ -50,18 +50,25 @@ def standing(
     frame = framed(field, line, question)
     if frame is None:
         return found
-    if isinstance(found, Accepted) and (
-        frame.frame is Frame.TOLD or _is_apart(field, found.values, frame)
-    ):
+    if isinstance(found, Accepted) and _is_apart(field, found.values, frame):
         return found
     if frame.rest and frame.frame not in _OPEN:
         rest = reads(field, frame.rest)
-        if isinstance(rest, Accepted):
+        if isinstance(rest, Accepted) and not _only_adds(frame, found, rest):
             return rest
+    if isinstance(found, Accepted) and frame.frame is Frame.TOLD:
+        return found
     if not isinstance(found, Accepted):
         return found
     told = echo(field, found.values)
     return AskBack(_ASKING[frame.frame].format(told), (found.values,), AskKind.TWO_READINGS)
+
+
+def _only_adds(frame: Framed, found: Reading, rest: Accepted) -> bool:
+    """Whether what is seen fits what was told ("he said 16x25x1, I see 2 of them")."""
+    if frame.frame is not Frame.TOLD or not isinstance(found, Accepted):
+        return False
+    return all(found.values.get(name) == value for name, value in rest.values.items())
 
 
 def _is_apart(field: str, values: Mapping[str, Any], frame: Framed) -> bool:
