@@ -69,7 +69,7 @@ def read_airflow(said: Scan, low: float, high: float) -> Reading | None:
     if said.says("alt.change") or (len(values) == 2 and moved(said.text)):
         return two_values("airflow", [{"cfm": _cfm(v)} for v in values])
     if len(values) == 1:
-        if said.says("join.by") and "=" not in said.text:
+        if _joins(said.items) and "=" not in said.text:
             return AskBack("What is the airflow in CFM?", (), AskKind.MISSING_PART)
         return _one(said, values[0], low, high)
     if len(values) == 2:
@@ -77,8 +77,15 @@ def read_airflow(said: Scan, low: float, high: float) -> Reading | None:
     return two_values("airflow", [{"cfm": _cfm(v)} for v in values[:4]])
 
 
+_SO: Final = re.compile(r"\b(?:so|that'?s|call it|makes it)(?: (?:it'?s|about|like))* $")
+
+
 def _result_of(said: Scan, values: list[Item]) -> list[Item]:
     """ "3.5 x 400 = 1400": the number behind the equals sign, if the sum is right."""
+    last = values[-1]
+    concluded = _SO.search(said.text[: last.start]) is not None
+    if len(values) > 2 and concluded and any(v.value == last.value for v in values[:-1]):
+        return [last]
     texts = [item.text for item in said.items]
     if len(values) == 3 and "=" in texts:
         last = values[2]
@@ -177,6 +184,15 @@ _IT_IS: Final = re.compile(
     r" (?:about )?an? $"
 )
 """Before tons without their name ("350 per ton and it's a two and a half")."""
+
+
+def _joins(items: list[Item]) -> bool:
+    """Whether a times sign is said; "by the flow grid" is none."""
+    return any(
+        item.means("join.by")
+        and not (item.text == "by" and not (items[k + 1 :] and items[k + 1].kind == "num"))
+        for k, item in enumerate(items)
+    )
 
 
 def _one(said: Scan, item: Item, low: float, high: float) -> Reading:

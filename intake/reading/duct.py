@@ -130,6 +130,14 @@ def _round_by_another_measure(said: Scan) -> AskBack | None:
     numbers = [n for n in said.numbers if n.dimension in ("", "length") and n.unit != "ft"]
     if len(numbers) != 1:
         return None
+    place = said.items.index(numbers[0])
+    following = said.items[place + 1] if place + 1 < len(said.items) else None
+    if (
+        following is not None
+        and following.text in ("across", "accross")
+        and said.says("shape.round")
+    ):
+        return None
     value = inches(numbers[0])
     if any(item.kind == "owned" for item in said.items):
         return None

@@ -104,7 +104,7 @@ def of_chain(said: Scan, size: Size, base: dict[str, Value]) -> Reading | None:
             sides[2].unit = "ft"
         if (
             sides[2].unit in LENGTH_UNITS
-            and sides[0].unit not in LENGTH_UNITS
+            and (sides[0].unit not in LENGTH_UNITS or sides[1].unit == "in")
             and sides[2].value >= 3
         ):
             two = Size(sides[:2], size.first, size.last)

@@ -147,6 +147,8 @@ def _is_counted(items: list[Item], i: int) -> bool:
     before = items[i - 1] if i else None
     if following is not None and _several_of(items, i):
         return True
+    if following is not None and following.means("material.stud_bay", "material.panned_joist"):
+        return any(other.means("join.by") for other in items[i + 1 :])
     if following is not None and following.means("noun.count"):
         return not (following.text == "each" or following.text == "total")
     return before is not None and before.text in ("qty", "quantity")

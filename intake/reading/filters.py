@@ -36,6 +36,12 @@ def read_filter(said: Scan) -> Reading | None:
     if not sizes:
         return _no_size(said, bool(merv))
     size = sizes[0]
+    if len(size.sides) == 2 and _OF_GRILLE.search(said.text):
+        return AskBack(
+            "That is the grille. And the filter: what is printed on its edge?",
+            (_as_filter(numbers_of(size)),),
+            AskKind.WRONG_QUANTITY,
+        )
     if _NO_FILTER.search(said.text):
         told = echo("filter", _as_filter(numbers_of(size)))
         return AskBack(
@@ -125,6 +131,10 @@ def read_filter(said: Scan) -> Reading | None:
 _MORE: Final = words("another other others rest more also")
 """Words that speak of a further filter."""
 
+_OF_GRILLE: Final = re.compile(
+    r"^(?!.*\bfilters?\b)(?:the |my |our |big |return |air )*(?:vent|grille|grill|register)(?:'s"
+    r"| is|:)"
+)
 _NO_FILTER: Final = re.compile(
     r"\b(?:no|isn'?t (?:a|any)|without (?:a|any)|doesn'?t have (?:a|any)|never had (?:a|any))"
     r" filter\b"

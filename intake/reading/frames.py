@@ -137,6 +137,11 @@ _IF: Final = re.compile(
     r"|\bunless\b(?! i'?m (?:wrong|mistaken|misreading|reading it wrong|blind|crazy))"
     r"|\b(?:it |that )?(?:all )?depends\b(?! on how (?:close|exact))"
 )
+_WHOSE: Final = re.compile(
+    r"\bor (?:maybe |wait,? |perhaps |possibly )?(?:that|it|this)(?:'s| was| is) (?:the|my|our"
+    r"|on)\b"
+)
+"""Doubt of what the value is of ("16x8, or maybe that was the return")."""
 _NOT_KNOWN_IF: Final = re.compile(
     r"\b(?:know|tell|see|sure|say|idea|clue|check(?:ed)?|remember|look(?:ed)?|certain) if\b"
 )
@@ -185,7 +190,7 @@ _WISHED: Final = re.compile(
 )
 _PLANNED: Final = re.compile(
     r"\b(?:supposed to|meant to|should(?:'ve| have)? be|should have|ought to|plans?|drawings?"
-    r"|prints?|blueprints?|design\w*|spec\w*|advertised|quoted?|on paper)\b"
+    r"|prints?|blueprints?|design\w*|spec\w*|advertised|quoted?|on paper|next size up)\b"
 )
 _RATED: Final = re.compile(
     r"\b(?:rated?|rating|table|chart|book|set ?point|set (?:to|at|for|on)|(?:plate|tag"
@@ -197,7 +202,8 @@ _REAL: Final = re.compile(
     r"\b(?:got|getting|gets|only|measur\w*|actual\w*|really|in reality|(?:i'?m"
     r"|we'?re) (?:reading|getting|seeing|at)|i (?:got|get|see|read|have"
     r"|found|count\w*)|reads"
-    r"|tape\w*|turned out|turns out|they (?:put|used|installed|ran)|it'?s|its|it is)\b"
+    r"|hood|added up|adds up|what'?s (?:there|hanging|here|in)|tape\w*|turned out|turns out|they"
+    r" (?:put|used|installed|ran)|it'?s|its|it is)\b"
 )
 
 _NOT_KNOWN_HERE: Final = re.compile(
@@ -207,8 +213,10 @@ _NOT_KNOWN_HERE: Final = re.compile(
 """Beside what was planned: that nobody knows what really is."""
 _TOLD: Final = re.compile(
     r"\b(?:i|we) (?:thought|figured|assumed|guessed|expected|said|told you|wrote|gave you|had it)\b"
-    r"|\btold you\b|^(?:said|thought|figured)\b"
-    r"|\b(?:customer|owner|homeowner|landlord|tenant|renter|salesman|seller|inspector|builder|he|she"
+    r"|\bi'?d have (?:guessed|said|bet)\b|\bwould have (?:guessed|said)\b|\btold you\b|^(?:said"
+    r"|thought|figured)\b"
+    r"|\b(?:customer|owner|homeowner|landlord|tenant|renter|salesman|seller|inspector|builder|he"
+    r"|she"
     r"|they|guy|wife|husband|office|neighbou?r|caller) (?:swore|swears|said|says|thought|thinks"
     r"|claims?|claimed|told (?:me|us)|insists?|insisted|guessed|figured|wrote)\b"
 )
@@ -270,6 +278,7 @@ def framed(field: str, line: str, question: str = "") -> Framed | None:
     found = [_frame_of(field, clause, question) for clause in clauses]
     _take_back(clauses, found)
     numbered = [bool(_NUMBER.search(clause)) for clause in clauses]
+    _set_elsewhere(field, clauses, found, numbered, question)
     valued = numbered if field not in _WORDED else [True] * len(clauses)
     _contrast(clauses, found, valued)
     planned = [k for k, clause in enumerate(clauses) if numbered[k] and _is_planned(field, clause)]
@@ -287,6 +296,8 @@ def framed(field: str, line: str, question: str = "") -> Framed | None:
         seen = [says and not tells for says, tells in zip(valued, told, strict=True)]
         if any(told) and any(seen) and not any(map(_PLANNED.search, clauses)):
             found = [Frame.TOLD if tells else None for tells in told]
+    if not any(found) and _WHOSE.search(line):
+        return Framed(Frame.ASKED, "", line)
     first = next((frame for frame in found if frame is not None), None)
     if first is None:
         return None
@@ -334,9 +345,47 @@ _SPAN_OF_PLATE: Final = re.compile(
 """What a plate allows, told as a range beside what was measured."""
 
 
+_OTHER_UNIT: Final = re.compile(
+    r"\b(?:the |that |my |our )?(?:upstairs|downstairs|basement|attic|garage|addition|second|old)"
+    r"(?: (?:unit|one|system|furnace|trunk|zone|side))?"
+    r"(?:'s| is| has(?: a| an)?| had| does| do| blows| reads| runs| got| at)\b"
+    r"|\b(?:water heater|stove|range|dryer|fireplace|boiler|generator|pool heater|airport"
+    r"|downtown|town"
+    r"|city|valley|base|summit|gas|manifold|suction)(?: (?:pressure|line))?(?:'s| is| has| at)\b"
+    r"|\bthe (?:water heater|stove|dryer|fireplace|boiler|generator|airport|gas|manifold)\b"
+)
+_THIS_UNIT: Final = re.compile(
+    r"\b(?:this|ours|here|you(?:'?re| are)? (?:want|ask\w*|meant?)|youre ask\w*|we(?:'re| are|"
+    r" sit)|you asked"
+    r"|furnace|house|static|the main|total)\b"
+)
+
+
+def _set_elsewhere(
+    field: str,
+    clauses: list[str],
+    found: list[Frame | None],
+    valued: list[bool],
+    question: str,
+) -> None:
+    """Mark another unit's value beside this one's ("downstairs does 1400, this one's 800")."""
+    asked = question.lower()
+    others = [
+        valued[k] and (match := _OTHER_UNIT.search(c)) is not None and match[0] not in asked
+        for k, c in enumerate(clauses)
+    ]
+    this = [valued[k] and not others[k] and _THIS_UNIT.search(c) for k, c in enumerate(clauses)]
+    if any(others) and any(this) and field not in ("grille", "filter"):
+        for k, other in enumerate(others):
+            if other and found[k] is None and not _THIS_UNIT.search(clauses[k]):
+                found[k] = Frame.ANOTHERS
+
+
 def _is_planned(field: str, clause: str) -> bool:
     rated = field in _FIGURE and field != "capacity" and _RATED.search(clause) is not None
     if field == "temperature" and _SPAN_OF_PLATE.search(clause):
+        return True
+    if field in _MAYBE_WISHED and _WISHED.search(clause):
         return True
     return rated or _PLANNED.search(clause) is not None
 

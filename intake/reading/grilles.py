@@ -24,7 +24,7 @@ def read_grille(said: Scan) -> Reading | None:
     """Read one grille, or a list of them; None if the text holds nothing of one."""
     said = without_owned(said, sized=False)
     every = find_sizes(said.items)
-    sizes = _openings(said, _standing(every))
+    sizes = _openings(said, _of_returns(said, _standing(every)))
     denied = {id(s) for size in every if size not in sizes for s in size.sides}
     numbers = [n for n in kept(said, "", "length") if id(n) not in denied]
     if not sizes:
@@ -125,6 +125,29 @@ def read_grille(said: Scan) -> Reading | None:
         only = rows[0]
         return Accepted({k: v for k, v in only.items() if not (k == "count" and v == 1)})
     return Accepted({"grilles": list(rows)})
+
+
+_OF_SUPPLY: Final = re.compile(r"\bsuppl(?:y|ies)(?: (?:vents?|registers?|grilles?|ones?))?\b")
+_OF_RETURN: Final = re.compile(r"\breturns?\b")
+
+
+def _of_returns(said: Scan, sizes: list[Size]) -> list[Size]:
+    """Without the supply's, where the return's are told too ("supply vents are 4x10, return"
+    " 24x12").
+
+    Each name stands before its sizes.
+    """
+    if not (_OF_SUPPLY.search(said.text) and _OF_RETURN.search(said.text)):
+        return sizes
+    found: list[Size] = []
+    for size in sizes:
+        before = said.text[: size.sides[0].start]
+        last = max((m.start() for m in _OF_SUPPLY.finditer(before)), default=-1)
+        if last <= max((m.start() for m in _OF_RETURN.finditer(before)), default=-2):
+            found.append(size)
+        elif last < 0:
+            return sizes
+    return found or sizes
 
 
 def _standing(every: list[Size]) -> list[Size]:

@@ -87,10 +87,19 @@ def _of_output(said: Scan, heats: list[Item], bare: list[Item]) -> None:
         heats.sort(key=lambda item: item.start)
 
 
+_MADE: Final = re.compile(r"^ (?:build|built|vintage|model year|manufacture|make|unit)\b")
+
+
 def _asserted(said: Scan, heats: list[Item], bare: list[Item]) -> tuple[list[Item], list[Item]]:
     """Without what is denied ("3 ton not 3.5", "not a 4 ton it's a 3") and without a year."""
     tons = any(n.unit == "ton" for n in heats)
-    years = [n for n in bare if n.whole and 1950 <= n.value <= 2035 and (tons or dated(said, n))]
+    years = [
+        n
+        for n in bare
+        if n.whole
+        and 1950 <= n.value <= 2035
+        and (tons or dated(said, n) or _MADE.match(said.text[n.end :]))
+    ]
     told = {_btuh(n) for n in heats}
     bare = [n for n in bare if not (_is_model_size(n) and n.value * 1000.0 in told)]
     if len(heats) + len(bare) > len(years):
@@ -237,7 +246,8 @@ def _assigned(
 
 
 _NO_CAPACITY: Final = re.compile(
-    r"\b(?:pressure|manifold|static|amps?|draw|inches|gauge|reads?|reading|years?|old|hours?|stars?)\b"
+    r"\b(?:pressure|manifold|static|amps?|draw|inches|gauge|reads?|reading|years?|old|hours?"
+    r"|stars?)\b"
 )
 
 
@@ -259,7 +269,7 @@ def _bare(
     role = _roles(said, [item])[0]
     name = f"{role}_btuh" if role else "btuh"
     token = item.token.text if item.token else ""
-    tons_asked = "ton" in question.lower()
+    tons_asked = "ton" in question.lower() or "tonnage" in said.text
     tons = {name: item.value * 12000.0, **extra}
     thousands = {name: item.value * 1000.0, **extra}
     if len(token) == 3 and token[0] == "0" and token in _MODEL_SIZES:
@@ -292,6 +302,14 @@ def _of_both(said: Scan) -> float | None:
     return round(_btuh(told["output"]) / _btuh(told["input"]), 3)
 
 
+_OTHER_SHARE: Final = re.compile(
+    r"\b(?:humidity|rh|battery|chance|charged?|discount|glycol|off the price|tax credit)\b"
+)
+_OF_FURNACE: Final = re.compile(
+    r"\b(?:furnace|afue|burner|gas (?:side|heat))(?:'s| is|:)? (?=[0-9])"
+)
+
+
 def read_efficiency(said: Scan, low: float, high: float) -> Reading | None:
     """Read a furnace's efficiency as a fraction; None if the text holds none."""
     text = said.text
@@ -316,8 +334,19 @@ def read_efficiency(said: Scan, low: float, high: float) -> Reading | None:
         share = _of_both(said)
         if share is not None:
             return Accepted({"fraction": share}) if low <= share <= high else None
+    other = _OTHER_SHARE.search(text)
+    if other is not None and (named or bare):
+        return AskBack(
+            f'That is of the "{other[0]}". What is its efficiency, in per cent?',
+            (),
+            AskKind.WRONG_QUANTITY,
+        )
     rating = kept(said, "seer", "hspf", "eer", "cop")
-    if rating and not kept(said, "percent", "afue"):
+    burner = _OF_FURNACE.search(text)
+    if rating and bare and burner is not None:
+        bare = [n for n in bare if n.start >= burner.start()] or bare
+        numbers = bare
+    elif rating and not kept(said, "percent", "afue"):
         return wrong_quantity("efficiency", text, rating[0].dimension)
     if not numbers:
         words = said.words() & {

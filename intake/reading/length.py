@@ -9,7 +9,7 @@ from typing import Final
 
 from intake.reading.asks import implausible, one_end, two_values, wrong_quantity
 from intake.reading.manner import hedged
-from intake.reading.numbers import kept, relation, spread, together, vague
+from intake.reading.numbers import between, kept, relation, spread, together, vague
 from intake.reading.owned import counts_a_part
 from intake.reading.phrasing import bounded, multiplied
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Values, number_of
@@ -130,10 +130,15 @@ _IN_ALL: Final = re.compile(
 )
 
 
+_OUT_OF: Final = re.compile(r"\bof (?:the|that|those|all) (?:about )?$")
+
+
 def _concluded(said: Scan, numbers: list[Item]) -> Item | None:
     """The figure that the person makes of the others ("30 down the hall plus 12 up, 42 in all")."""
     if len(numbers) < 2:
         return None
+    if len(numbers) == 2 and _OUT_OF.search(said.text[: numbers[1].start]):
+        return numbers[1]
     last = numbers[-1]
     before, behind = said.text[: last.start], said.text[last.end :]
     if "longest" in said.text and _SHORTEST.search(before):
@@ -149,7 +154,8 @@ def _concluded(said: Scan, numbers: list[Item]) -> Item | None:
 
 _OTHER_FEET: Final = re.compile(
     r"\b(?:ceilings?|ladder|my tape|tape (?:only )?(?:goes|is|runs)|tape measure|i'?m|he'?s"
-    r"|arm ?span|room|hall(?:way)?|house|basement|door|joists?|height|head ?room|clearance)"
+    r"|arm ?span|joists?|height|head ?room|clearance|(?:room|hall(?:way)?|house|basement|door)"
+    r"(?='s| is| are| only| goes| measures))"
     r"(?:'s| is| are| only goes| goes| measures)?(?: only| just| about| to| at| maybe| a)* ?"
     r"(?P<behind>\d+(?:\.\d+)?) ?(?:ft|foot|feet|')?\b(?! (?:of|run))"
     r"|(?P<before>\d+(?:\.\d+)?)[ -]?(?:ft|foot|feet|')? (?:high |tall |long |wide )?"
@@ -239,6 +245,9 @@ def _two(said: Scan, one: Item, two: Item, low: float, high: float) -> Reading:
         two.unit = one.unit
     how = relation(said.items, one, two)
     first, second = _feet(one), _feet(two)
+    comma = between(said.items, one, two) == [","]
+    if comma and first < second <= 1.25 * first:
+        how = "range"
     if how == "range" and first < second:
         if not low <= first or not second <= high:
             return implausible("length", {"ft_low": first, "ft_high": second})
@@ -290,6 +299,11 @@ _OVER_ELSEWHERE: Final = re.compile(
 )
 """Heights above, and distances from, something else than the sea's level."""
 
+_PART_OF_HOUSE: Final = re.compile(
+    r"\b(?:attic|roof|ceiling|chimney|ladder|deck|second floor|basement)(?:'s| is| sits)\b"
+)
+_ABOVE: Final = re.compile(r"(?<=[0-9]) ?(?:ft|feet|foot)? above[.! ]*$")
+"""Above the sea, left unsaid."""
 _TERRAIN: Final = words(
     """
     mountain mountains flat coast coastal beach hill hills valley plains foothills desert hilly
@@ -306,7 +320,7 @@ def read_elevation(said: Scan, low: float, high: float) -> Reading | None:
     afar = [n for n in numbers if _OVER_ELSEWHERE.match(text[n.end :].lstrip(" '"))]
     near = [n for n in numbers if n not in afar]
     numbers = near or numbers
-    if afar and not near:
+    if (numbers and _PART_OF_HOUSE.search(text)) or (afar and not near):
         return AskBack("And above sea level: about how many feet?", (), AskKind.WRONG_QUANTITY)
     if not numbers:
         if "sea level" in text and not (
@@ -346,7 +360,7 @@ def read_elevation(said: Scan, low: float, high: float) -> Reading | None:
         feet = _feet(item)
         if item.sign < 0 or "below" in text:
             feet = -feet
-        if bounded(text.replace("below sea", " ")):
+        if bounded(_ABOVE.sub(" ", text.replace("below sea", " "))):
             return one_end("elevation", feet, "ft")
         if (
             item.unit == ""

@@ -105,6 +105,8 @@ _UNKNOWN: Final = re.compile(
         r"|under (?:a|an|[0-9]+|several|two) ?(?:foot|feet|inch|inches) of"
         r"|no comment|nobody knows|anybody's guess|anyone's guess|good question"
         r"|wish i knew|(?:your|ur) guess|hell if i|damned if i|haven'?t a clue"
+        r"|(?:he|she|they|husband|wife|dad|landlord|owner|boss|installer|office|someone|somebody)"
+        r"(?:'d| would| might| may) know"
         r"|making (?:it|one|something|that) up|didn'?t (?:put|get|run) (?:a|the|my) tape"
         r"|haven'?t the|not a clue|you tell me|ask (?:him|her|them|the|my|me later"
         r"|someone)|have to (?:ask|check|look|go|get|measure|find|call|crawl|climb|cut"

@@ -50,7 +50,7 @@ def spread(said: Scan, one: Item, two: Item) -> bool:
 
 _AFTER_VALUE: Final = words(
     """
-    or so ish btw fyi anyway once all
+    or so ish past n btw fyi anyway once all
     i i'd i'm think maybe probably perhaps about around at on in for the per to from
     by and but with without is it its it's was were of if when as tops give take total even now
     today yesterday before after here there up down over under exactly right actually roughly
@@ -185,7 +185,7 @@ def _ordinal(items: list[Item], i: int) -> bool:
     if following is not None and following.glued and following.text in ("st", "nd", "rd", "th"):
         return True
     if i > 0 and items[i - 1].text in _DOORS and items[i].whole and not items[i].unit:
-        return True
+        return i + 1 < len(items) and items[i + 1].text in _IS_OF_DOOR
     named = i > 0 and items[i - 1].text in _NUMBERED
     return named and items[i].whole and items[i].value <= _LAST_NUMBERED
 
@@ -194,6 +194,7 @@ _NUMBERED: Final = words("# no. number stage floor zone speed tap unit system")
 
 _LAST_NUMBERED: Final = 12
 
+_IS_OF_DOOR: Final = words("is was on reads has at blows gets runs") | {",", ":"}
 _DOORS: Final = words("room suite apt apartment unit building bldg door")
 """What carries a number of its own, however high ("room 23 is 71 degrees")."""
 

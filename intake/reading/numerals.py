@@ -37,7 +37,7 @@ _POINTING: Final = words(
     """
     the that this these those next last first second other another which every no any each only
     same return supply big small old new good bad wrong right little large main previous prior
-    left back front final single one's
+    left back front final single one's third fourth fifth sixth
     """
 )
 """After these, "one" is a pronoun ("the return one")."""
@@ -128,7 +128,7 @@ def _put_right_homophones(tokens: list[Token]) -> None:
     """ "sick inch" is six inch, "free ton" three ton; "10 to foot" stays."""
     for i, token in enumerate(tokens):
         right = _HOMOPHONES.get(token.text)
-        if right is not None and token.text in _SIDES and _beside_by(tokens, i):
+        if right is not None and _surely_a_number(tokens, i):
             token.text = right
             continue
         if i + 1 == len(tokens):
@@ -145,6 +145,28 @@ def _put_right_homophones(tokens: list[Token]) -> None:
 
 _SIDES: Final = words("ate sick sicks nein fife")
 _BY: Final = words("by buy bye x")
+
+
+_TAKES_A_COUNT: Final = words(
+    "trunks ducts filters grilles returns runs drops branches vents registers"
+)
+
+
+def _surely_a_number(tokens: list[Token], i: int) -> bool:
+    """Whether a slip stands where only a number can: "point ate five", "too of em", "sixty ate"."""
+    word = tokens[i].text
+    before = in_plain_form(tokens[i - 1].text) if i else ""
+    if word in _SIDES and (before in TENS or _beside_by(tokens, i)):
+        return True
+    if before in ("point", "dot") and word != "to":
+        return True
+    following = tokens[i + 1].text if i + 1 < len(tokens) else ""
+    behind = tokens[i + 2].text if i + 2 < len(tokens) else ""
+    if word in ("too", "to") and (not i or before in _COUNTING):
+        return following in _TAKES_A_COUNT or (
+            following == "of" and behind in ("em", "them", "those")
+        )
+    return False
 
 
 def _beside_by(tokens: list[Token], i: int) -> bool:
@@ -243,6 +265,9 @@ def _is_pronoun(tokens: list[Token], i: int) -> bool:
     if after is not None and after.text in _MEASURES and (after.text != "in" or inches):
         return False
     before = plain_word(tokens, i - 1) if i else ""
+    sized = i > 2 and tokens[i - 1].kind == "num" and tokens[i - 2].text in ("x", "by", "*")
+    if sized and after is not None and after.kind == "word" and after.text not in ("of", "each"):
+        return True
     if i and tokens[i - 1].text in ('"', "'") and (after is None or after.text == ","):
         return True
     if before in _POINTING:

@@ -11,6 +11,7 @@ import re
 from dataclasses import replace
 from typing import Final
 
+from intake.reading.phrasing import built
 from intake.reading.scan import Item, Scan
 from intake.reading.sizes import find_sizes
 from intake.reading.words import words
@@ -33,6 +34,7 @@ _COUNTED_PARTS: Final = words(
     thermostats furnace furnaces house houses step steps rung rungs collars caps hole holes
     families apartments posts fitting fittings
     columns beams walls corner corners transitions zones zone stages
+    day days week weeks month months hour hours louver louvers slats fins bars blades rows screws
     closet closets tenants stick sticks joint joints section sections lengths
     """
 )
@@ -80,7 +82,7 @@ _FEET_BEHIND: Final = re.compile(
     + r"\b(?!.* to )"
     r"|of (?:clearance|headroom|head room|space|room|crawl ?space|ceiling|height|access)\b"
     r"|(?:high )?(?:ceilings?|ladder|basement|crawl ?space|crawl|hallway|step ladder|clearance"
-    r"|headroom|tall guy|walls?)\b"
+    r"|headroom|tall guy|(?:tall )?walls?)\b"
     r"|(?:sections?|sticks?|joints?|pieces?|lengths?)\b|on cent(?:er|re)|o\.?c\b|apart\b"
     r"|off the (?:floor|ground)|centers\b|(?:up|overhead)$)"
 )
@@ -104,11 +106,21 @@ _SMALL_PART: Final = re.compile(
     r"|port"
     r"|tear|rip|crack|standing seam|overlap|clearance|drop cloth|chase|soffit|joists?)s?\b"
 )
+_WITH_TAKEOFFS: Final = re.compile(
+    r"\b(?:with|has|feeding|feeds|and|plus|w/?) (?:[a-z0-9.-]+ ){1,3}(?:inch |in |\" ?)?(?:round )?"
+    r"(?:takeoffs?|take ?offs?|branches|branch runs|runs|taps|starting collars|leads)\b"
+    r"(?=.*\b(?:off|from|it|them)\b|$)"
+)
+"""Branches told beside a trunk's size ("20x8 with nine six inch takeoffs coming off it")."""
+_AT_TAKEOFF: Final = re.compile(
+    r"\b(?:takeoff|take ?off|tap|elbow|collar|damper|boot)(?:'s| is)? (?:at|about|starts at|is at)"
+    r" (?:about )?$"
+)
 _ON_CENTERS: Final = re.compile(r"^(?:in|inch|inches|\")? ?(?:on cent(?:er|re)s?|o\.? ?c\b)")
 _CLOCK: Final = re.compile(
     r"\b(?:here|there|call(?: me| you)?|arrived?|started|back|meet|see you|done|leave|leaving)"
     r" (?:at"
-    r"|by|around|about|till|until) \d{1,2}\b|"
+    r"|by|around|about|till|until) \d{1,2}(?::\d{2})?\b|"
     r"\b(?:at |around |about |by )?\d{1,2}:\d{2}(?: ?[ap]\.?m\b)?|\b\d{1,2} ?[ap]\.?m\b"
     r"|\b\d{1,2} ?o'?clock\b"
 )
@@ -293,6 +305,14 @@ def _is_owned(said: Scan, i: int, *, sized: bool) -> bool:
     if joined or item.dimension not in ("", "length"):
         return False
     rest = said.text[item.end :]
+    if not item.unit and 10 <= item.value < 100 and built(said, item):
+        return True
+    if item.value < 1 and item.spelled and following is not None and following.text == "of":
+        return True
+    if sized and _inside(item, [match.span() for match in _WITH_TAKEOFFS.finditer(said.text)]):
+        return True
+    if item.unit in ("in", "") and _AT_TAKEOFF.search(said.text[: item.start]):
+        return True
     if _is_said_again(item, following, rest) or _is_of_measure(items, i):
         return True
     if item.unit == "in" and _SMALL_PART.match(rest):
@@ -386,7 +406,9 @@ def _counts_other(items: list[Item], i: int, *, sized: bool) -> bool:
     return bool(nouns & _SHARED_PARTS) or (bool(nouns & _BRANCHING) and _comes_off(items, i))
 
 
-_GOING: Final = words("goes used sits runs feeds serves heads heading going per for on to each way")
+_GOING: Final = words(
+    "out off at goes used sits runs feeds serves heads heading going per for on to each way"
+)
 
 
 def _one_goes(behind: list[str]) -> bool:

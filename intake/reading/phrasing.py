@@ -90,7 +90,8 @@ _OF_BOUNDS: Final = words(
 _WORD_OR_SIGN: Final = re.compile(r"[a-z]+|[<>+]")
 
 _NOT_BOUNDED: Final = re.compile(
-    r"\b(?:more or less|adds? up to|totals up to|just (?:under|over|below|above|shy of|past)|(?:a"
+    r"\b(?:more or less|add(?:s|ed)? up to|totals up to|just (?:under|over|below|above|shy of"
+    r"|past)|(?:a"
     r" )?(?:little|bit"
     r"|hair|tad|touch|smidge) (?:under|over|below|above|more than|less than)|sea level"
     r"|on (?:the )?(?:high )?limit|above sea"

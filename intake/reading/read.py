@@ -198,11 +198,12 @@ def read(
         return Rejected(f"That looks like a number to call or to enter with. I need {wanted}.")
     if field in _NUMERIC and " or " in line and (doubt := unit_doubt(line)) is not None:
         return doubt
-    found = second_thought(field, line, reads) if field in _NUMERIC else None
-    if found is None:
-        found = reads(field, line)
-        if not isinstance(found, Accepted) and field in _NUMERIC:
-            found = split_off(field, line, reads) or found
+    retaken = second_thought(field, line, reads) if field in _NUMERIC else None
+    if retaken is not None:
+        return _finished(field, line, retaken)
+    found = reads(field, line)
+    if not isinstance(found, Accepted) and field in _NUMERIC:
+        found = split_off(field, line, reads) or found
     return _finished(field, line, standing(field, line, question, found, reads))
 
 
@@ -336,6 +337,8 @@ def _read_field(
     if field == "fittings":
         return read_fittings(line)
     said = without_refrigerant(scan(line, field, normal=True))
+    if ":" in line and field in _NUMERIC:
+        said = without_clock(said)
     if len(said.numbers) > (_MOST_LISTED if field == "grille" else _MOST_NUMBERS):
         return AskBack(
             "That is a lot of numbers. One thing at a time, please.", (), AskKind.TWO_VALUES
@@ -364,8 +367,6 @@ def _read_scan(
         said = without_size(said)
     if field in ("static_pressure", "airflow", "temperature"):
         said = without_joined(said)
-    if field in _ONE_NUMBER and ":" in said.text:
-        said = without_clock(said)
     if field in _ONE_NUMBER and elsewhere(said, plate=field in ("capacity", "efficiency")):
         return None
     if field in _ONE_NUMBER and (decade := _decade(said)) is not None:

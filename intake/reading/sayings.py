@@ -68,6 +68,19 @@ _OF_SIZES: Final = tuple(
             rf"({_NUMBER}){_INCHES} (?:on )?the other(?: side)?\b",
             r"\1 x \2",
         ),
+        (
+            rf"\b(?:the )?(?:side|height|edge)(?: of it)?(?:'s| is| measures)? ({_NUMBER})"
+            rf"{_INCHES},? ?(?:and )?(?:the )?(?:bottom|top|flat|width)(?: of it)?(?:'s| is|"
+            rf" measures)?"
+            rf" ({_NUMBER})\b",
+            r"\2 x \1",
+        ),
+        (
+            rf"({_NUMBER}{_INCHES} ?(?:x|by|\*) ?{_NUMBER}{_INCHES}),? (?:and|plus|with)"
+            r" (?:its twin|its mate|a matching one|(?:another|one)(?: one)?(?: more)?"
+            r" (?:just |exactly )?(?:like it|the same|like that))\b",
+            r"(2) \1",
+        ),
         (rf"\bsides are ({_NUMBER}){_INCHES} and ({_NUMBER})", r"\1 x \2"),
         (rf"({_NUMBER}){_INCHES} (?:on )?(?:each|every|per|a) side\b(?=.*\bsquare\b)", r"\1"),
         (
@@ -105,8 +118,10 @@ _OF_SIZES: Final = tuple(
             r"\2 x \1",
         ),
         (
-            r"\b(drywall|drywalled|sheetrock|plaster|plywood|osb|lined|lining|liner|taped|sealed|open"
-            r"|insulated|insulation|dirty|painted|finished|wrapped|foil|paneling|studs|capped|loaded)"
+            r"\b(drywall|drywalled|sheetrock|plaster|plywood|osb|lined|lining|liner|taped|sealed"
+            r"|open"
+            r"|insulated|insulation|dirty|painted|finished|wrapped|foil|paneling|studs|capped"
+            r"|loaded)"
             r"(?: is| are)?,?(?: on| from| at)? both (?:sides|ends|edges|faces)\b",
             r"\1",
         ),
@@ -161,7 +176,8 @@ _OF_OTHERS: Final = (
 """What has a size or figures of its own beside the one that is asked about."""
 _SIZE: Final = re.compile(r"[0-9](?:\"| ?in(?:ch|ches)?)? ?(?:x|by|\*) ?[0-9]")
 _SOFT: Final = (
-    r"(?:(?:black|gray|grey|fuzzy|soft|yellow|pink|white|furry|fluffy|insulated|acoustic|spongy|matted"
+    r"(?:(?:black|gray|grey|fuzzy|soft|yellow|pink|white|furry|fluffy|insulated|acoustic|spongy"
+    r"|matted"
     r"|that|some|thick|thin|old) )+(?:stuff|material|insulation|mat|matting|coating|fiberglass|foam"
     r"|fuzz|fluff|layer|padding|blanket|batting|lining)"
 )
@@ -196,10 +212,13 @@ _OF_PLATES: Final = re.compile(
 )
 """Figures of a name plate that are no capacity."""
 _PLATE_WORDS: Final = re.compile(
-    r"\b(?:fuse|breaker|hacr|overcurrent|circuit|ckt|mca|mop|mocp|[rlf]la|ampacity|hz|phase|manifold"
+    r"\b(?:fuse|breaker|hacr|overcurrent|circuit|ckt|mca|mop|mocp|[rlf]la|ampacity|hz|phase"
+    r"|manifold"
     r"|press|pressure|charge)\b"
 )
 _OF_PLACES: Final = re.compile(
+    r"\bhouse (?:number|no\.?|#)(?:'s| is)? ?[0-9]+|\bzip(?: code)? (?:ends|starts|begins)"
+    r" (?:in|with) [0-9]+|"
     r"\bpop(?:ulation)?\.?:? ?[0-9][0-9,]*|\b(?:and )?(?:the |my |our )?zip(?: code)?(?:'s| is|:)?"
     r" ?[0-9]{5}\b"
 )
@@ -250,6 +269,24 @@ _SETTLED: Final = re.compile(
     r"(?: down| in| out)? (?:at|on|around|near|to) (?=(?:about |like |around )?-?[0-9.])"
 )
 """What a reading went through before it stood ("climbed then stopped at .46")."""
+_OF_RISES: Final = re.compile(
+    r",? ?\b(?:temp(?:erature)? )?rise (?:range )?(?:of |is )?[0-9]+ ?(?:-|to) ?[0-9]+"
+    r"|,? ?\b[0-9]+ ?(?:-|to) ?[0-9]+ (?:degree )?(?:temp(?:erature)? )?rise\b"
+    r"|,? ?\b(?:max )?(?:ext(?:ernal)? )?static (?:pressure )?(?:is |of )?0?\.[0-9]+"
+)
+_THOUSANDS: Final = re.compile(
+    r"(?P<of>.{0,20}?),? (?:that'?s |that is )?(?:in )?thousands?(?: that is)?[.! ]*$"
+)
+"""A scale told behind the figure ("forty eight, thousand that is")."""
+
+
+def _in_thousands(match: re.Match[str]) -> str:
+    """The figure with its scale at it, unless it has one already ("70 M input, that's"
+    " thousand")."""
+    told = match["of"]
+    return told if re.search(r"[0-9] ?[mk]\b", told) else f"{told} thousand"
+
+
 _FOR_MONEY: Final = re.compile(
     r"\b(?:for|cost|paid|spent)(?: about| like| around| only)? \$? ?[0-9][0-9.,]* ?(?:grand|bucks"
     r"|dollars)\b"
@@ -262,9 +299,12 @@ _TRIGGER: Final = re.compile(
     r"|inch thick"
     r"|2 ?x ?(?:4|6|8|1)|room"
     r"|changed|dated"
-    r"|replaced|installed|cleaned|bought|part|model|item|sku|serial|stock|less|least|more|over|under|min"
+    r"|replaced|installed|cleaned|bought|part|model|item|sku|serial|stock|less|least|more|over"
+    r"|under|min"
     r"|max|most|plate|drop|settled|stopped|steadied|landed|ended|wound|stabil|grand|bucks|dollars"
-    r"|level|sat |blink|flash|(?:at|@) (?:about )?0?\.|inside"
+    r"|level|sat |rise|static|thousand|twin|mate|matching|like it|like that|house n|change|blink"
+    r"|flash"
+    r"|(?:at|@) (?:about )?0?\.|inside"
 )
 """Some piece of every turn of phrase; a text without any has none."""
 
@@ -295,11 +335,15 @@ def in_plain_words(line: str, field: str) -> str:
         line = _OF_FALLING_RANGES[0].sub(_OF_FALLING_RANGES[1], line)
         if _MIN.search(line) and _MAX.search(line):
             line = _MIN_MAX[0].sub(_MIN_MAX[1], line, count=1)
+    if field == "temperature":
+        line = line.replace(" and change", "")
     if field in ("temperature", "static_pressure"):
         line = _AT_DROP.sub("at the return", line)
         line = _SETTLED.sub("at ", line)
+    if field in ("capacity", "efficiency"):
+        line = _OF_RISES.sub(" ", line)
     if field == "capacity":
-        line = _FOR_MONEY.sub("", line)
+        line = _THOUSANDS.sub(_in_thousands, _FOR_MONEY.sub("", line))
     if field == "elevation":
         without = _OF_PLACES.sub("", line)
         line = without if re.search("[0-9]", without) else line

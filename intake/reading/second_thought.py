@@ -24,10 +24,14 @@ _AGAIN: Final = (
     r"|(?:re-?)?(?:checked|measured|taped|looked)(?: it)? again|re-?(?:measured|checked)(?: it)?"
     r"|looking again|wrong (?:one|side|line|number)"
 )
+_FOUR_OR_MORE: Final = (
+    r"four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen"
+    r"|eighteen|nineteen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety"
+)
 _SECOND: Final = re.compile(
     rf"[\s,.;-]+(?:{_AGAIN})(?:[\s,:]|\.(?!\d))+(?:it'?s |it is |that'?s )?"
-    r"|(?:\.{2,}|,|;|-)? no,? (?=[0-9.])|, no, "
-    r"|,? no,? (?:i|it|my|the) [a-z' ]{3,40}, (?=[0-9])"
+    rf"|(?:\.{{2,}}|,|;|-)? no,? (?=[0-9.]|(?:{_FOUR_OR_MORE})\b)|, no, "
+    r"|,? no,? (?:i'?m?|it|my|the|that'?s?) [a-z' ]{3,40}, (?=[0-9])"
     r"|[,.;-]+ ?(?:well|more like|closer to|call it|nah),? "
     r"(?=(?:more like |closer to |maybe |about )?[0-9.])"
     r"|[,.;] (?:so|now|leaves|that leaves|which leaves|down to) (?:it'?s |there'?s |we have )?"

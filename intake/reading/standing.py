@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Mapping
 from typing import Any, Final
 
+from intake.reading.asked_thing import is_asked, parts_of, thing_asked
 from intake.reading.echo import echo
 from intake.reading.frames import Frame, Framed, framed
 from intake.reading.result import Accepted, AskBack, AskKind, Reading
@@ -37,6 +39,9 @@ _ASKING: Final[dict[Frame, str]] = {
     Frame.PLANNED: "I read {0} as what was planned. What is really there?",
     Frame.TOLD: "I read {0}. Is that what is there?",
 }
+_A_SIZE: Final = re.compile(r"(?<![\d.])([1-5](?:\.5)?)(?![\d.])")
+_OF_DUCTS: Final = words("duct length")
+"""Fields in which a question asks of one kind of duct."""
 _OPEN: Final = (Frame.CONDITIONAL, Frame.ASKED)
 """Frames under which another clause is no answer either."""
 
@@ -45,6 +50,10 @@ def standing(
     field: str, line: str, question: str, found: Reading | None, reads: Reads
 ) -> Reading | None:
     """The reading of a text, unless what it holds is denied, past, another's or in doubt."""
+    if field in _OF_DUCTS and (asked := thing_asked(question)):
+        of_asked = _of_asked(field, line, asked, reads)
+        if of_asked is not None:
+            return of_asked
     if field not in _FRAMED or not isinstance(found, Accepted | AskBack):
         return found
     frame = framed(field, line, question)
@@ -56,12 +65,35 @@ def standing(
         rest = reads(field, frame.rest)
         if isinstance(rest, Accepted) and not _only_adds(frame, found, rest):
             return rest
+        if field == "capacity" and "ton" in frame.within and "ton" not in frame.rest:
+            in_tons = reads(field, _A_SIZE.sub(r"\1 ton", frame.rest, count=1))
+            if isinstance(in_tons, Accepted):
+                return in_tons
     if isinstance(found, Accepted) and frame.frame is Frame.TOLD:
         return found
     if not isinstance(found, Accepted):
         return found
     told = echo(field, found.values)
     return AskBack(_ASKING[frame.frame].format(told), (found.values,), AskKind.TWO_READINGS)
+
+
+def _of_asked(field: str, line: str, asked: str, reads: Reads) -> Reading | None:
+    """What an answer says of the duct asked about, where it names ducts; None if it doesn't."""
+    parts = parts_of(line)
+    own = [part.text for part in parts if is_asked(part, asked)]
+    others = [part for part in parts if not is_asked(part, asked)]
+    if not others or (not own and not others[0].leads):
+        return None
+    first = reads(field, others[0].text)
+    if not own and isinstance(first, Accepted):
+        told = echo(field, first.values)
+        return AskBack(
+            f"{told}: that is of the {others[0].thing}. And the {asked}?",
+            (first.values,),
+            AskKind.WRONG_QUANTITY,
+        )
+    found = reads(field, ", ".join(own)) if own else None
+    return found if isinstance(found, Accepted) else None
 
 
 def _only_adds(frame: Framed, found: Reading, rest: Accepted) -> bool:

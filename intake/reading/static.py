@@ -40,6 +40,15 @@ def read_static(said: Scan, low: float, high: float, question: str = "") -> Read
             )
         return None
     _as_tenths(said, numbers)
+    if _IN_PASCALS.search(said.text) and not any(n.unit for n in numbers):
+        for number in numbers:
+            number.unit = "pa"
+    if _OTHER_SIDE.search(said.text) and not said.says("role.return", "role.supply"):
+        return AskBack(
+            "Which side is that: the return or the supply?",
+            tuple({"inwc": _inwc(n)} for n in numbers[:1]),
+            AskKind.TWO_READINGS,
+        )
     if len(numbers) == 2 and (moved(said.text) or _AT_COIL.search(said.text)):
         return two_values("static_pressure", [{"inwc": _inwc(n)} for n in numbers])
     if _ACROSS_PART.search(said.text) and _ASKS_SIDE.search(question.lower()):
@@ -70,6 +79,8 @@ _ACROSS_PART: Final = re.compile(
     r"\b(?:drop|loss|difference|delta)?(?: is)? ?(?:across|thru|through)"
     r" (?:the |my |a )?(?:filter|coil|evap\w*|a-?coil)\b|\b(?:filter|coil) (?:pressure )?drop\b"
 )
+_IN_PASCALS: Final = re.compile(r"\b(?:in|on|to|shows?|reads?|set to) (?:pascals?|pa)\b")
+_OTHER_SIDE: Final = re.compile(r"\b(?:the|that|on) other side\b")
 _ASKS_SIDE: Final = re.compile(r"^(?!.*\b(?:filter|coil)\b).*\b(?:total|external|return|supply)\b")
 _EACH: Final = re.compile(r"\b(?:each|apiece|per side|both sides|either side)\b")
 _RATING: Final = re.compile(

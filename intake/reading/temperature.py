@@ -114,7 +114,8 @@ _COMPARED: Final = words(
 _MOVED_BY: Final = re.compile(
     r"(?:^(?:it'?s |it is )?(?:up|down)|\b(?:climb(?:s|ed|ing)?"
     r"|(?:go|goes|going|went|come|comes|came|coming)(?: it)? (?:up|down)"
-    r"|(?:heat|heats|heated|warm|warms|warmed|cool|cools|cooled|bring|brings|brought|knocks?|takes?)"
+    r"|(?:heat|heats|heated|warm|warms|warmed|cool|cools|cooled|bring|brings|brought|knocks?"
+    r"|takes?)"
     r" (?:it |the air |air )?(?:up|down|off)|falls?|fell|drop(?:s|ped|ping)?(?: it)?|ris(?:es|ing)"
     r"|rose|rais(?:es|ed|ing)(?: it)?|los(?:es|ing|t)|gain(?:s|ed|ing)?|jump(?:s|ed)?"
     r"|picks? up|picking up|adds?|adding|warmer|cooler|colder|hotter|lower|change|apart))"
@@ -138,6 +139,8 @@ def _is_difference(said: Scan, numbers: list[Item]) -> bool:
     beside the number ("72, warmer than usual" is 72).
     """
     for item in said.items:
+        if "and change" in said.text and item.text == "change":
+            continue
         if item.means("role.rise") and not set(item.text.split()) <= _COMPARED:
             return True
     first = numbers[0]

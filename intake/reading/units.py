@@ -134,8 +134,10 @@ SPELLINGS: Final[dict[str, str]] = {
     "m3m": "m 3 / min|m3 / min|cmm|cubic meters per minute|cubic metres per minute|m ^ 3 / min",
     "m3s": "m 3 / s|m3 / s|cubic meters per second|cubic metres per second|m ^ 3 / s|cms|cu m / s"
     "|m 3 / sec|m 3 per second|cubic meters a second|cubic metres a second|cubic metre per second"
-    "|cubic meter per second|m3 per second|m3 a second|m 3 a second|cubic metres / second",
-    "cfm_ton": "cfm per ton|cfm / ton|cfm a ton|per ton|/ ton|a ton|cfm per tons|per tonne|/ tn"
+    "|cubic meter per second|m3 per second|m3 a second|m 3 a second|cubic metres / second"
+    "|cubic meters per sec|cubic metres per sec|m3 per sec|cubic meters / sec",
+    "cfm_ton": "cfm per|cfm per ton|cfm / ton|cfm a ton|per ton|/ ton|a ton|cfm per tons|per"
+    " tonne|/ tn"
     "|cfm / t|/ t|each ton|cfm for each ton|cfm each ton|for each ton|for every ton|cfm to the ton"
     "|to the ton|cfm ton|cubic feet per minute per ton|per tn|pr ton|cfm pr ton",
     "fpm": "fpm|f p m|feet per minute|feet a minute|ft per minute|ft / min|ft / minute|ft per min"

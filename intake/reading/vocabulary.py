@@ -237,11 +237,13 @@ MEANINGS: Final[dict[str, str]] = {
     ),
     # --- capacity words ---
     "heat.input": (
-        "input|in put|inp|inpt|btu in|btuh in|k in|gas input|burner input|rated input|inputs"
+        "going in|goes in"
+        "|input|in put|inp|inpt|btu in|btuh in|k in|gas input|burner input|rated input|inputs"
         "|imput|firing rate|in"
     ),
     "heat.output": (
-        "output|out put|outp|outpt|btu out|btuh out|k out|heating output|heat output"
+        "coming out|comes out|going out|goes out"
+        "|output|out put|outp|outpt|btu out|btuh out|k out|heating output|heat output"
         "|rated output|outputs|bonnet|oput|out"
     ),
     "heat.efficient": (
@@ -273,7 +275,8 @@ MEANINGS: Final[dict[str, str]] = {
     # --- sides ---
     "side.width": "wide|width|w|widths|wid|in width|wide side|wd",
     "side.height": (
-        "high|tall|height|h|hi|heigth|hight|in height|heighth|deep|depth|ht|up and down|hieght"
+        "high|tall|height|h|hi|heigth|hight|in height|heighth|deep|depth|ht|up and down|up n down"
+        "|hieght"
     ),
     "side.depth": "thick|thickness|deep|depth|thk|thik|d",
     # --- sizes joined ---
