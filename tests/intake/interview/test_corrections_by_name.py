@@ -1,4 +1,4 @@
-"""A correction goes to the fact it names, wherever it is said; the open question keeps its answer."""
+"""A correction goes to the fact it names; the open question keeps its answer."""
 
 import pytest
 from support.dialogue import opened
