@@ -11,7 +11,9 @@ import re
 from functools import cache, lru_cache
 from typing import Final
 
+from intake.reading.not_requests import told_not_asked
 from intake.reading.questions import ASKS, asked_about
+from intake.reading.request_forms import formed
 from intake.reading.request_words import (
     ALIAS,
     ANSWERS,
@@ -60,8 +62,13 @@ def _phrases_in(words: list[str]) -> list[tuple[int, int]]:
     return sorted(found, key=lambda place: place[0] - place[1])
 
 
-def as_command(text: str, field: str) -> Command | None:
+def as_command(text: str, field: str, *, strong: bool = False) -> Command | None:
     """The request that a normalised text is, or None if it is no request.
+
+    Args:
+        text: Normalised.
+        field: The kind of the open question.
+        strong: A word that is also an answer's ("end", "back") asks for nothing by itself.
 
     >>> as_command("next one please", "length").name.value
     'skip'
@@ -83,11 +90,15 @@ def as_command(text: str, field: str) -> Command | None:
         name = table.get(tuple(words[i:end]))
         if name is None:
             continue
-        if end == i + 1 and words[i] in WEAK and len(words) > _MOST_AROUND_WEAK:
+        if end == i + 1 and words[i] in WEAK and (strong or len(words) > _MOST_AROUND_WEAK):
             continue
         asked_for = _is_filler(words[:i], name) and _is_filler(words[end:], name)
-        if asked_for and _is_whole(words, words[:i] + words[end:], name):
+        if not asked_for or told_not_asked(words[:i], words[i:end], words[end:], name):
+            continue
+        if _is_whole(words, words[:i] + words[end:], name):
             return Command(name)
+    if field != "text" and (form := formed(" ".join(words))) is not None:
+        return Command(form)
     if field != "text" and words[0] in ASKS and (asks := asked_about(" ".join(words))):
         return Command(asks)
     asked = _WHAT_IS.fullmatch(" ".join(words))

@@ -22,8 +22,10 @@ from intake.reading.filters import read_filter
 from intake.reading.fittings import read_fittings
 from intake.reading.grilles import read_grille
 from intake.reading.heat import read_capacity, read_efficiency
+from intake.reading.last_questions import asked_instead
 from intake.reading.length import read_area, read_elevation, read_length
 from intake.reading.manner import cant_say, excuse, sureness
+from intake.reading.not_requests import shrugged, without_exclaimed_why
 from intake.reading.numbers import something_else
 from intake.reading.owned import without_joined, without_refrigerant, without_size
 from intake.reading.phrasing import dated, elsewhere
@@ -151,8 +153,12 @@ def read(
     line = normalise(typed)
     if not line:
         return Rejected(f"Nothing was typed. I need {wanted}.")
+    if "why" in line:
+        line = without_exclaimed_why(line)
     command = as_command(line, field)
-    if command is not None and command.name is CommandName.HELP and _NO_IDEA.search(line):
+    if command is not None and (
+        shrugged(line) or (command.name is CommandName.HELP and _NO_IDEA.search(line))
+    ):
         return Unknown("You can't say.")
     if command is not None and previous is not None and sets_anew(line):
         command = None
@@ -163,16 +169,18 @@ def read(
     )
     if changed is not None and not _answers_here(changed, field, previous, choices):
         return changed
-    if "," in line or " - " in line:
-        excused = led(line, field)
-        if excused is not None and not _reads(field, excused[1], choices, question):
-            return excused[0]
+    excused = led(line, field)
+    if excused is not None and not _reads(field, excused[1], choices, question):
+        return excused[0]
     if field in _PASTED and not cant_say(line):
         return Rejected(f"I need {wanted}.")
     if field in _PASTED:
         return Unknown("You can't say.")
     if field == "command":
-        return Unknown("You can't say.") if cant_say(line) else Rejected(f"I need {wanted}.")
+        if (asked := asked_instead(line, field)) is not None:
+            return asked
+        known = not (cant_say(line) or shrugged(line))
+        return Rejected(f"I need {wanted}.") if known else Unknown("You can't say.")
 
     def reads(other: str, part: str) -> Reading | None:
         ends = (low, high) if other == field else (None, None)
@@ -187,7 +195,12 @@ def read(
     found = reads(field, line)
     if not isinstance(found, Accepted) and field in _NUMERIC:
         found = second_thought(field, line, reads) or split_off(field, line, reads) or found
-    return _finished(field, line, standing(field, line, question, found, reads))
+    result = _finished(field, line, standing(field, line, question, found, reads))
+    if not isinstance(result, Rejected):
+        return result
+    if shrugged(line):
+        return Unknown("You can't say.")
+    return asked_instead(line, field) or result
 
 
 _NO_IDEA: Final = re.compile(

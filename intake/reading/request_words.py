@@ -58,6 +58,8 @@ KEYS: Final[dict[CommandName, str]] = {
         "|un do|scrap the last|scrap my last|scrap what|scrap it|scratch that one|lose that one"
     ),
     CommandName.WHY: (
+        "explain why|tell me why|what are you going to do with|what are you gonna do with"
+        "|what would you do with|what do you plan to do with|"
         "what's that got|what's it got|what has that got|got to do with|what's this got"
         "|why|how come|what for|what's that for|what is that for|what's it for|what is it for"
         "|what's this for|what is this for|does it matter|does that matter|does this matter"
@@ -83,6 +85,7 @@ KEYS: Final[dict[CommandName, str]] = {
         "|where at|what spot|where abouts|whereabouts"
     ),
     CommandName.HOW: (
+        "show me how|tell me how|how do i tell|how can i tell|"
         "how do i|how do you|how would i|how should i|how can i|how|what's the trick|how to"
         "|best way|what tool|how am i supposed to"
     ),
