@@ -3,18 +3,22 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable
 from typing import Final
 
+from intake.reading.contrasts import Contrast, contrasted, nothing_new
+from intake.reading.named_facts import field_of
 from intake.reading.restated import Restated, restated
 from intake.reading.result import Command, CommandName, Previous
+from intake.reading.value_words import Reads, bare_value
 from intake.reading.words import words
 
-__all__ = ["correction", "in_place"]
+__all__ = ["correction", "in_place", "taken_back"]
 
 _VALUE: Final = r"(?P<new>[^,;]*?\S)"
 _MARKER: Final = re.compile(
-    r"^(?:no,? ?)?(?:oh,? )?(?:(?:sorry|oops|whoops|woops|my bad|my mistake|correction"
+    r"^(?:no,? ?)?(?:oh,? )?(?:(?:on second thoughts?|second thoughts?|come to think of it"
+    r"|now that i think (?:about|of) it|thinking about it|wait a (?:minute|sec|second)|sorry"
+    r"|oops|whoops|woops|my bad|my mistake|correction"
     r"|wait|hold on|hang on|hold up|actually|ope|ah|crap|shoot|scratch that|strike that"
     r"|dang|darn|my apologies|apologies|pardon|er+|um+|uh|oh|no|never ?mind that|typo"
     r"|fat fingered(?: it| that)?|ugh|oh no|forgive me|excuse me|i'm sorry|im sorry|nope"
@@ -169,7 +173,7 @@ def correction(
     field: str,
     previous: Previous | None,
     typed: str,
-    reads: Callable[[str, str], bool],
+    reads: Reads,
 ) -> Command | None:
     """The correction that a normalised text is, or None.
 
@@ -178,10 +182,10 @@ def correction(
         field: The kind of the open question.
         previous: The last stored answer, or None.
         typed: The text as typed, from which the new value is taken where it stands there as is.
-        reads: Whether a field reads a text; tells a corrected word ("flex, not tin") from chat.
+        reads: What a field reads in a text; tells a corrected word ("flex, not tin") from chat.
 
     >>> before = Previous("length", "11")
-    >>> correction("my bad, 17 not 11", "length", before, "", lambda f, t: False).value_text
+    >>> correction("my bad, 17 not 11", "length", before, "", lambda f, t: None).value_text
     '17'
     """
     if len(line) > 160 or _CONTRAST.match(line) or _NONE_OF_IT.match(line):
@@ -194,18 +198,58 @@ def correction(
         swapped = _SWAPPED.search(line) is not None
         anew = restated(body, previous, reads, marked=marked or swapped)
         if anew is not None and _meant_for_it(anew, body, field, reads):
-            return Command(CommandName.CORRECT, _as_typed(anew.value, typed), None, anew.old)
+            value = bare_value(anew.value, previous.field, reads)
+            return Command(CommandName.CORRECT, _as_typed(value, typed), None, anew.old)
     if _SWAPPED.search(line):
         return Command(CommandName.CORRECT, None, "swap")
     found = _by_pattern(body, marked, field, previous) or _by_word(body, marked, previous, reads)
     if found is None:
-        return None
-    value, fact = found
-    value = value.strip(" ,!;:").rstrip(".- ") if value is not None else None
-    return Command(CommandName.CORRECT, _as_typed(value, typed) or None, fact)
+        return _by_contrast(line, previous, field, reads, typed)
+    new, fact = found
+    if new is None:
+        return Command(CommandName.CORRECT, None, fact)
+    new = new.strip(" ,!;:").rstrip(".- ")
+    kinds = (*field_of(fact or ""), *((previous.field,) if previous is not None else ()))
+    kind = next((kind for kind in kinds if reads(kind, new) is not None), None)
+    if kind is None:
+        contrast = _by_contrast(line, previous, field, reads, typed)
+        if contrast is not None and (contrast.value_text or contrast.either):
+            return contrast
+    bare = bare_value(new, kind or (kinds[0] if kinds else field), reads)
+    return Command(CommandName.CORRECT, _as_typed(bare, typed) or None, fact)
 
 
-def _meant_for_it(anew: Restated, body: str, field: str, reads: Callable[[str, str], bool]) -> bool:
+def _by_contrast(
+    line: str, previous: Previous | None, field: str, reads: Reads, typed: str
+) -> Command | None:
+    told = _told(previous)
+    found = contrasted(line, previous, field, reads, told)
+    if found is None and field == "command":
+        found = nothing_new(line, told)
+    return _commanded(found, typed) if found is not None else None
+
+
+def taken_back(line: str, previous: Previous | None) -> Command | None:
+    """The correction without a value that a normalised text is ("that number's wrong"), or None."""
+    found = nothing_new(line, _told(previous)) if previous is not None else None
+    return _commanded(found, "") if found is not None else None
+
+
+def _told(previous: Previous | None) -> str | None:
+    from intake.reading.clean import normalise
+
+    return normalise(previous.text) if previous is not None else None
+
+
+def _commanded(found: Contrast, typed: str) -> Command:
+    values = tuple(_as_typed(value, typed) or value for value in found.values)
+    if len(values) == 1:
+        return Command(CommandName.CORRECT, values[0], found.fact)
+    told = " or ".join(values) or None
+    return Command(CommandName.CORRECT, told, found.fact, either=values)
+
+
+def _meant_for_it(anew: Restated, body: str, field: str, reads: Reads) -> bool:
     """Whether a new value is meant for the last answer, not for another or the open question."""
     if anew.old is not None:
         return True
@@ -223,7 +267,7 @@ def _as_typed(value: str | None, typed: str) -> str | None:
 
 
 def _by_word(
-    body: str, marked: bool, previous: Previous | None, reads: Callable[[str, str], bool]
+    body: str, marked: bool, previous: Previous | None, reads: Reads
 ) -> tuple[str, None] | None:
     """A correction by a word: "no its yes", "flex not tin", "i meant no"."""
     if previous is None:

@@ -36,7 +36,8 @@ _ASKED: Final = tuple(
         ),
         (
             CommandName.WHY,
-            r"(?:and |but )?why\b(?! (?:yes|no|sure|not|of course|i|it'?s|its|he|she|they|there)\b)"
+            r"why not (?:just |simply )?(?:use|take|go|ask|look|get|do|let|measure)\b|(?:and "
+            r"|but )?why\b(?! (?:yes|no|sure|not|of course|i|it'?s|its|he|she|they|there)\b)"
             r"|why (?:it|that|this) (?:matters|is needed|is important)\b"
             r"|(?:tell|explain|say)(?: to)?(?: me)? why\b|how come\b"
             r"|what(?:'s| is| would be|s)(?: even)?(?: the| ur| your)? (?:point|purpose|reason"

@@ -49,6 +49,7 @@ _ABOUT_A_THING: Final = (
             r"|(?:what does|how does|how do|how would|what do) .*\b(?:matter|change anything"
             r"|figure in"
             r"|figure into|play into|come into|help you|help us|help anything)\b"
+            r"|what(?:'s| is) the (?:point|purpose|use|reason|sense|good) (?:of|in|for|behind|to)\b"
             r"|what difference (?:does|do|would) .* make$|who (?:needs|cares about|cares) )"
         ),
     ),

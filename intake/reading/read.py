@@ -13,7 +13,7 @@ from intake.reading.asks import WANTED, wrong_quantity
 from intake.reading.bounds import BELIEVABLE
 from intake.reading.clean import LONGEST_ANSWER, LONGEST_PASTE, normalise, plain_line
 from intake.reading.commands import as_command
-from intake.reading.corrections import correction
+from intake.reading.corrections import correction, taken_back
 from intake.reading.counts import read_count, read_percent, read_year
 from intake.reading.duct import read_duct
 from intake.reading.echo import echo
@@ -165,7 +165,7 @@ def read(
     if command is not None and not _is_answer(command, field, line, question):
         return command
     changed = correction(
-        line, field, previous, typed, lambda f, t: _reads(f, t, choices if f == field else ())
+        line, field, previous, typed, lambda f, t: _taken(f, t, choices if f == field else ())
     )
     if changed is not None and not _answers_here(changed, field, previous, choices):
         return changed
@@ -200,7 +200,7 @@ def read(
         return result
     if shrugged(line):
         return Unknown("You can't say.")
-    return asked_instead(line, field) or result
+    return asked_instead(line, field) or taken_back(line, previous) or result
 
 
 _NO_IDEA: Final = re.compile(
@@ -246,9 +246,15 @@ def _answers_here(
 
 def _reads(field: str, text: str, choices: Sequence[str], question: str = "") -> bool:
     """Whether a field reads a text as a plain answer."""
+    return _taken(field, text, choices, question) is not None
+
+
+def _taken(field: str, text: str, choices: Sequence[str], question: str = "") -> Values | None:
+    """What a field reads in a text as a plain answer, or None."""
     if field not in WANTED or field in _PASTED or field in ("command", "text"):
-        return False
-    return isinstance(_read_field(field, text, question, choices, None, None), Accepted)
+        return None
+    found = _read_field(field, text, question, choices, None, None)
+    return found.values if isinstance(found, Accepted) else None
 
 
 _ALSO_ANSWERS: Final = frozenset(

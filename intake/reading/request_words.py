@@ -189,12 +189,20 @@ FILLER: Final = words_of("""goofed messed mistyped give what's but and we're wer
         part bloody so many these been seriously kidding honestly hold wait phone dumb weird must
         anybody supposed particular piece job take house unit duct ducts word term words jargon
         help cause because want wants wanting needs needing know-how hang
-        meant make difference lost
+        meant make difference lost ugh argh geez jeez gosh meh bah yikes ope whoa whew sheesh oof
     """)
 """Words that may stand around a key phrase without changing it."""
 
 ALIAS: Final = {
     "whats": "what's",
+    "goin": "going",
+    "doin": "doing",
+    "askin": "asking",
+    "sayin": "saying",
+    "ill": "i'll",
+    "ive": "i've",
+    "cant": "can't",
+    "wont": "won't",
     "thats": "that's",
     "dont": "don't",
     "didnt": "didn't",

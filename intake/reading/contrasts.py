@@ -1,0 +1,354 @@
+"""A correction by contrast: the value that was told, and the one that stands now.
+
+"Swap the 42 for 24", "i said 22 but the tape reads 26", "it's some dirt, the coil isn't plugged":
+what was answered before is in the text and is taken back, or the thing meant is named; whatever else
+reads as its value is what stands now. Where two values are left, or none, the person is asked.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from typing import Final
+
+from intake.reading.figures import figures_in
+from intake.reading.named_facts import fact_named, field_of
+from intake.reading.result import Previous
+from intake.reading.value_words import Reads, Values, bare_value
+
+__all__ = ["Contrast", "contrasted", "nothing_new"]
+
+
+@dataclass(frozen=True, slots=True)
+class Contrast:
+    """What is put in the place of what.
+
+    Attributes:
+        values: The new value alone; two, if the person wavers between them; none, if it isn't said.
+        fact: The thing named, if one is.
+    """
+
+    values: tuple[str, ...]
+    fact: str | None = None
+
+
+_TAKES_BACK: Final = (
+    r"(?:not|isn'?t|wasn'?t|ain'?t|aren'?t|never|instead of|rather than|in place of|as opposed"
+    r" to|forget"
+    r"|disregard|scratch|ignore|lose|drop|delete|erase|nix|kill|strike|swap|replace|change"
+    r"|switch|trade"
+    r"|correct|fix|said|say|told you|told ya|gave you|gave|put|put in|put down|typed|typed in"
+    r"|wrote|wrote down"
+    r"|entered|had|called it|called|have|says|from|over|sent)"
+)
+_ARTICLE: Final = (
+    r"(?: (?:the|that|a|an|it was|it's|its|it|was|you|like|my|old|it as|in|down|it is))*"
+)
+_WRONG: Final = (
+    r"(?:'s| is| was)? (?:wrong|incorrect|off|not right|bad|a typo|typo|a mistake|backwards?|the"
+    r" old one"
+    r"|was a typo|was wrong|from the old (?:one|house|unit))\b"
+)
+_MARKS: Final = re.compile(
+    r"\b(?:wrong|mistak\w*|typo|mis-?(?:read|typed|heard|spoke|measured|counted)|meant|should"
+    r"|shoulda"
+    r"|should'?ve|supposed|actually|sorry|oops|whoops|correct\w*|instead|change|chang(?:ed|ing)"
+    r"|make|put"
+    r"|update|replace|fix|switch|swap|swapped|redo|edit|set|mark|re-?(?:check\w*|measur\w*"
+    r"|tap\w*|read)"
+    r"|again|second look|turns out|looked|in fact|said|told|gave|lied|not|isn'?t|wasn'?t|ain'?t"
+    r"|scratch"
+    r"|left off|forgot|missed|dropped|transposed|flip\w*|backwards?|reversed|off|second thought"
+    r"|after all"
+    r"|rather|better make|call it|cut that|hold on|hang on|wait|no|nope|bad|my fault|revise"
+    r"|amend|adjust"
+    r"|messed|screwed|goofed|fat|botched|disregard|forget|ignore|drop|lose|nix|kill|delete|trade"
+    r"|than)\b"
+)
+_CUT: Final = re.compile(
+    r"[,;:!?]+(?=\s|$)|\.+(?=\s|$)|\s-+\s"
+    r"|\s(?:but|and|so|not|isn'?t|wasn'?t|instead of|rather than|in place of|as opposed to"
+    r"|instead|than"
+    r"|turns out|looking again|looked again|it should be|should be|should have been|shoulda been"
+    r"|should read"
+    r"|needs to be|to be|i meant|meant|i think|i said|said|i told you|i gave you|i put|i typed"
+    r"|like i said"
+    r"|actually|really|it'?s|its|that'?s|thats|it is|it was|make it|make that|make|put|for|to"
+    r"|with|into|from"
+    r"|reads|says|read|is|was|sorry|because|cuz|now|after|when|though|with)(?=\s|$)"
+    r"|(?:^|\s)(?:not|instead of|disregard|forget|scratch|swap|replace|change|switch|trade"
+    r"|ignore|lose|no)(?=\s)"
+)
+_EITHER: Final = re.compile(
+    r"(?:either |could be |maybe |might be |it'?s |its |is |was |be |between |like )*"
+    r"(?P<one>[^ ,]+(?: [^ ,]+)?) (?:or|and) (?:maybe |possibly |even )?(?P<two>[^ ,]+(?: [^ ,]+)?)"
+)
+_WAVERS: Final = re.compile(r"\bor\b|\beither\b|\bbetween\b.*\band\b")
+_LONGEST: Final = 160
+
+
+def contrasted(
+    line: str, previous: Previous | None, field: str, reads: Reads, told: str | None
+) -> Contrast | None:
+    """The correction that a normalised text is by contrast, or None.
+
+    Args:
+        line: Normalised.
+        previous: The last stored answer, or None.
+        field: The kind of the open question, "command" where only requests are wanted.
+        reads: What a field reads in a text as a plain answer.
+        told: The normalised text of the last answer, or None.
+    """
+    if len(line) > _LONGEST or (field != "command" and previous is None):
+        return None
+    if _MARKS.search(line) is None:
+        return None
+    named = fact_named(line)
+    if named is not None and (field == "command" or _meant_for_it(line, field, reads)):
+        found = _of_named(line, named, previous, field, reads)
+        if found is not None:
+            return found
+    if previous is None or told is None:
+        return None
+    taken_back = _takes_back(line, told)
+    if not taken_back and field != "command":
+        return None
+    found = _of_field(line, previous.field, told if taken_back else None, field, reads, None)
+    if found is None and taken_back and reads(previous.field, told) is None:
+        return _of_name(line, told)
+    return found
+
+
+def _meant_for_it(line: str, field: str, reads: Reads) -> bool:
+    """Whether a text that names a thing corrects it, though another question is open."""
+    return _OWNS_UP.search(line) is not None and reads(field, line) is None
+
+
+_OWNS_UP: Final = re.compile(
+    r"\b(?:wrong|mistak\w*|typo|mis-?(?:read|typed|heard|spoke|measured|counted)|meant|shoulda"
+    r"|should(?:'ve| have| of) (?:said|put|been)|correction|change|update|i (?:said|told you"
+    r"|gave you|put|typed"
+    r"|wrote)|oops|whoops|my bad|second thought|looked again|re-?(?:checked|measured))\b"
+)
+"""What owns up to an error, or orders a change."""
+
+
+def _takes_back(line: str, told: str) -> bool:
+    """Whether the value that was told stands in a text as what no longer stands."""
+    old = re.escape(told).replace(r"\ ", " ?").replace("_", "[ _]")
+    near = rf"(?<![\w.]){old}(?![\w.]*\d)"
+    pattern = rf"\b{_TAKES_BACK}{_ARTICLE} {near}|{near}{_WRONG}"
+    if re.search(pattern, line):
+        return True
+    figures = figures_in(told)
+    if len(figures) != 1:
+        return False
+    bare = rf"(?<![\w.x]){re.escape(figures[0].text)}(?![\w.]*\d| ?x)"
+    return re.search(rf"\b{_TAKES_BACK}{_ARTICLE} {bare}|{bare}{_WRONG}", line) is not None
+
+
+def _of_named(
+    line: str, named: re.Match[str], previous: Previous | None, field: str, reads: Reads
+) -> Contrast | None:
+    """The new value of a thing that is named with it."""
+    fact = named["fact"]
+    kinds = field_of(fact)
+    if field in kinds:
+        return None
+    same = previous is not None and previous.field in kinds
+    if same and previous is not None:
+        kinds = (previous.field, *(kind for kind in kinds if kind != previous.field))
+    rest = f"{line[: named.start()]} , {line[named.end() :]}"
+    rest = re.sub(r"(?<= , )(?:'s|s)? ?(?:size|number|reading|one)?\b", "", rest).strip(" ,")
+    for kind in kinds:
+        old = previous.text.lower() if previous is not None and previous.field == kind else None
+        found = _of_field(rest, kind, old, field, reads, fact)
+        if found is not None:
+            return found
+    return None
+
+
+def _of_field(
+    line: str, kind: str, told: str | None, field: str, reads: Reads, fact: str | None
+) -> Contrast | None:
+    """What a text puts in the place of what was told, read as a kind of answer."""
+    before = reads(kind, told.replace("_", " ")) if told is not None else None
+    new: dict[str, Values] = {}
+    denied: list[Values] = []
+    place = 0
+    for cut in [*_CUT.finditer(line), None]:
+        part = line[place : cut.start() if cut else len(line)].strip(" ,")
+        ahead = line[:place]
+        place = cut.end() if cut else place
+        if not part:
+            continue
+        if _WAVERS.search(part) and (both := _either(part, kind, reads)):
+            values = tuple(v for v in both if reads(kind, v) != before)
+            return Contrast(values, fact)
+        value = reads(kind, part)
+        if value is None:
+            continue
+        bare = bare_value(part, kind, reads)
+        if value == before or _DENIES.search(ahead) or _WRONG_AFTER.match(line[place:]):
+            denied.append(value)
+        elif all(value != other for other in new.values()):
+            new[bare] = value
+    new = {bare: value for bare, value in new.items() if value not in denied}
+    if len(new) == 1:
+        return Contrast((next(iter(new)),), fact)
+    return None
+
+
+def _of_name(line: str, told: str) -> Contrast | None:
+    """The name that a text puts in the place of one that was told ("not Salem, Bend")."""
+    left = []
+    for part in _NAME_CUT.split(line):
+        name = _NAME_LEAD.sub("", part.strip(" ,.!"), count=1)
+        if name and told not in name and not _MARKS.search(name) and not figures_in(name):
+            left.append(name)
+    if len(left) == 1 and len(left[0].split()) <= _LONGEST_NAME:
+        return Contrast((left[0],))
+    return None
+
+
+_LONGEST_NAME: Final = 3
+_NAME_CUT: Final = re.compile(
+    r"[,;:!?]+(?=\s|$)|\.+(?=\s|$)|\s-+\s|\s(?:but|to|with|into|sorry|instead of|rather than"
+    r"|instead|not)"
+    r"(?=\s|$)|^not\s"
+)
+_NAME_LEAD: Final = re.compile(
+    r"^(?:(?:it|that|this|we|they|he|she|i|the (?:job|house|place|home|town|address|site))(?:'?s"
+    r"|'re| is| are"
+    r"| was)?(?: actually| really)?(?: (?:in|at|near|up in|down in|over in|out in|called))? |in "
+    r"|at |make it |"
+    r"i meant |meant |should be |should have been |its )"
+)
+_DENIES: Final = re.compile(
+    r"(?:\bnot|n'?t|\binstead of|\brather than|\bin place of|\bas opposed to|\bforget"
+    r"|\bdisregard|\bscratch"
+    r"|\bignore|\blose|\bswap|\breplace|\bchange|\bswitch|\btrade|\bfrom|\bthan|(?<!shoulda"
+    r" )(?<!should have )"
+    r"(?<!should've )\b(?:i|we|he|she|they) (?:had )?(?:just )?(?:said|told you|gave you|put"
+    r"|typed|wrote|entered|had)"
+    r"(?: (?:it was|in|down|it's|it as))?)(?: (?:the|a|an|that|it was|was))*\s*$"
+)
+_WRONG_AFTER: Final = re.compile(r"^(?:a )?(?:wrong|incorrect|off|typo|mistake|not right|bad)\b")
+
+
+def _either(part: str, kind: str, reads: Reads) -> tuple[str, str] | None:
+    """The two values between which somebody wavers."""
+    match = _EITHER.search(part)
+    if match is None or re.match(r"(?:so|more|less)\b", match["two"]):
+        return None
+    one, two = match["one"], match["two"]
+    for first in (one, one.split()[-1]):
+        for second in (two, two.split()[0]):
+            if _alike(first, second, kind, reads):
+                return first, second
+    return None
+
+
+def _alike(one: str, two: str, kind: str, reads: Reads) -> bool:
+    if reads(kind, one) is not None and reads(kind, two) is not None:
+        return True
+    return len(figures_in(one)) == 1 == len(figures_in(two)) and kind == "duct"
+
+
+_THING: Final = (
+    r"(?:that|it|this|the|my|one|some|something|those|these|them|what|all|a|an|two|both|couple"
+    r"|of|last|previous"
+    r"|earlier|prior|first|other|old|answer|answers|number|numbers|figure|figures|size|sizes"
+    r"|reading|readings"
+    r"|measurement|measurements|value|values|entry|entries|thing|things|info|i|we|gave|put|told"
+    r"|said|typed"
+    r"|entered|wrote|you|in|down|before|back|way|there|on|for|about|ago|while|minute|just|now"
+    r"|few|questions"
+    r"|question|filter|duct|trunk|airflow|static|length|coil|blower|motor|grille|elevation|temp"
+    r"|temperature"
+    r"|tonnage|capacity|efficiency|material|return|supply|drop|plenum|furnace|ac|unit|dimensions"
+    r"|pressure"
+    r"|run|branch|from|had|up|out|i've|given|at|the start|start|beginning|ones)"
+)
+_OPENS: Final = (
+    r"(?:(?:oh|no|wait|hold on|hang on|sorry|oops|whoops|ok|okay|um|uh|crap|shoot|dang|hey"
+    r"|actually|so|well"
+    r"|man|dude|and|but|yeah|nope|nah|ah|hm|hmm|i think|pretty sure|i believe|i realize|looks"
+    r" like|just"
+    r" realized|now that i think about it|my bad|damn|darn|shit),? )*"
+)
+_CLOSES: Final = (
+    r"(?:,? (?:sorry|my bad|my mistake|please|pls|i think|actually|though|oops|man|dude|for you"
+    r"|thanks|now"
+    r"|again|real quick|if i can|if that's ok|somehow|too))*[.!?]*$"
+)
+_NO_VALUE: Final = tuple(
+    re.compile(f"{_OPENS}{pattern}{_CLOSES}")
+    for pattern in (
+        r"(?:(?:please|can|could|may|let|lemme|i|we|you|need|want|wanna|gotta|have|got|to|me|us"
+        r"|i'd like|like"
+        r"|should|would|i'll|go|back|and|better|might|mind if) )*(?:change|fix|correct|edit"
+        r"|revise|amend|adjust"
+        rf"|update|modify|redo|re-?enter|alter|retype|switch)(?: {_THING})+",
+        rf"{_THING}(?: {_THING})*(?:'s|'re| is| are| was| were| isn'?t| wasn'?t| aren'?t|"
+        rf" weren'?t| ain'?t|s|'s"
+        r" not)(?: (?:all|a bit|a little|kinda|totally|way|not|probably|definitely|still|just"
+        r"|bit|also|now|by"
+        r" a bit))* (?:wrong|off|incorrect|not right|right|backwards?|mixed up|a mistake|not it"
+        r"|it|correct|bad"
+        r"|bogus|messed up|screwed up|accurate|true|a typo|a lie|a guess|flipped|switched"
+        r"|swapped|reversed)"
+        r"(?: by (?:a bit|a little|a lot|some))?",
+        r"(?:i|we)(?: (?:think|may have|might have|must have|probably|just|totally|kinda|really"
+        r"|might|have|also))*"
+        r" (?:messed|screwed|goofed|botched|flubbed|mixed|swapped|switched|flipped|got|gave|put"
+        r"|typed|entered"
+        rf"|wrote|told)(?: (?:up|{_THING}))*"
+        r"(?: (?:wrong|incorrect|bad|mixed|up|messed|goofed|backwards?|off|mixed up|backward"
+        r"|switched|swapped"
+        rf"|flipped))(?: {_THING})*|(?:i|we) (?:messed|screwed|goofed|botched|flubbed|mixed)(?:"
+        rf" (?:up|{_THING}))+",
+        r"wrong (?:number|size|value|answer|figure|reading|one|unit|house|town|tag|sticker|thing)"
+        r"(?: (?:there|on that|on that one|for that|for that one))?",
+        r"(?:that'?s|thats|it'?s|its|this is) (?:not (?:it|right|what i (?:meant|said|put))"
+        r"|a mistake|wrong)(?:,? what i (?:put|said|typed|gave you))?",
+        r"(?:change|fix|correct|edit|update|redo) (?:it|that|this)",
+    )
+)
+_FLAW: Final = re.compile(
+    r"chang|fix|correct|edit|revis|amend|adjust|updat|modif|redo|re-?enter|alter|retype|wrong"
+    r"|off\b|right"
+    r"|backward|mixed|mistake|\bit\b|bad\b|bogus|messed|screwed|goof|botch|flub|typo|not\b"
+    r"|n'?t\b|switch|swap"
+    r"|flip|revers|accurate|true|lie|guess"
+)
+
+
+def nothing_new(line: str, told: str | None) -> Contrast | None:
+    """A correction that gives no value ("that number's wrong"), or None.
+
+    Args:
+        line: Normalised.
+        told: The normalised text of the last answer, or None.
+
+    >>> nothing_new("change my answer on the filter", None).fact
+    'filter'
+    >>> nothing_new("the filter is dirty", None) is None
+    True
+    """
+    if len(line) > _LONGEST or _FLAW.search(line) is None:
+        return None
+    denied = _DENIED_ALONE.match(line)
+    if denied is not None and line[denied.end() :].strip(" .!") == told:
+        return Contrast(())
+    if any(pattern.fullmatch(line) for pattern in _NO_VALUE):
+        named = fact_named(line)
+        return Contrast((), named["fact"] if named is not None else None)
+    return None
+
+
+_DENIED_ALONE: Final = re.compile(
+    r"^(?:no,? |wait,? |oh,? |sorry,? |actually,? )*(?:it'?s |its |that'?s |it is |it was "
+    r"|definitely )?"
+    r"(?:not|isn'?t|wasn'?t|it isn'?t|it wasn'?t|ain'?t|it ain'?t)(?: an?| the)? "
+)
