@@ -59,7 +59,7 @@ def _phrases_in(words: list[str]) -> list[tuple[int, int]]:
     by_first = _lengths_by_first()
     last = len(words)
     found = [(i, i + n) for i, w in enumerate(words) for n in by_first.get(w, ()) if i + n <= last]
-    return sorted(found, key=lambda place: place[0] - place[1])
+    return sorted(found, key=lambda place: (place[0] - place[1], words[place[0]] in WEAK))
 
 
 def as_command(text: str, field: str, *, strong: bool = False) -> Command | None:
@@ -86,7 +86,10 @@ def as_command(text: str, field: str, *, strong: bool = False) -> Command | None
     if field in ("yes_no", "choice", "coil_state") and " ".join(words) in ANSWERS:
         return None
     table = _by_phrase()
+    form = formed(" ".join(words)) if field != "text" else None
     for i, end in _phrases_in(words):
+        if form is not None and end == i + 1:
+            return Command(form)
         name = table.get(tuple(words[i:end]))
         if name is None:
             continue
@@ -97,7 +100,7 @@ def as_command(text: str, field: str, *, strong: bool = False) -> Command | None
             continue
         if _is_whole(words, words[:i] + words[end:], name):
             return Command(name)
-    if field != "text" and (form := formed(" ".join(words))) is not None:
+    if form is not None:
         return Command(form)
     if field != "text" and words[0] in ASKS and (asks := asked_about(" ".join(words))):
         return Command(asks)
@@ -124,7 +127,7 @@ def _is_filler(words: list[str], name: CommandName) -> bool:
 
 
 _WHAT_IS: Final = re.compile(
-    r"(?:and |so |ok |um )?(?:what(?:'s| is| are| do you mean by)|define|explain"
+    r"(?:(?:and|so|ok|um|wait|uh|hey|sorry|now|hang on|hold on|huh|but) )*(?:what(?:'s| is| are| do you mean by)|define|explain"
     r"|how do you mean) (?:an? |the )?(?P<what>[a-z' ]{2,40})"
 )
 
@@ -135,7 +138,11 @@ def _respelt(words: list[str]) -> list[str]:
     """Key words put right in a text of few words ("undoo")."""
     if len(words) > 5:
         return words
-    return [w if w in _known_words() or len(w) < 4 else _nearest(w) for w in words]
+    known = _known_words()
+    words = [
+        f"{w}g" if w not in known and w[-2:] == "in" and f"{w}g" in known else w for w in words
+    ]
+    return [w if w in known or len(w) < 4 else _nearest(w) for w in words]
 
 
 @cache

@@ -16,7 +16,7 @@ from intake.reading.named_facts import fact_named, field_of
 from intake.reading.result import Previous
 from intake.reading.value_words import Reads, Values, bare_value
 
-__all__ = ["Contrast", "contrasted", "nothing_new"]
+__all__ = ["Contrast", "contrasted", "nothing_new", "wavering"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -104,7 +104,9 @@ def contrasted(
     if _MARKS.search(line) is None:
         return None
     named = fact_named(line)
-    if named is not None and (field == "command" or _meant_for_it(line, field, reads)):
+    if named is not None and (
+        field == "command" or _meant_for_it(line, named["fact"], previous, field, reads)
+    ):
         found = _of_named(line, named, previous, field, reads)
         if found is not None:
             return found
@@ -113,17 +115,26 @@ def contrasted(
     taken_back = _takes_back(line, told)
     if not taken_back and field != "command":
         return None
-    found = _of_field(line, previous.field, told if taken_back else None, field, reads, None)
-    if found is None and taken_back and reads(previous.field, told) is None:
+    name = reads(previous.field, told) is None and not figures_in(told)
+    if name and (taken_back or _WRONG_NAME.search(line)):
         return _of_name(line, told)
+    found = _of_field(line, previous.field, told if taken_back else None, field, reads, None)
+    if found is None and taken_back:
+        return _of_figure(line, told)
     return found
 
 
-def _meant_for_it(line: str, field: str, reads: Reads) -> bool:
+def _meant_for_it(
+    line: str, fact: str, previous: Previous | None, field: str, reads: Reads
+) -> bool:
     """Whether a text that names a thing corrects it, though another question is open."""
-    return _OWNS_UP.search(line) is not None and reads(field, line) is None
+    if reads(field, line) is not None:
+        return False
+    same = previous is not None and previous.field in field_of(fact)
+    return _OWNS_UP.search(line) is not None or (same and _SHOULD.search(line) is not None)
 
 
+_SHOULD: Final = re.compile(r"\bshould (?:be|read)\b|\bsupposed to be\b|\bactually\b")
 _OWNS_UP: Final = re.compile(
     r"\b(?:wrong|mistak\w*|typo|mis-?(?:read|typed|heard|spoke|measured|counted)|meant|shoulda"
     r"|should(?:'ve| have| of) (?:said|put|been)|correction|change|update|i (?:said|told you"
@@ -182,7 +193,7 @@ def _of_field(
         place = cut.end() if cut else place
         if not part:
             continue
-        if _WAVERS.search(part) and (both := _either(part, kind, reads)):
+        if (both := wavering(part, kind, reads)) is not None:
             values = tuple(v for v in both if reads(kind, v) != before)
             return Contrast(values, fact)
         value = reads(kind, part)
@@ -211,6 +222,25 @@ def _of_name(line: str, told: str) -> Contrast | None:
     return None
 
 
+def _of_figure(line: str, told: str) -> Contrast | None:
+    """The one figure beside the one that was told, where neither is a whole answer by itself."""
+    old = {figure.value for figure in figures_in(told)}
+    new = [f for f in figures_in(line) if f.value not in old and not _NO_FIGURE.match(line, f.end)]
+    if len(old) != 1 or len({figure.value for figure in new}) != 1:
+        return None
+    unit = _UNIT.match(line, new[0].end)
+    return Contrast((line[new[0].start : unit.end() if unit else new[0].end],))
+
+
+_NO_FIGURE: Final = re.compile(
+    r" (?:of|more|times|days?|years?|minutes?|hours?|guys|people)\b|st\b|nd\b|th\b"
+)
+_UNIT: Final = re.compile(
+    r"(?:%| ?(?:inch(?:es)?|in|ft|foot|feet|tons?|cfm|percent|degrees|k|round)\b|['\"])"
+)
+_WRONG_NAME: Final = re.compile(
+    r"\b(?:wrong (?:town|city|place|address|house|job)|i meant|should be|make (?:it|that))\b"
+)
 _LONGEST_NAME: Final = 3
 _NAME_CUT: Final = re.compile(
     r"[,;:!?]+(?=\s|$)|\.+(?=\s|$)|\s-+\s|\s(?:but|to|with|into|sorry|instead of|rather than"
@@ -236,8 +266,28 @@ _DENIES: Final = re.compile(
 _WRONG_AFTER: Final = re.compile(r"^(?:a )?(?:wrong|incorrect|off|typo|mistake|not right|bad)\b")
 
 
+def wavering(text: str, kind: str, reads: Reads) -> tuple[str, str] | None:
+    """The two values between which somebody wavers, or None.
+
+    >>> wavering("either 3 or 3.5 tons", "capacity", lambda f, t: {})
+    ('3', '3.5 tons')
+    """
+    maybe = _MAYBE_TWICE.search(text)
+    if maybe is not None:
+        return maybe["one"], maybe["two"]
+    if _WAVERS.search(text) is None or (reads(kind, text) is not None and "either" not in text):
+        return None
+    return _either(text, kind, reads)
+
+
+_MAYBE_TWICE: Final = re.compile(
+    r"\b(?:maybe|could be|might be|possibly)(?: it'?s| it was| was| a)? (?P<one>[^ ,]*\d[^"
+    r" ,]*),? (?:or )?(?:maybe|could"
+    r" be|might be|possibly)(?: it'?s| it was| was| a)? (?P<two>[^ ,]*\d[^ ,]*)"
+)
+
+
 def _either(part: str, kind: str, reads: Reads) -> tuple[str, str] | None:
-    """The two values between which somebody wavers."""
     match = _EITHER.search(part)
     if match is None or re.match(r"(?:so|more|less)\b", match["two"]):
         return None
@@ -312,7 +362,16 @@ _NO_VALUE: Final = tuple(
         r"(?: (?:there|on that|on that one|for that|for that one))?",
         r"(?:that'?s|thats|it'?s|its|this is) (?:not (?:it|right|what i (?:meant|said|put))"
         r"|a mistake|wrong)(?:,? what i (?:put|said|typed|gave you))?",
-        r"(?:change|fix|correct|edit|update|redo) (?:it|that|this)",
+        r"(?:(?:let'?s|lets|please|can we|can you|we should) )?(?:change|fix|correct|edit|update"
+        r"|redo|revise) (?:it"
+        r"|that|this)",
+        r"(?:i|we) (?:counted|measured|read|typed|wrote|copied|heard|taped|did|had|put"
+        r"|entered)(?: (?:it|that|those"
+        r"|them|the last one))? (?:it )?(?:wrong|incorrectly|backwards?|upside down)",
+        rf"(?:something'?s?|some of it)(?: is|'s)? (?:wrong|off|not right)(?: (?:with|about|in"
+        rf"|{_THING}))+",
+        rf"(?:that|it|this)(?:'s| is| was| wasn'?t| isn'?t)(?: not)? (?:the|my)(?: {_THING})+",
+        rf"(?:that'?s|thats|it'?s) not(?: {_THING})+",
     )
 )
 _FLAW: Final = re.compile(

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from typing import Final
 
-from intake.reading.contrasts import Contrast, contrasted, nothing_new
+from intake.reading.contrasts import Contrast, contrasted, nothing_new, wavering
 from intake.reading.named_facts import field_of
 from intake.reading.restated import Restated, restated
 from intake.reading.result import Command, CommandName, Previous
@@ -192,9 +192,14 @@ def correction(
         return None
     body = _OWNED_UP.sub("", _MARKER.sub("", line)).strip()
     marked = body != line
+    before = body
     if "i " in body and (without := _TOLD_BEFORE.sub("", body)) != body:
         body = without
-    elif previous is not None:
+    elif previous is not None and _FOR_OLD.search(line) and (told := _told(previous)):
+        turned = contrasted(line, previous, field, reads, told)
+        if turned is not None and told in line:
+            return _commanded(turned, typed)
+    if previous is not None and body == before:
         swapped = _SWAPPED.search(line) is not None
         anew = restated(body, previous, reads, marked=marked or swapped)
         if anew is not None and _meant_for_it(anew, body, field, reads):
@@ -209,6 +214,8 @@ def correction(
     if new is None:
         return Command(CommandName.CORRECT, None, fact)
     new = new.strip(" ,!;:").rstrip(".- ")
+    if previous is not None and (both := wavering(new, previous.field, reads)):
+        return _commanded(Contrast(both, fact), typed)
     kinds = (*field_of(fact or ""), *((previous.field,) if previous is not None else ()))
     kind = next((kind for kind in kinds if reads(kind, new) is not None), None)
     if kind is None:
@@ -293,6 +300,9 @@ def _denies(body: str) -> bool:
     return _DENYING.search(body) is not None
 
 
+_FOR_OLD: Final = re.compile(
+    r"\b(?:change|switch|swap|trade|flip|turn) (?:the|that|my|it)\b.* (?:to|for|with|into) "
+)
 _DENYING: Final = re.compile(r"no|n't|nt\b|instead|rather")
 
 

@@ -105,7 +105,8 @@ _ASKED: Final = tuple(
             r"|(?:i'?m|im) (?:lost|confused|not following|not sure what (?:you|that|this)"
             r"|unclear|new (?:at|to))\b"
             r"|(?:[a-z]+ ){1,3}(?:what|huh|as in what|meaning|meaning what)\W*$"
-            r"|[a-z]+(?: [a-z]+)?\? (?:what|huh|never heard)",
+            r"|[a-z]+(?: [a-z]+)?\? (?:what|huh|never heard)|(?:[a-z]+ ){2,8}or what\W*$"
+            r"|[a-z]+(?: [a-z]+){0,3} or [a-z]+(?: [a-z]+)?\?*$",
         ),
     )
 )

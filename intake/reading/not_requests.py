@@ -30,7 +30,8 @@ _DENIED: Final = re.compile(
     r"\b(?:(?P<inverted>can'?t|couldn'?t|don'?t|won'?t|wouldn'?t|shouldn'?t)"
     r"|cannot|did ?n'?t|never|not|no way|haven'?t|hasn'?t|isn'?t|wasn'?t|needn'?t|nobody|unable)"
     r"(?: (?:go|get|be|to|have|want|wanna|need|able|gonna|going|come|ever|quite|got|wish|mean"
-    r"|mean to|trying|try|me|us|no))*$"
+    r"|mean to|trying|try|me|us|no|a|any|way|chance|access|room|how|of|getting|have a way|ladder"
+    r"|time))*$"
 )
 """A denial that reaches up to the key phrase."""
 _WOULD: Final = re.compile(
@@ -77,7 +78,7 @@ def told_not_asked(
             return True
         if key[0] in _OWN_DOING and _OTHERS.search(ahead):
             return True
-    if name is CommandName.BACK and key[-1] == "back":
+    if name is CommandName.BACK:
         return _THERE.match(behind) is not None or _ERRAND.match(behind) is not None
     if name is CommandName.QUIT and key[-1] in ("go", "run", "leave"):
         return bool(after) and after[0] in _GOES_ON

@@ -26,7 +26,9 @@ def asked_about(text: str) -> CommandName | None:
     return None
 
 
-ASKS: Final = words("what what's why where how which who and so but ok wait")
+ASKS: Final = words(
+    "what what's why why's where how how's which who and so but ok wait does are curious is hey"
+)
 """The words that open such a question."""
 _I: Final = r"(?:do|should|would|can|could|am|are|does|did|do's) (?:i|we|you|ya|a guy|one)\b"
 _DOING: Final = (
@@ -50,6 +52,15 @@ _ABOUT_A_THING: Final = (
             r"|figure in"
             r"|figure into|play into|come into|help you|help us|help anything)\b"
             r"|what(?:'s| is) the (?:point|purpose|use|reason|sense|good) (?:of|in|for|behind|to)\b"
+            r"|(?:what|what's) .{0,30}\b(?:do|would|are|could) you (?:guys )?(?:need|want|using"
+            r"|use|asking|care)\b.*\b(?:for$|how|about|what|if)"
+            r"|(?:what do|why do|why would) you care\b|why's .*\b(?:matter|matters|important"
+            r"|needed)$"
+            r"|how(?:'s| is| does| will| would) (?:that|this|it|the [a-z]+(?: [a-z]+)?) (?:gonna"
+            r" |going to )?(?:help|matter|change)\b"
+            r"|are you (?:gonna|going to) (?:use|do)\b|(?:curious|wondering) why\b"
+            r"|does (?:it|that|this|the [a-z]+(?: [a-z]+)?) (?:make (?:a|any|that big a)"
+            r" difference|matter|change anything)"
             r"|what difference (?:does|do|would) .* make$|who (?:needs|cares about|cares) )"
         ),
     ),

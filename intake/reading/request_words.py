@@ -11,6 +11,7 @@ __all__ = ["ALIAS", "ANSWERS", "FILLER", "GUESSED", "KEYS", "NOISE", "SEEING", "
 
 KEYS: Final[dict[CommandName, str]] = {
     CommandName.SKIP: (
+        "let's not|do something else|"
         "leave it|leave it for now|leave it for later|leave that one|not right now|don't feel like"
         " it"
         "|leave this for later|leave that for later|leave it for later|save it for later|leave for"
@@ -142,6 +143,8 @@ KEYS: Final[dict[CommandName, str]] = {
         "|what did i tell you|progress"
     ),
     CommandName.QUIT: (
+        "imma call it|gonna call it|going to call it|calling it|that's it for me|that's all for me"
+        "|that's it for today|that's it for now|"
         "gotta run to another call|have to run to another call|on another call|another call|got"
         " another call|quit|exit|bye|goodbye|good bye|stop|gotta go|gotta run|have to run|got to"
         " run"
@@ -189,16 +192,14 @@ FILLER: Final = words_of("""goofed messed mistyped give what's but and we're wer
         part bloody so many these been seriously kidding honestly hold wait phone dumb weird must
         anybody supposed particular piece job take house unit duct ducts word term words jargon
         help cause because want wants wanting needs needing know-how hang
-        meant make difference lost ugh argh geez jeez gosh meh bah yikes ope whoa whew sheesh oof
+        meant make difference lost nope ahead being nuts rats shucks doh er gimme give huh eh imma trouble
+        bother too much curious whatever ugh argh geez jeez gosh meh bah yikes ope whoa whew sheesh oof
     """)
 """Words that may stand around a key phrase without changing it."""
 
 ALIAS: Final = {
     "whats": "what's",
-    "goin": "going",
-    "doin": "doing",
-    "askin": "asking",
-    "sayin": "saying",
+    "thatll": "that'll",
     "ill": "i'll",
     "ive": "i've",
     "cant": "can't",

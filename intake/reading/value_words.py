@@ -20,7 +20,10 @@ _AFTER: Final = re.compile(
     r"|misread|forgot"
     r"|looked|said|put|typed|told|gave|wrote|missed|checked|measured|just|dropped)\b.*"
     r"|because\b.*|cuz\b.*"
-    r"|sorry|please|thanks|instead|my bad|my mistake|oops|lol|not [a-z0-9.]+ like .*|now that i .*"
+    r"|(?:on|for) (?:that|the|my) (?:last|previous) (?:one|question|answer|thing)|on (?:a"
+    r" )?(?:second|closer) look"
+    r"|looking again|now that i look.*|sorry|please|thanks|instead|my bad|my mistake|oops|lol"
+    r"|not [a-z0-9.]+ like .*|now that i .*"
     r"|after all|for real|for sure)$"
 )
 _DOUBT: Final = re.compile(
@@ -55,12 +58,17 @@ def bare_value(text: str, field: str, reads: Reads) -> str:
             elif len({repr(sorted(dict(found).items(), key=str)) for _, found in telling}) > 1:
                 return text
             best, whole = telling[0]
+        elif whole is None and not telling:
+            figured = [part for part in clauses if any(char.isdigit() for char in part)]
+            best = figured[0] if len(figured) == 1 else text
     trimmed = _AFTER.sub("", best)
     if trimmed != best and (whole is None or reads(field, trimmed) == whole):
         best = trimmed
         whole = reads(field, best)
     if whole is None:
         return best
+    if field == "yes_no" and (turned := _TO_WORD.search(best)) is not None:
+        best = turned["new"]
     words = best.split()
     if len(words) > _MOST_WORDS:
         return best
@@ -77,6 +85,7 @@ def bare_value(text: str, field: str, reads: Reads) -> str:
     return " ".join(words[start:])
 
 
+_TO_WORD: Final = re.compile(r"^(?:an? )?(?:yes|no) (?:to|into) (?:an? )?(?P<new>yes|no)$")
 _IN_WORDS: Final = words_of("material blower_type coil_state yes_no choice duct")
 """Fields whose answers are words; only what joins words is taken off before one."""
 _GLUE: Final = re.compile(
