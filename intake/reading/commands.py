@@ -29,6 +29,7 @@ from intake.reading.result import Command, CommandName
 
 __all__ = ["as_command"]
 
+_YES_NO: Final = frozenset(("yes", "no", "yeah", "yep", "yup", "nope", "nah"))
 _LONGEST_WORDS: Final = 14
 _DIGIT: Final = re.compile(r"[0-9]")
 _WORD: Final = re.compile(r"[a-z]+(?:'[a-z]+)*")
@@ -86,6 +87,8 @@ def as_command(text: str, field: str, *, strong: bool = False) -> Command | None
     if field in ("yes_no", "choice", "coil_state") and " ".join(words) in ANSWERS:
         return None
     table = _by_phrase()
+    if field == "yes_no" and len(words) > 1 and {words[0], words[-1]} & _YES_NO:
+        return None
     form = formed(" ".join(words)) if field != "text" else None
     for i, end in _phrases_in(words):
         if form is not None and end == i + 1:

@@ -63,6 +63,7 @@ _MARKS: Final = re.compile(
     r"|rather|better make|call it|cut that|hold on|hang on|wait|no|nope|bad|my fault|revise"
     r"|amend|adjust"
     r"|messed|screwed|goofed|fat|botched|disregard|forget|ignore|drop|lose|nix|kill|delete|trade"
+    r"|mean|add|zero|digit|decimal|units?|wrote|typed"
     r"|than)\b"
 )
 _CUT: Final = re.compile(

@@ -104,7 +104,8 @@ _TAKES_CLAUSE: Final = re.compile(
     r"\b(?:one|ones|all|thing|things|part|answer|question|last|next|everything|done|more|stuff|way"
     r"|place|what|which|who|where|why|how|that's|to|of|for|with|and|or|but|if|do|does|did|is|was"
     r"|are|can"
-    r"|could|would|should|the|my|a|than|as|by|from|at|on|before|after|until|till|when|while)$"
+    r"|could|would|should|the|my|a|than|as|by|from|at|on|before|after|until|till|when|while|undo"
+    r"|skip|pass|leave|repeat|delete|cancel|quit|exit|close|end|stop|need|have|erase|remove|clear)$"
 )
 """An end of a request to which what follows belongs ("the last one i measured")."""
 _ASKING: Final = re.compile(
@@ -112,7 +113,8 @@ _ASKING: Final = re.compile(
     r"|it)|can"
     r" (?:you|u|we)|could (?:you|u|we)|please|let'?s|lets|skip|undo|scratch|delete|ignore|forget"
     r"|go back"
-    r"|take me back|back up|repeat|ask (?:me|it|that)|read (?:it|that)|come again|run (?:it"
+    r"|take me back|back up|repeat|ask (?:me|it|that)|read (?:it|that)|gotta|next question|i'?m"
+    r" done|im done|come again|run (?:it"
     r"|that)) )"
 )
 """Where a request may begin after its reason."""

@@ -87,8 +87,8 @@ def told_not_asked(
 
 _SHRUGGED: Final = re.compile(
     r"(?:^|[,.;!?-] ?)(?:(?:well|and|but|so|now|man|honestly|heck|hell|geez|jeez|lol|ha|dude|uh|um"
-    r"|hey),? )*how (?:(?:the|in the) (?:heck|hell|world|devil) )?(?:(?:should|would|could|do"
-    r"|can|'?d)"
+    r"|hey),? )*how (?:(?:the|in the) (?:heck|hell|world|devil) )?(?:(?:should|would|could|'?d)"
+    r""
     r" (?:the (?:heck|hell) )?(?:i|we|anybody|anyone|he|she)|am i supposed to|are we supposed to"
     r"|am i meant to) (?:even |ever |possibly )?(?:know|tell|remember)"
     r"(?: (?:that|this|it|all that|a thing like that|something like that|these things))?"

@@ -11,7 +11,8 @@ __all__ = ["ALIAS", "ANSWERS", "FILLER", "GUESSED", "KEYS", "NOISE", "SEEING", "
 
 KEYS: Final[dict[CommandName, str]] = {
     CommandName.SKIP: (
-        "let's not|do something else|"
+        "let's not|do something else|something else|leave it|let it go|don't worry about that one"
+        "|no answer|"
         "leave it|leave it for now|leave it for later|leave that one|not right now|don't feel like"
         " it"
         "|leave this for later|leave that for later|leave it for later|save it for later|leave for"
