@@ -105,9 +105,7 @@ def contrasted(
     if _MARKS.search(line) is None:
         return None
     named = fact_named(line)
-    if named is not None and (
-        field == "command" or _meant_for_it(line, named["fact"], previous, field, reads)
-    ):
+    if named is not None and _meant_for_it(line, named["fact"], previous, field, reads):
         found = _of_named(line, named, previous, field, reads)
         if found is not None:
             return found
@@ -117,6 +115,8 @@ def contrasted(
     if not taken_back and field != "command":
         return None
     name = reads(previous.field, told) is None and not figures_in(told)
+    if not taken_back and _STRONG.search(line) is None:
+        return None
     if name and (taken_back or _WRONG_NAME.search(line)):
         return _of_name(line, told)
     found = _of_field(line, previous.field, told if taken_back else None, field, reads, None)
@@ -131,10 +131,33 @@ def _meant_for_it(
     """Whether a text that names a thing corrects it, though another question is open."""
     if reads(field, line) is not None:
         return False
+    if field == "command":
+        return _STRONG.search(line) is not None or _NOT_THAT.search(line) is not None
     same = previous is not None and previous.field in field_of(fact)
     return _OWNS_UP.search(line) is not None or (same and _SHOULD.search(line) is not None)
 
 
+_STRONG: Final = re.compile(
+    r"^(?:(?:h+m+|um+|uh+|oh|ah|er+|well|no|wait|ope|eh|but|and),? )*(?:no|nope|nah|naw)[,.] "
+    r"|\b(?:wrong|mistak\w*|typo|mis-?(?:read|typed|heard|spoke|measured|counted)|meant|mean"
+    r"|should|shoulda"
+    r"|should'?ve|supposed|actually|sorry|oops|whoops|correct\w*|instead|change|changing|make"
+    r" (?:it|that)|put"
+    r"|update|replace|fix|switch|swap|swapped|redo|edit|set (?:it|that|the)|mark (?:it|that|the)"
+    r"|re-?(?:check\w*|measur\w*|taped|read)|again|second (?:look|thought)|turns out|looked|in fact"
+    r"|i (?:said|told|gave|put|typed|wrote|had)|lied|scratch|left off|forgot|missed|transposed"
+    r"|flipped|backwards?"
+    r"|reversed|after all|rather|call it|hold on|hang on|wait|my fault|revise|amend|adjust"
+    r"|messed|screwed|goofed"
+    r"|fat|botched|disregard|ignore|add a|extra zero|not the|like i said|off by)\b"
+)
+"""What owns up to an error, orders a change or takes a breath before one."""
+_NOT_THAT: Final = re.compile(
+    r"(?:\bnot|\binstead of|\brather than) (?:an? |the )?(?=[-+.]?\d|psc|ecm|flex|metal|tin"
+    r"|clean|plugged|dirty"
+    r"|yes|no\b|duct ?board|constant|variable|lined|galv)|\bis ?n'?t \w+, "
+)
+"""A value that is denied beside another one."""
 _SHOULD: Final = re.compile(r"\bshould (?:be|read)\b|\bsupposed to be\b|\bactually\b")
 _OWNS_UP: Final = re.compile(
     r"\b(?:wrong|mistak\w*|typo|mis-?(?:read|typed|heard|spoke|measured|counted)|meant|shoulda"

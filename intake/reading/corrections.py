@@ -222,7 +222,7 @@ def correction(
     kind = next((kind for kind in kinds if reads(kind, new) is not None), None)
     if kind is None:
         contrast = _by_contrast(line, previous, field, reads, typed)
-        if contrast is not None and (contrast.value_text or contrast.either):
+        if contrast is not None and (contrast.value_text or "\n").lower() in new:
             return contrast
     bare = bare_value(new, kind or (kinds[0] if kinds else field), reads)
     return Command(CommandName.CORRECT, _as_typed(bare, typed) or None, fact)

@@ -66,7 +66,7 @@ def _request(clause: str, field: str, late: bool) -> Command | None:
     bare = late or field == "command"
     if len(clause.split()) < 2 and clause not in _LEADING and not (bare and clause in _BARE):
         return None
-    command = as_command(clause, field, strong=not bare)
+    command = as_command(clause, field, strong=" " in clause)
     if command is None or not (late or command.name in _WITH_EXCUSE):
         return None
     return command
@@ -101,7 +101,7 @@ _NEW_CLAUSE: Final = re.compile(
 )
 """Where a reason may begin that no comma parts from the request."""
 _TAKES_CLAUSE: Final = re.compile(
-    r"\b(?:one|ones|all|thing|things|part|answer|question|last|next|everything|done|more|stuff|way"
+    r"\b(?:one|ones|all|thing|things|part|last|next|everything|done|more|stuff|way"
     r"|place|what|which|who|where|why|how|that's|to|of|for|with|and|or|but|if|do|does|did|is|was"
     r"|are|can"
     r"|could|would|should|the|my|a|than|as|by|from|at|on|before|after|until|till|when|while|undo"

@@ -20,9 +20,8 @@ _OPENING: Final = (
     r"(?:(?:so|ok|okay|well|oh|hey|um|uh|and|but|now|then|wait|sorry|hold on|hang on|man|dude|or"
     r"|huh|hmm"
     r"|uhh|umm|yeah|quick question|question|just curious|i mean|hm|real quick|dumb question"
-    r"|stupid question|help me out|im confused|i'm confused|i'm new|im new|no idea|idk|i dunno"
-    r"|not sure"
-    r"|i don'?t know|eh|ugh),? )*"
+    r"|stupid question|help me out|im confused|i'm confused|i'm new|im new"
+    r"|eh|ugh),? )*"
 )
 _ASKED: Final = tuple(
     (name, re.compile(_OPENING + pattern))
@@ -104,9 +103,9 @@ _ASKED: Final = tuple(
             r"|which)\b"
             r"|(?:i'?m|im) (?:lost|confused|not following|not sure what (?:you|that|this)"
             r"|unclear|new (?:at|to))\b"
-            r"|(?:[a-z]+ ){1,3}(?:what|huh|as in what|meaning|meaning what)\W*$"
+            r"|(?:[a-z]+ ){1,3}(?:what|as in what|meaning|meaning what)\W*$"
             r"|[a-z]+(?: [a-z]+)?\? (?:what|huh|never heard)|(?:[a-z]+ ){2,8}or what\W*$"
-            r"|[a-z]+(?: [a-z]+){0,3} or [a-z]+(?: [a-z]+)?\?*$",
+            r"|[a-z]+(?: [a-z]+){0,3} or [a-z]+(?: [a-z]+)?\?+$",
         ),
     )
 )

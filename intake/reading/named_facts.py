@@ -50,7 +50,7 @@ _ALSO: Final[dict[str, tuple[str, ...]]] = {
     "supply": ("duct", "static_pressure", "temperature"),
 }
 _NAME: Final = re.compile(
-    r"\b(?:(?:the|my|that|our|this|on|for|about) )*(?P<fact>"
+    r"(?<!\d )(?<!\d)\b(?:(?:the|my|that|our|this|on|for|about) )*(?P<fact>"
     + "|".join(re.escape(name) for name in sorted({*_FIELDS, *_ALSO}, key=len, reverse=True))
     + r")\b(?!-)"
 )
