@@ -209,7 +209,9 @@ def correction(
             return Command(CommandName.CORRECT, _as_typed(value, typed), None, anew.old)
     if _SWAPPED.search(line):
         return Command(CommandName.CORRECT, None, "swap")
-    found = _by_pattern(body, marked, field, previous) or _by_word(body, marked, previous, reads)
+    found = _by_pattern(body, marked, field, previous) or _by_word(
+        body, marked, field, previous, reads
+    )
     if found is None:
         return _by_contrast(line, previous, field, reads, typed)
     new, fact = found
@@ -276,7 +278,7 @@ def _as_typed(value: str | None, typed: str) -> str | None:
 
 
 def _by_word(
-    body: str, marked: bool, previous: Previous | None, reads: Reads
+    body: str, marked: bool, field: str, previous: Previous | None, reads: Reads
 ) -> tuple[str, None] | None:
     """A correction by a word: "no its yes", "flex not tin", "i meant no"."""
     if previous is None:
@@ -292,6 +294,8 @@ def _by_word(
         if match and reads(previous.field, _clean_new(match["new"])):
             return _clean_new(match["new"]), None
     new = _clean_new(body)
+    if not marked and reads(field, body):
+        return None
     if (marked or new != body) and reads(previous.field, new) and not _same(new, previous.text):
         return new, None
     return None
