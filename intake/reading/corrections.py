@@ -16,16 +16,19 @@ __all__ = ["correction", "in_place", "taken_back"]
 
 _VALUE: Final = r"(?P<new>[^,;]*?\S)"
 _MARKER: Final = re.compile(
-    r"^(?:no,? ?)?(?:oh,? )?(?:(?:on second thoughts?|second thoughts?|come to think of it"
+    r"^(?:no,? ?(?!less|more))?(?:oh,? )?(?:(?:on second thoughts?|second thoughts?|come to"
+    r" think of it"
     r"|now that i think (?:about|of) it|thinking about it|wait a (?:minute|sec|second)|sorry"
     r"|oops|whoops|woops|my bad|my mistake|correction"
     r"|wait|hold on|hang on|hold up|actually|ope|ah|crap|shoot|scratch that|strike that"
-    r"|dang|darn|my apologies|apologies|pardon|er+|um+|uh|oh|no|never ?mind that|typo"
+    r"|dang|darn|my apologies|apologies|pardon|er+|um+|uh|oh(?! (?:point|\.))|no(?! (?:less"
+    r"|more) than)|never ?mind that|typo"
     r"|fat fingered(?: it| that)?|ugh|oh no|forgive me|excuse me|i'm sorry|im sorry|nope"
     r"|i was wrong|i misread(?: it| that)?|misread(?: it| that)?|wrong number|i messed up"
     r"|messed that up|goofed|i goofed|mistyped|i mistyped|misspoke|i misspoke|i lied|mb"
     r"|forget that|i take that back|disregard that|wrong|that was wrong|that's wrong"
-    r"|not right|that's not right|my error|i screwed up|screwed up|brain fart|nah|negative"
+    r"|not right|that's not right|my error|i screwed up|screwed up|brain fart|nah|negative(?!"
+    r" ?(?:[-.0-9]|point|zero|oh|one|two|three|four|five))"
     r"|i take it back|i had that wrong|got that wrong|i got that wrong|had it wrong"
     r"|that wasn't right|no no|whoops a daisy|woopsie|oopsie|mistake"
     r"|that was a mistake|scrap that|scratch that|(?:my )?fat fingers?"
@@ -33,6 +36,8 @@ _MARKER: Final = re.compile(
     r"|slip of the (?:finger|thumb)|wrong key|i hit the wrong key|typing error)(?:[\s,:;!]"
     r"|[.-](?!\.?\d))+)+"
 )
+_ONLY_BREATH: Final = re.compile(r"(?:(?:oh|ah|um+|uh|er+)\b[ ,.]*)*$")
+"""What says nothing of the answer before ("oh point six")."""
 _OWNED_UP: Final = re.compile(
     r"^[a-z' ]{0,40}\b(?:wrong|mistake|fix|correct\w*|typo|mis(?:typed|read|spoke|heard)"
     r"|messed|screwed|goof\w*|flubbed|botched|fingers?|fingered)\b[a-z' ]{0,20}"
@@ -191,7 +196,7 @@ def correction(
     if len(line) > 160 or _CONTRAST.match(line) or _NONE_OF_IT.match(line):
         return None
     body = _OWNED_UP.sub("", _MARKER.sub("", line)).strip()
-    marked = body != line
+    marked = body != line and _ONLY_BREATH.match(line[: len(line) - len(body)]) is None
     before = body
     if "i " in body and (without := _TOLD_BEFORE.sub("", body)) != body:
         body = without
