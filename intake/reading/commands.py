@@ -32,6 +32,7 @@ __all__ = ["as_command"]
 _YES_NO: Final = frozenset(("yes", "no", "yeah", "yep", "yup", "nope", "nah"))
 _LONGEST_WORDS: Final = 14
 _DIGIT: Final = re.compile(r"[0-9]")
+_ONE: Final = re.compile(r"(?<=this|that|last|next) 1\b(?![.x/'\"])")
 _WORD: Final = re.compile(r"[a-z]+(?:'[a-z]+)*")
 
 
@@ -76,10 +77,12 @@ def as_command(text: str, field: str, *, strong: bool = False) -> Command | None
     >>> as_command("next to the furnace", "length") is None
     True
     """
+    if " 1" in text:
+        text = _ONE.sub(" one", text)
     if _DIGIT.search(text) or (not text.isascii() and any(map(str.isdigit, text))):
         return None
     words = [ALIAS.get(word, word) for word in _WORD.findall(text)]
-    if 1 < len(words) <= 8 and words[0] == "y":
+    if words and ((words[0] == "y" and 1 < len(words) <= 8) or words[0].rstrip("y") == "wh"):
         words[0] = "why"
     words = [word for word in _respelt(words) if word not in NOISE]
     if not words or len(words) > _LONGEST_WORDS:

@@ -39,7 +39,7 @@ _TAKES_BACK: Final = (
     r"|switch|trade"
     r"|correct|fix|said|say|told you|told ya|gave you|gave|put|put in|put down|typed|typed in"
     r"|wrote|wrote down"
-    r"|entered|had|called it|called|have|says|from|over|sent)"
+    r"|entered|had|called it|called|have|says|from|over|sent|was)"
 )
 _ARTICLE: Final = (
     r"(?: (?:the|that|a|an|it was|it's|its|it|was|you|like|my|old|it as|in|down|it is))*"
@@ -68,7 +68,7 @@ _MARKS: Final = re.compile(
 )
 _CUT: Final = re.compile(
     r"[,;:!?]+(?=\s|$)|\.+(?=\s|$)|\s-+\s"
-    r"|\s(?:but|and|so|not|isn'?t|wasn'?t|instead of|rather than|in place of|as opposed to"
+    r"|(?:^|\s)(?:but|and|so|not|isn'?t|wasn'?t|instead of|rather than|in place of|as opposed to"
     r"|instead|than"
     r"|turns out|looking again|looked again|it should be|should be|should have been|shoulda been"
     r"|should read"
@@ -139,6 +139,9 @@ def _meant_for_it(
 
 _STRONG: Final = re.compile(
     r"^(?:(?:h+m+|um+|uh+|oh|ah|er+|well|no|wait|ope|eh|but|and),? )*(?:no|nope|nah|naw)[,.] "
+    r"|^yeah,? no,? "
+    r"|\b(?:right|real|correct|actual|true) (?:one|number|size|value|answer|figure|reading)"
+    r" (?:is|was)\b|\breally\b"
     r"|\b(?:wrong|mistak\w*|typo|mis-?(?:read|typed|heard|spoke|measured|counted)|meant|mean"
     r"|should|shoulda"
     r"|should'?ve|supposed|actually|sorry|oops|whoops|correct\w*|instead|change|changing|make"
@@ -305,7 +308,8 @@ def wavering(text: str, kind: str, reads: Reads) -> tuple[str, str] | None:
 
 
 _MAYBE_TWICE: Final = re.compile(
-    r"\b(?:maybe|could be|might be|possibly)(?: it'?s| it was| was| a)? (?P<one>[^ ,]*\d[^"
+    r"\b(?:maybe|could be|might be|possibly|may be|(?:may|might|could) have been)(?: it'?s| it"
+    r" was| was| a)? (?P<one>[^ ,]*\d[^"
     r" ,]*),? (?:or )?(?:maybe|could"
     r" be|might be|possibly)(?: it'?s| it was| was| a)? (?P<two>[^ ,]*\d[^ ,]*)"
 )
@@ -389,6 +393,10 @@ _NO_VALUE: Final = tuple(
         r"(?:(?:let'?s|lets|please|can we|can you|we should) )?(?:change|fix|correct|edit|update"
         r"|redo|revise) (?:it"
         r"|that|this)",
+        r"(?:(?:i|we) )?(?:got|had|have|mixed|switched|flipped)(?: (?:it|them|those|these|the"
+        r"|two|both|my|numbers?|digits?"
+        r"|sides?|ones|em|up|that))* (?:backwards?|reversed|swapped|flipped|switched|mixed up"
+        r"|wrong|upside down)",
         r"(?:i|we) (?:counted|measured|read|typed|wrote|copied|heard|taped|did|had|put"
         r"|entered)(?: (?:it|that|those"
         r"|them|the last one))? (?:it )?(?:wrong|incorrectly|backwards?|upside down)",

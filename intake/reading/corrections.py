@@ -6,6 +6,7 @@ import re
 from typing import Final
 
 from intake.reading.contrasts import Contrast, contrasted, nothing_new, wavering
+from intake.reading.figures import figures_in
 from intake.reading.named_facts import field_of
 from intake.reading.restated import Restated, restated
 from intake.reading.result import Command, CommandName, Previous
@@ -125,6 +126,9 @@ _SWAPPED: Final = re.compile(
     r"|the two)|reverse (?:those|them|that)|flip (?:those|them|that)|got (?:those|them"
     r"|that) (?:backwards?|mixed up|reversed|switched)|(?:those|they"
     r"|them) are (?:backwards?|swapped|reversed)|i had (?:those|them|it) backwards?"
+    r"|(?:are|were|is|was|got|had|have)(?: (?:it|them|those|these|the|two|both|all|numbers?"
+    r"|digits?|sides?|ones|em|supply|return|and))* (?:backwards?|reversed|swapped|flipped"
+    r"|switched|mixed up)(?=[,;.:!]|\Z)"
     r"|vice versa|had (?:those|them) (?:backwards?|reversed|switched|mixed up))\b"
 )
 _FACT: Final = re.compile(
@@ -220,6 +224,8 @@ def correction(
     if found is None:
         return _by_contrast(line, previous, field, reads, typed)
     new, fact = found
+    if new is not None and _DENIED.match(new) and (previous is None or previous.field != "yes_no"):
+        return _by_contrast(line, previous, field, reads, typed)
     if new is None:
         return Command(CommandName.CORRECT, None, fact)
     new = new.strip(" ,!;:").rstrip(".- ")
@@ -231,6 +237,8 @@ def correction(
         contrast = _by_contrast(line, previous, field, reads, typed)
         if contrast is not None and (contrast.value_text or "\n").lower() in new:
             return contrast
+    if kind is None and not any(figure.text != "one" for figure in figures_in(new)):
+        return None
     bare = bare_value(new, kind or (kinds[0] if kinds else field), reads)
     return Command(CommandName.CORRECT, _as_typed(bare, typed) or None, fact)
 
@@ -311,6 +319,7 @@ def _denies(body: str) -> bool:
     return _DENYING.search(body) is not None
 
 
+_DENIED: Final = re.compile(r"(?:not|isn'?t|wasn'?t|never)\b")
 _FOR_OLD: Final = re.compile(
     r"\b(?:change|switch|swap|trade|flip|turn) (?:the|that|my|it)\b.* (?:to|for|with|into) "
 )

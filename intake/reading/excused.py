@@ -66,7 +66,8 @@ def _request(clause: str, field: str, late: bool) -> Command | None:
     bare = late or field == "command"
     if len(clause.split()) < 2 and clause not in _LEADING and not (bare and clause in _BARE):
         return None
-    command = as_command(clause, field, strong=" " in clause)
+    plain = " " not in clause
+    command = as_command(clause, field, strong=not plain and field != "command")
     if command is None or not (late or command.name in _WITH_EXCUSE):
         return None
     return command
@@ -95,9 +96,12 @@ _LONGEST: Final = 160
 _FIGURE: Final = re.compile(r"[0-9]")
 _CUT: Final = re.compile(r"[,;:!?]+(?=\s|$)|\.+(?=\s|$)|\s-+\s")
 _NEW_CLAUSE: Final = re.compile(
+    r"(?<=[a-z] please)\s|(?<=[a-z] plz)\s|(?<=[a-z] pls)\s"
+    r"|"
     r"\s(?=(?:i|i'm|im|i'll|ill|i've|ive|i'd|we|we're|we'll|he|he's|she|she's|they|they're|my|the"
     r"|there's|theres|it's|customer|customer's|homeowner|homeowner's|cuz|cause|because|since|got to"
-    r"|gotta|phone|wife|dog|somebody|someone|no idea|sorry|don'?t|can'?t|couldn'?t|didn'?t) )"
+    r"|gotta|(?!what|that|it|where|how|who|there|let|when)[a-z]+'s|phone|wife|dog|somebody"
+    r"|someone|no idea|sorry|don'?t|can'?t|couldn'?t|didn'?t) )"
 )
 """Where a reason may begin that no comma parts from the request."""
 _TAKES_CLAUSE: Final = re.compile(

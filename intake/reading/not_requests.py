@@ -50,6 +50,8 @@ _GOES_ON: Final = frozenset(
     ("back", "up", "down", "out", "over", "get", "look", "check", "measure", "in", "see", "ask")
 )
 """What turns "I have to go" into an errand."""
+_BE: Final = re.compile(r"\b(?:be|come|came|comes|coming|went|goes|was|is|be right|right)$")
+"""What makes "back" a coming home ("be right back")."""
 _THERE: Final = re.compile(r"^(?:in |up |over |down |out |under |behind )*(?:there|here)\b")
 _ERRAND: Final = re.compile(
     r"^(?:(?:up|down|out|in|over|there) )*(?:and|to|n|&) (?:look|check|measure|see|read|get|find"
@@ -78,6 +80,8 @@ def told_not_asked(
             return True
         if key[0] in _OWN_DOING and _OTHERS.search(ahead):
             return True
+    if name is CommandName.BACK and before and _BE.search(ahead):
+        return True
     if name is CommandName.BACK:
         return _THERE.match(behind) is not None or _ERRAND.match(behind) is not None
     if name is CommandName.QUIT and key[-1] in ("go", "run", "leave"):

@@ -27,7 +27,7 @@ def asked_about(text: str) -> CommandName | None:
 
 
 ASKS: Final = words(
-    "what what's why why's where how how's which who and so but ok wait does are curious is hey"
+    "what what's why why's where how how's which who and so but ok wait does do are got curious is hey"
 )
 """The words that open such a question."""
 _I: Final = r"(?:do|should|would|can|could|am|are|does|did|do's) (?:i|we|you|ya|a guy|one)\b"
@@ -58,7 +58,12 @@ _ABOUT_A_THING: Final = (
             r"|needed)$"
             r"|how(?:'s| is| does| will| would) (?:that|this|it|the [a-z]+(?: [a-z]+)?) (?:gonna"
             r" |going to )?(?:help|matter|change)\b"
-            r"|are you (?:gonna|going to) (?:use|do)\b|(?:curious|wondering) why\b"
+            r"|what (?:would|will|does|is) (?:that|this|it) (?:gonna |going to )?(?:change|tell"
+            r"|do for|prove|matter)\b"
+            r"|(?:is there|you got|got) (?:a|any) (?:reason|point)\b"
+            r"|how (?:is|does|would|will|do) .{3,40}\b(?:affect|change|matter|help)\b"
+            r"|do you (?:guys )?(?:use|care about|need)\b|are you (?:gonna|going to) (?:use"
+            r"|do)\b|(?:curious|wondering) why\b"
             r"|does (?:it|that|this|the [a-z]+(?: [a-z]+)?) (?:make (?:a|any|that big a)"
             r" difference|matter|change anything)"
             r"|what difference (?:does|do|would) .* make$|who (?:needs|cares about|cares) )"
@@ -76,6 +81,8 @@ _ABOUT_A_THING: Final = (
     (
         CommandName.HOW,
         re.compile(
+            r"how (?!much|many)\w+ (?:is|are|does|do|should|would) (?:it|that|this|an?|the|some"
+            r"|too|really)\b[a-z ]{0,10}$|"
             rf"(?:and |so |ok |wait )*how (?:the (?:heck|hell) )?{_I}(?: \w+){{0,2}} {_DOING}\b"
         ),
     ),

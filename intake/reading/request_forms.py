@@ -90,6 +90,8 @@ _FORMS: Final = (
         rf" {_ONE}(?: (?:right now|today|now))?"
         rf"|(?:leave|mark) {_ONE} (?:blank|empty|open|out|off|unanswered|as unknown|for now|alone)"
         rf"|no time (?:for|to do) {_ONE}|(?:don'?t|do not) have (?:the )?time for {_ONE}"
+        rf"|put {_ONE} (?:off|aside|to the side|on hold)(?: (?:for now|till later|until later"
+        rf"|for later))?|mov(?:e|ing) (?:right |on )?along"
         rf"|keep (?:it |things )?(?:moving|rolling|going)(?: along)?",
     ),
     (
@@ -133,6 +135,8 @@ _FORMS: Final = (
         rf"(?: (?:in|down))? (?:by (?:accident|mistake)|too (?:soon|early|fast|quick)|accidentally"
         rf"|before (?:i was|i) \w+)"
         rf"|(?:accidentally|prematurely) (?:sent|hit|pressed|typed|entered) (?:that|it|send|enter)"
+        rf"|(?:that|it|this|the last one|that last one|that one|my last answer|that answer)"
+        rf" (?:doesn'?t|does not|didn'?t|shouldn'?t) count"
         rf"|pretend (?:i|we) (?:didn'?t|never) (?:say|type|put|send|enter) (?:that|it|anything)",
     ),
     (

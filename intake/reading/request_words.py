@@ -118,7 +118,8 @@ KEYS: Final[dict[CommandName, str]] = {
         "|what goes here|i don't follow|don't follow|what can you do|what do these mean"
     ),
     CommandName.REPEAT: (
-        "repeat|again|say again|say that again|come again|say what|pardon|pardon me"
+        "re ask|reask|you were saying|what were you saying"
+        "|repeat|again|say again|say that again|come again|say what|pardon|pardon me"
         "|what was the question|what was that|what was the question again|one more time"
         "|what did you say|what did you ask|what'd you say|what'd you ask|didn't catch"
         "|didn't hear|did not hear|missed that|restate|rephrase|read back|read that back"
@@ -144,7 +145,8 @@ KEYS: Final[dict[CommandName, str]] = {
         "|what did i tell you|progress"
     ),
     CommandName.QUIT: (
-        "imma call it|gonna call it|going to call it|calling it|that's it for me|that's all for me"
+        "that's a wrap|talk to you later|talk later|ttyl|get me off this|get me off|have to get going|gotta get going"
+        "|need to get going|should get going|better get going|stop here|gotta stop here|have to stop here|imma call it|gonna call it|going to call it|calling it|that's it for me|that's all for me"
         "|that's it for today|that's it for now|"
         "gotta run to another call|have to run to another call|on another call|another call|got"
         " another call|quit|exit|bye|goodbye|good bye|stop|gotta go|gotta run|have to run|got to"
