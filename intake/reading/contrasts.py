@@ -39,7 +39,7 @@ _TAKES_BACK: Final = (
     r"|switch|trade"
     r"|correct|fix|said|say|told you|told ya|gave you|gave|put|put in|put down|typed|typed in"
     r"|wrote|wrote down"
-    r"|entered|had|called it|called|have|says|from|over|sent|was)"
+    r"|entered|had|called it|called|have|says|from|over|sent)"
 )
 _ARTICLE: Final = (
     r"(?: (?:the|that|a|an|it was|it's|its|it|was|you|like|my|old|it as|in|down|it is))*"
@@ -50,7 +50,8 @@ _WRONG: Final = (
     r"|was a typo|was wrong|from the old (?:one|house|unit))\b"
 )
 _MARKS: Final = re.compile(
-    r"\b(?:wrong|mistak\w*|typo|mis-?(?:read|typed|heard|spoke|measured|counted)|meant|should"
+    r"\b(?:right|real|true|really|was|wrong|mistak\w*|typo|mis-?(?:read|typed|heard|spoke"
+    r"|measured|counted)|meant|should"
     r"|shoulda"
     r"|should'?ve|supposed|actually|sorry|oops|whoops|correct\w*|instead|change|chang(?:ed|ing)"
     r"|make|put"
@@ -111,7 +112,7 @@ def contrasted(
             return found
     if previous is None or told is None:
         return None
-    taken_back = _takes_back(line, told)
+    taken_back = _takes_back(line, told) or (field == "command" and f" was {told}" in line)
     if not taken_back and field != "command":
         return None
     name = reads(previous.field, told) is None and not figures_in(told)
@@ -282,7 +283,8 @@ _NAME_LEAD: Final = re.compile(
     r"i meant |meant |should be |should have been |its )"
 )
 _DENIES: Final = re.compile(
-    r"(?:\bnot|n'?t|\binstead of|\brather than|\bin place of|\bas opposed to|\bforget"
+    r"(?:\bnot|n't|\b(?:is|was|are|ai|did|does)nt|\binstead of|\brather than|\bin place of|\bas"
+    r" opposed to|\bforget"
     r"|\bdisregard|\bscratch"
     r"|\bignore|\blose|\bswap|\breplace|\bchange|\bswitch|\btrade|\bfrom|\bthan|(?<!shoulda"
     r" )(?<!should have )"
@@ -293,16 +295,26 @@ _DENIES: Final = re.compile(
 _WRONG_AFTER: Final = re.compile(r"^(?:a )?(?:wrong|incorrect|off|typo|mistake|not right|bad)\b")
 
 
-def wavering(text: str, kind: str, reads: Reads) -> tuple[str, str] | None:
+def wavering(text: str, kind: str, reads: Reads, *, twice: bool = False) -> tuple[str, str] | None:
     """The two values between which somebody wavers, or None.
+
+    Args:
+        text: Normalised.
+        kind: What the values are of.
+        reads: What a field reads in a text.
+        twice: Only a doubt said of each ("maybe 12, maybe 14") counts.
 
     >>> wavering("either 3 or 3.5 tons", "capacity", lambda f, t: {})
     ('3', '3.5 tons')
     """
     maybe = _MAYBE_TWICE.search(text)
     if maybe is not None:
-        return maybe["one"], maybe["two"]
-    if _WAVERS.search(text) is None or (reads(kind, text) is not None and "either" not in text):
+        return maybe["one"], maybe["two"].rstrip(".")
+    if (
+        twice
+        or _WAVERS.search(text) is None
+        or (reads(kind, text) is not None and "either" not in text)
+    ):
         return None
     return _either(text, kind, reads)
 
@@ -310,8 +322,8 @@ def wavering(text: str, kind: str, reads: Reads) -> tuple[str, str] | None:
 _MAYBE_TWICE: Final = re.compile(
     r"\b(?:maybe|could be|might be|possibly|may be|(?:may|might|could) have been)(?: it'?s| it"
     r" was| was| a)? (?P<one>[^ ,]*\d[^"
-    r" ,]*),? (?:or )?(?:maybe|could"
-    r" be|might be|possibly)(?: it'?s| it was| was| a)? (?P<two>[^ ,]*\d[^ ,]*)"
+    r" ,]*),? (?:or )?(?:maybe|could be|might be|possibly|may be|(?:may|might|could) have"
+    r" been)(?: it'?s| it was| was| a)? (?P<two>[^ ,]*\d[^ ,]*)"
 )
 
 

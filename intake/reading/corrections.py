@@ -212,7 +212,9 @@ def correction(
         swapped = _SWAPPED.search(line) is not None
         anew = restated(body, previous, reads, marked=marked or swapped)
         if anew is not None and _meant_for_it(anew, body, field, reads):
-            if both := wavering(anew.value, previous.field, reads):
+            if both := wavering(anew.value, previous.field, reads) or wavering(
+                line, previous.field, reads, twice=True
+            ):
                 return _commanded(Contrast(both), typed)
             value = bare_value(anew.value, previous.field, reads)
             return Command(CommandName.CORRECT, _as_typed(value, typed), None, anew.old)

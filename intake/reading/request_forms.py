@@ -203,7 +203,8 @@ _FORMS: Final = (
 
 _LONGEST: Final = 90
 _FIRST: Final = re.compile(
-    r"\b(?:leave|save|do|answer|get|handle|come|hit|take|tackle|deal|worry|finish|cover|look|circle"
+    r"\b(?:count|moving|leave|save|do|answer|get|handle|come|hit|take|tackle|deal|worry|finish"
+    r"|cover|look|circle"
     r"|return|revisit|keep|ask|find|have|grab|check|wait|without|jump|hop|go|move|skip|head"
     r"|advance|slide"
     r"|next|pass|bypass|omit|drop|blow|not|won'?t|don'?t|mark|no time|step|back|bring|rewind"

@@ -22,7 +22,7 @@ _AFTER: Final = re.compile(
     r"|because\b.*|cuz\b.*"
     r"|(?:on|for) (?:that|the|my) (?:last|previous) (?:one|question|answer|thing)|on (?:a"
     r" )?(?:second|closer) look"
-    r"|looking again|now that i look.*|sorry|please|thanks|instead|my bad|my mistake|oops|lol"
+    r"|looking again|now that i look.*|sorry|now|please|thanks|instead|my bad|my mistake|oops|lol"
     r"|not [a-z0-9.]+ like .*|now that i .*"
     r"|after all|for real|for sure)$"
 )
