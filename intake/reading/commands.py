@@ -133,7 +133,8 @@ def _is_filler(words: list[str], name: CommandName) -> bool:
 
 
 _WHAT_IS: Final = re.compile(
-    r"(?:(?:and|so|ok|um|wait|uh|hey|sorry|now|hang on|hold on|huh|but) )*(?:what(?:'s| is| are| do you mean by)|define|explain"
+    r"(?:(?:and|so|ok|um|wait|uh|hey|sorry|now|hang on|hold on|huh|but) )*"
+    r"(?:what(?:'s| is| are| do you mean by)|define|explain"
     r"|how do you mean) (?:an? |the )?(?P<what>[a-z' ]{2,40})"
 )
 

@@ -1,8 +1,8 @@
 """A correction by contrast: the value that was told, and the one that stands now.
 
 "Swap the 42 for 24", "i said 22 but the tape reads 26", "it's some dirt, the coil isn't plugged":
-what was answered before is in the text and is taken back, or the thing meant is named; whatever else
-reads as its value is what stands now. Where two values are left, or none, the person is asked.
+what was answered before is in the text and is taken back, or the thing meant is named; whatever
+else reads as its value is what stands now. Where two values are left, the person is asked.
 """
 
 from __future__ import annotations
@@ -16,7 +16,7 @@ from intake.reading.named_facts import fact_named, field_of
 from intake.reading.result import Previous
 from intake.reading.value_words import Reads, Values, bare_value
 
-__all__ = ["Contrast", "contrasted", "nothing_new", "wavering"]
+__all__ = ["Contrast", "contrasted", "wavering"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,56 +34,42 @@ class Contrast:
 
 _TAKES_BACK: Final = (
     r"(?:not|isn'?t|wasn'?t|ain'?t|aren'?t|never|instead of|rather than|in place of|as opposed"
-    r" to|forget"
-    r"|disregard|scratch|ignore|lose|drop|delete|erase|nix|kill|strike|swap|replace|change"
-    r"|switch|trade"
-    r"|correct|fix|said|say|told you|told ya|gave you|gave|put|put in|put down|typed|typed in"
-    r"|wrote|wrote down"
-    r"|entered|had|called it|called|have|says|from|over|sent)"
+    r" to|forget|disregard|scratch|ignore|lose|drop|delete|erase|nix|kill|strike|swap|replace"
+    r"|change|switch|trade|correct|fix|said|say|told you|told ya|gave you|gave|put|put in|put"
+    r" down|typed|typed in|wrote|wrote down|entered|had|called it|called|have|says|from|over"
+    r"|sent)"
 )
 _ARTICLE: Final = (
     r"(?: (?:the|that|a|an|it was|it's|its|it|was|you|like|my|old|it as|in|down|it is))*"
 )
 _WRONG: Final = (
-    r"(?:'s| is| was)? (?:wrong|incorrect|off|not right|bad|a typo|typo|a mistake|backwards?|the"
-    r" old one"
-    r"|was a typo|was wrong|from the old (?:one|house|unit))\b"
+    r"(?:'s| is| was)? (?:wrong|incorrect|off|not right|bad|a typo|typo|a mistake|backwards?"
+    r"|the old one|was a typo|was wrong|from the old (?:one|house|unit))\b"
 )
 _MARKS: Final = re.compile(
     r"\b(?:right|real|true|really|was|wrong|mistak\w*|typo|mis-?(?:read|typed|heard|spoke"
-    r"|measured|counted)|meant|should"
-    r"|shoulda"
-    r"|should'?ve|supposed|actually|sorry|oops|whoops|correct\w*|instead|change|chang(?:ed|ing)"
-    r"|make|put"
-    r"|update|replace|fix|switch|swap|swapped|redo|edit|set|mark|re-?(?:check\w*|measur\w*"
-    r"|tap\w*|read)"
-    r"|again|second look|turns out|looked|in fact|said|told|gave|lied|not|isn'?t|wasn'?t|ain'?t"
-    r"|scratch"
-    r"|left off|forgot|missed|dropped|transposed|flip\w*|backwards?|reversed|off|second thought"
-    r"|after all"
-    r"|rather|better make|call it|cut that|hold on|hang on|wait|no|nope|bad|my fault|revise"
-    r"|amend|adjust"
-    r"|messed|screwed|goofed|fat|botched|disregard|forget|ignore|drop|lose|nix|kill|delete|trade"
-    r"|mean|add|zero|digit|decimal|units?|wrote|typed"
-    r"|than)\b"
+    r"|measured|counted)|meant|should|shoulda|should'?ve|supposed|actually|sorry|oops|whoops"
+    r"|correct\w*|instead|change|chang(?:ed|ing)|make|put|update|replace|fix|switch|swap"
+    r"|swapped|redo|edit|set|mark|re-?(?:check\w*|measur\w*|tap\w*|read)|again|second look"
+    r"|turns out|looked|in fact|said|told|gave|lied|not|isn'?t|wasn'?t|ain'?t|scratch|left off"
+    r"|forgot|missed|dropped|transposed|flip\w*|backwards?|reversed|off|second thought|after"
+    r" all|rather|better make|call it|cut that|hold on|hang on|wait|no|nope|bad|my fault|revise"
+    r"|amend|adjust|messed|screwed|goofed|fat|botched|disregard|forget|ignore|drop|lose|nix"
+    r"|kill|delete|trade|mean|add|zero|digit|decimal|units?|wrote|typed|than)\b"
 )
 _CUT: Final = re.compile(
-    r"[,;:!?]+(?=\s|$)|\.+(?=\s|$)|\s-+\s"
-    r"|(?:^|\s)(?:but|and|so|not|isn'?t|wasn'?t|instead of|rather than|in place of|as opposed to"
-    r"|instead|than"
-    r"|turns out|looking again|looked again|it should be|should be|should have been|shoulda been"
-    r"|should read"
-    r"|needs to be|to be|i meant|meant|i think|i said|said|i told you|i gave you|i put|i typed"
-    r"|like i said"
-    r"|actually|really|it'?s|its|that'?s|thats|it is|it was|make it|make that|make|put|for|to"
-    r"|with|into|from"
-    r"|reads|says|read|is|was|sorry|because|cuz|now|after|when|though|with)(?=\s|$)"
-    r"|(?:^|\s)(?:not|instead of|disregard|forget|scratch|swap|replace|change|switch|trade"
-    r"|ignore|lose|no)(?=\s)"
+    r"[,;:!?]+(?=\s|$)|\.+(?=\s|$)|\s-+\s|(?:^|\s)(?:but|and|so|not|isn'?t|wasn'?t|instead of"
+    r"|rather than|in place of|as opposed to|instead|than|turns out|looking again|looked again"
+    r"|it should be|should be|should have been|shoulda been|should read|needs to be|to be|i"
+    r" meant|meant|i think|i said|said|i told you|i gave you|i put|i typed|like i said|actually"
+    r"|really|it'?s|its|that'?s|thats|it is|it was|make it|make that|make|put|for|to|with|into"
+    r"|from|reads|says|read|is|was|sorry|because|cuz|now|after|when|though|with)(?=\s|$)|(?:^"
+    r"|\s)(?:not|instead of|disregard|forget|scratch|swap|replace|change|switch|trade|ignore"
+    r"|lose|no)(?=\s)"
 )
 _EITHER: Final = re.compile(
-    r"(?:either |could be |maybe |might be |it'?s |its |is |was |be |between |like )*"
-    r"(?P<one>[^ ,]+(?: [^ ,]+)?) (?:or|and) (?:maybe |possibly |even )?(?P<two>[^ ,]+(?: [^ ,]+)?)"
+    r"(?:either |could be |maybe |might be |it'?s |its |is |was |be |between |like )*(?P<one>[^"
+    r" ,]+(?: [^ ,]+)?) (?:or|and) (?:maybe |possibly |even )?(?P<two>[^ ,]+(?: [^ ,]+)?)"
 )
 _WAVERS: Final = re.compile(r"\bor\b|\beither\b|\bbetween\b.*\band\b")
 _LONGEST: Final = 160
@@ -140,34 +126,29 @@ def _meant_for_it(
 
 _STRONG: Final = re.compile(
     r"^(?:(?:h+m+|um+|uh+|oh|ah|er+|well|no|wait|ope|eh|but|and),? )*(?:no|nope|nah|naw)[,.] "
-    r"|^yeah,? no,? "
-    r"|\b(?:right|real|correct|actual|true) (?:one|number|size|value|answer|figure|reading)"
-    r" (?:is|was)\b|\breally\b"
-    r"|\b(?:wrong|mistak\w*|typo|mis-?(?:read|typed|heard|spoke|measured|counted)|meant|mean"
-    r"|should|shoulda"
-    r"|should'?ve|supposed|actually|sorry|oops|whoops|correct\w*|instead|change|changing|make"
-    r" (?:it|that)|put"
-    r"|update|replace|fix|switch|swap|swapped|redo|edit|set (?:it|that|the)|mark (?:it|that|the)"
-    r"|re-?(?:check\w*|measur\w*|taped|read)|again|second (?:look|thought)|turns out|looked|in fact"
-    r"|i (?:said|told|gave|put|typed|wrote|had)|lied|scratch|left off|forgot|missed|transposed"
-    r"|flipped|backwards?"
-    r"|reversed|after all|rather|call it|hold on|hang on|wait|my fault|revise|amend|adjust"
-    r"|messed|screwed|goofed"
-    r"|fat|botched|disregard|ignore|add a|extra zero|not the|like i said|off by)\b"
+    r"|^yeah,? no,? |\b(?:right|real|correct|actual|true) (?:one|number|size|value|answer"
+    r"|figure|reading) (?:is|was)\b|\breally\b|\b(?:wrong|mistak\w*|typo|mis-?(?:read|typed"
+    r"|heard|spoke|measured|counted)|meant|mean|should|shoulda|should'?ve|supposed|actually"
+    r"|sorry|oops|whoops|correct\w*|instead|change|changing|make (?:it|that)|put|update|replace"
+    r"|fix|switch|swap|swapped|redo|edit|set (?:it|that|the)|mark (?:it|that|the)"
+    r"|re-?(?:check\w*|measur\w*|taped|read)|again|second (?:look|thought)|turns out|looked|in"
+    r" fact|i (?:said|told|gave|put|typed|wrote|had)|lied|scratch|left off|forgot|missed"
+    r"|transposed|flipped|backwards?|reversed|after all|rather|call it|hold on|hang on|wait|my"
+    r" fault|revise|amend|adjust|messed|screwed|goofed|fat|botched|disregard|ignore|add a|extra"
+    r" zero|not the|like i said|off by)\b"
 )
 """What owns up to an error, orders a change or takes a breath before one."""
 _NOT_THAT: Final = re.compile(
     r"(?:\bnot|\binstead of|\brather than) (?:an? |the )?(?=[-+.]?\d|psc|ecm|flex|metal|tin"
-    r"|clean|plugged|dirty"
-    r"|yes|no\b|duct ?board|constant|variable|lined|galv)|\bis ?n'?t \w+, "
+    r"|clean|plugged|dirty|yes|no\b|duct ?board|constant|variable|lined|galv)|\bis ?n'?t \w+, "
 )
 """A value that is denied beside another one."""
 _SHOULD: Final = re.compile(r"\bshould (?:be|read)\b|\bsupposed to be\b|\bactually\b")
 _OWNS_UP: Final = re.compile(
     r"\b(?:wrong|mistak\w*|typo|mis-?(?:read|typed|heard|spoke|measured|counted)|meant|shoulda"
     r"|should(?:'ve| have| of) (?:said|put|been)|correction|change|update|i (?:said|told you"
-    r"|gave you|put|typed"
-    r"|wrote)|oops|whoops|my bad|second thought|looked again|re-?(?:checked|measured))\b"
+    r"|gave you|put|typed|wrote)|oops|whoops|my bad|second thought|looked again|re-?(?:checked"
+    r"|measured))\b"
 )
 """What owns up to an error, or orders a change."""
 
@@ -272,25 +253,20 @@ _WRONG_NAME: Final = re.compile(
 _LONGEST_NAME: Final = 3
 _NAME_CUT: Final = re.compile(
     r"[,;:!?]+(?=\s|$)|\.+(?=\s|$)|\s-+\s|\s(?:but|to|with|into|sorry|instead of|rather than"
-    r"|instead|not)"
-    r"(?=\s|$)|^not\s"
+    r"|instead|not)(?=\s|$)|^not\s"
 )
 _NAME_LEAD: Final = re.compile(
-    r"^(?:(?:it|that|this|we|they|he|she|i|the (?:job|house|place|home|town|address|site))(?:'?s"
-    r"|'re| is| are"
-    r"| was)?(?: actually| really)?(?: (?:in|at|near|up in|down in|over in|out in|called))? |in "
-    r"|at |make it |"
-    r"i meant |meant |should be |should have been |its )"
+    r"^(?:(?:it|that|this|we|they|he|she|i|the (?:job|house|place|home|town|address"
+    r"|site))(?:'?s|'re| is| are| was)?(?: actually| really)?(?: (?:in|at|near|up in|down in"
+    r"|over in|out in|called))? |in |at |make it |i meant |meant |should be |should have been "
+    r"|its )"
 )
 _DENIES: Final = re.compile(
     r"(?:\bnot|n't|\b(?:is|was|are|ai|did|does)nt|\binstead of|\brather than|\bin place of|\bas"
-    r" opposed to|\bforget"
-    r"|\bdisregard|\bscratch"
-    r"|\bignore|\blose|\bswap|\breplace|\bchange|\bswitch|\btrade|\bfrom|\bthan|(?<!shoulda"
-    r" )(?<!should have )"
-    r"(?<!should've )\b(?:i|we|he|she|they) (?:had )?(?:just )?(?:said|told you|gave you|put"
-    r"|typed|wrote|entered|had)"
-    r"(?: (?:it was|in|down|it's|it as))?)(?: (?:the|a|an|that|it was|was))*\s*$"
+    r" opposed to|\bforget|\bdisregard|\bscratch|\bignore|\blose|\bswap|\breplace|\bchange"
+    r"|\bswitch|\btrade|\bfrom|\bthan|(?<!shoulda )(?<!should have )(?<!should've )\b(?:i|we|he"
+    r"|she|they) (?:had )?(?:just )?(?:said|told you|gave you|put|typed|wrote|entered|had)(?:"
+    r" (?:it was|in|down|it's|it as))?)(?: (?:the|a|an|that|it was|was))*\s*$"
 )
 _WRONG_AFTER: Final = re.compile(r"^(?:a )?(?:wrong|incorrect|off|typo|mistake|not right|bad)\b")
 
@@ -321,9 +297,8 @@ def wavering(text: str, kind: str, reads: Reads, *, twice: bool = False) -> tupl
 
 _MAYBE_TWICE: Final = re.compile(
     r"\b(?:maybe|could be|might be|possibly|may be|(?:may|might|could) have been)(?: it'?s| it"
-    r" was| was| a)? (?P<one>[^ ,]*\d[^"
-    r" ,]*),? (?:or )?(?:maybe|could be|might be|possibly|may be|(?:may|might|could) have"
-    r" been)(?: it'?s| it was| was| a)? (?P<two>[^ ,]*\d[^ ,]*)"
+    r" was| was| a)? (?P<one>[^ ,]*\d[^ ,]*),? (?:or )?(?:maybe|could be|might be|possibly|may"
+    r" be|(?:may|might|could) have been)(?: it'?s| it was| was| a)? (?P<two>[^ ,]*\d[^ ,]*)"
 )
 
 
@@ -343,115 +318,3 @@ def _alike(one: str, two: str, kind: str, reads: Reads) -> bool:
     if reads(kind, one) is not None and reads(kind, two) is not None:
         return True
     return len(figures_in(one)) == 1 == len(figures_in(two)) and kind == "duct"
-
-
-_THING: Final = (
-    r"(?:that|it|this|the|my|one|some|something|those|these|them|what|all|a|an|two|both|couple"
-    r"|of|last|previous"
-    r"|earlier|prior|first|other|old|answer|answers|number|numbers|figure|figures|size|sizes"
-    r"|reading|readings"
-    r"|measurement|measurements|value|values|entry|entries|thing|things|info|i|we|gave|put|told"
-    r"|said|typed"
-    r"|entered|wrote|you|in|down|before|back|way|there|on|for|about|ago|while|minute|just|now"
-    r"|few|questions"
-    r"|question|filter|duct|trunk|airflow|static|length|coil|blower|motor|grille|elevation|temp"
-    r"|temperature"
-    r"|tonnage|capacity|efficiency|material|return|supply|drop|plenum|furnace|ac|unit|dimensions"
-    r"|pressure"
-    r"|run|branch|from|had|up|out|i've|given|at|the start|start|beginning|ones)"
-)
-_OPENS: Final = (
-    r"(?:(?:oh|no|wait|hold on|hang on|sorry|oops|whoops|ok|okay|um|uh|crap|shoot|dang|hey"
-    r"|actually|so|well"
-    r"|man|dude|and|but|yeah|nope|nah|ah|hm|hmm|i think|pretty sure|i believe|i realize|looks"
-    r" like|just"
-    r" realized|now that i think about it|my bad|damn|darn|shit),? )*"
-)
-_CLOSES: Final = (
-    r"(?:,? (?:sorry|my bad|my mistake|please|pls|i think|actually|though|oops|man|dude|for you"
-    r"|thanks|now"
-    r"|again|real quick|if i can|if that's ok|somehow|too))*[.!?]*$"
-)
-_NO_VALUE: Final = tuple(
-    re.compile(f"{_OPENS}{pattern}{_CLOSES}")
-    for pattern in (
-        r"(?:(?:please|can|could|may|let|lemme|i|we|you|need|want|wanna|gotta|have|got|to|me|us"
-        r"|i'd like|like"
-        r"|should|would|i'll|go|back|and|better|might|mind if) )*(?:change|fix|correct|edit"
-        r"|revise|amend|adjust"
-        rf"|update|modify|redo|re-?enter|alter|retype|switch)(?: {_THING})+",
-        rf"{_THING}(?: {_THING})*(?:'s|'re| is| are| was| were| isn'?t| wasn'?t| aren'?t|"
-        rf" weren'?t| ain'?t|s|'s"
-        r" not)(?: (?:all|a bit|a little|kinda|totally|way|not|probably|definitely|still|just"
-        r"|bit|also|now|by"
-        r" a bit))* (?:wrong|off|incorrect|not right|right|backwards?|mixed up|a mistake|not it"
-        r"|it|correct|bad"
-        r"|bogus|messed up|screwed up|accurate|true|a typo|a lie|a guess|flipped|switched"
-        r"|swapped|reversed)"
-        r"(?: by (?:a bit|a little|a lot|some))?",
-        r"(?:i|we)(?: (?:think|may have|might have|must have|probably|just|totally|kinda|really"
-        r"|might|have|also))*"
-        r" (?:messed|screwed|goofed|botched|flubbed|mixed|swapped|switched|flipped|got|gave|put"
-        r"|typed|entered"
-        rf"|wrote|told)(?: (?:up|{_THING}))*"
-        r"(?: (?:wrong|incorrect|bad|mixed|up|messed|goofed|backwards?|off|mixed up|backward"
-        r"|switched|swapped"
-        rf"|flipped))(?: {_THING})*|(?:i|we) (?:messed|screwed|goofed|botched|flubbed|mixed)(?:"
-        rf" (?:up|{_THING}))+",
-        r"wrong (?:number|size|value|answer|figure|reading|one|unit|house|town|tag|sticker|thing)"
-        r"(?: (?:there|on that|on that one|for that|for that one))?",
-        r"(?:that'?s|thats|it'?s|its|this is) (?:not (?:it|right|what i (?:meant|said|put))"
-        r"|a mistake|wrong)(?:,? what i (?:put|said|typed|gave you))?",
-        r"(?:(?:let'?s|lets|please|can we|can you|we should) )?(?:change|fix|correct|edit|update"
-        r"|redo|revise) (?:it"
-        r"|that|this)",
-        r"(?:(?:i|we) )?(?:got|had|have|mixed|switched|flipped)(?: (?:it|them|those|these|the"
-        r"|two|both|my|numbers?|digits?"
-        r"|sides?|ones|em|up|that))* (?:backwards?|reversed|swapped|flipped|switched|mixed up"
-        r"|wrong|upside down)",
-        r"(?:i|we) (?:counted|measured|read|typed|wrote|copied|heard|taped|did|had|put"
-        r"|entered)(?: (?:it|that|those"
-        r"|them|the last one))? (?:it )?(?:wrong|incorrectly|backwards?|upside down)",
-        rf"(?:something'?s?|some of it)(?: is|'s)? (?:wrong|off|not right)(?: (?:with|about|in"
-        rf"|{_THING}))+",
-        rf"(?:that|it|this)(?:'s| is| was| wasn'?t| isn'?t)(?: not)? (?:the|my)(?: {_THING})+",
-        rf"(?:that'?s|thats|it'?s) not(?: {_THING})+",
-    )
-)
-_FLAW: Final = re.compile(
-    r"chang|fix|correct|edit|revis|amend|adjust|updat|modif|redo|re-?enter|alter|retype|wrong"
-    r"|off\b|right"
-    r"|backward|mixed|mistake|\bit\b|bad\b|bogus|messed|screwed|goof|botch|flub|typo|not\b"
-    r"|n'?t\b|switch|swap"
-    r"|flip|revers|accurate|true|lie|guess"
-)
-
-
-def nothing_new(line: str, told: str | None) -> Contrast | None:
-    """A correction that gives no value ("that number's wrong"), or None.
-
-    Args:
-        line: Normalised.
-        told: The normalised text of the last answer, or None.
-
-    >>> nothing_new("change my answer on the filter", None).fact
-    'filter'
-    >>> nothing_new("the filter is dirty", None) is None
-    True
-    """
-    if len(line) > _LONGEST or _FLAW.search(line) is None:
-        return None
-    denied = _DENIED_ALONE.match(line)
-    if denied is not None and line[denied.end() :].strip(" .!") == told:
-        return Contrast(())
-    if any(pattern.fullmatch(line) for pattern in _NO_VALUE):
-        named = fact_named(line)
-        return Contrast((), named["fact"] if named is not None else None)
-    return None
-
-
-_DENIED_ALONE: Final = re.compile(
-    r"^(?:no,? |wait,? |oh,? |sorry,? |actually,? )*(?:it'?s |its |that'?s |it is |it was "
-    r"|definitely )?"
-    r"(?:not|isn'?t|wasn'?t|it isn'?t|it wasn'?t|ain'?t|it ain'?t)(?: an?| the)? "
-)

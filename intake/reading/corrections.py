@@ -5,138 +5,30 @@ from __future__ import annotations
 import re
 from typing import Final
 
-from intake.reading.contrasts import Contrast, contrasted, nothing_new, wavering
+from intake.reading.contrasts import Contrast, contrasted, wavering
+from intake.reading.correction_words import (
+    ANSWERING,
+    FACT,
+    MARKER,
+    NOT_OLD,
+    OLD_NEW,
+    ONLY_BREATH,
+    OWNED_UP,
+    PATTERNS,
+    SWAPPED,
+    TAIL,
+    WAS_ROLE,
+)
 from intake.reading.figures import figures_in
 from intake.reading.named_facts import field_of
 from intake.reading.restated import Restated, restated
 from intake.reading.result import Command, CommandName, Previous
 from intake.reading.value_words import Reads, bare_value
+from intake.reading.valueless import nothing_new
 from intake.reading.words import words
 
 __all__ = ["correction", "in_place", "taken_back"]
 
-_VALUE: Final = r"(?P<new>[^,;]*?\S)"
-_MARKER: Final = re.compile(
-    r"^(?:no,? ?(?!less|more))?(?:oh,? )?(?:(?:on second thoughts?|second thoughts?|come to"
-    r" think of it"
-    r"|now that i think (?:about|of) it|thinking about it|wait a (?:minute|sec|second)|sorry"
-    r"|oops|whoops|woops|my bad|my mistake|correction"
-    r"|wait|hold on|hang on|hold up|actually|ope|ah|crap|shoot|scratch that|strike that"
-    r"|dang|darn|my apologies|apologies|pardon|er+|um+|uh|oh(?! (?:point|\.))|no(?! (?:less"
-    r"|more) than)|never ?mind that|typo"
-    r"|fat fingered(?: it| that)?|ugh|oh no|forgive me|excuse me|i'm sorry|im sorry|nope"
-    r"|i was wrong|i misread(?: it| that)?|misread(?: it| that)?|wrong number|i messed up"
-    r"|messed that up|goofed|i goofed|mistyped|i mistyped|misspoke|i misspoke|i lied|mb"
-    r"|forget that|i take that back|disregard that|wrong|that was wrong|that's wrong"
-    r"|not right|that's not right|my error|i screwed up|screwed up|brain fart|nah|negative(?!"
-    r" ?(?:[-.0-9]|point|zero|oh|one|two|three|four|five))"
-    r"|i take it back|i had that wrong|got that wrong|i got that wrong|had it wrong"
-    r"|that wasn't right|no no|whoops a daisy|woopsie|oopsie|mistake"
-    r"|that was a mistake|scrap that|scratch that|(?:my )?fat fingers?"
-    r"|(?:i )?fat[- ]?fingered(?: it| that| that one)?"
-    r"|slip of the (?:finger|thumb)|wrong key|i hit the wrong key|typing error)(?:[\s,:;!]"
-    r"|[.-](?!\.?\d))+)+"
-)
-_ONLY_BREATH: Final = re.compile(r"(?:(?:oh|ah|um+|uh|er+)\b[ ,.]*)*$")
-"""What says nothing of the answer before ("oh point six")."""
-_OWNED_UP: Final = re.compile(
-    r"^[a-z' ]{0,40}\b(?:wrong|mistake|fix|correct\w*|typo|mis(?:typed|read|spoke|heard)"
-    r"|messed|screwed|goof\w*|flubbed|botched|fingers?|fingered)\b[a-z' ]{0,20}"
-    r"(?:[,:;]|[.-](?!\.?\d))\s*"
-)
-_PATTERNS: Final = (
-    re.compile(r"^(?:please |can you )?change (?P<old>[-+.]?[0-9]\S*) (?:to|into) (?P<new>.+)$"),
-    re.compile(
-        r"^(?!(?:set|put|fix|switch|adjust) (?:at|to|for|on|in|by|from|\d))"
-        r"(?:let'?s )?(?:please )?(?:can you )?(?:make|change|correct|fix|update|set"
-        r"|switch|edit|amend|adjust|revise|alter|put)(?: (?:that|it|this|the last one"
-        r"|my last answer|the last answer|last one|my answer|my last one|the previous one"
-        r"|that one|that last one|the last))?(?: (?:to|be|down|as|back to|into|read"
-        r"|say))* (?P<new>.+)$"
-    ),
-    re.compile(
-        r"^(?:i|it|that|this|the last one|the last answer|last one|that last one"
-        r"|my last answer|that one)?(?: (?:was|is))? ?(?:should|shoulda|should've|shouldve"
-        r"|supposed to|ought to|needs to|must|was supposed to|was meant to)(?: (?:be"
-        r"|(?:have |of )?(?:been|said|put|typed|written|entered|read)|say))+ (?P<new>.+)$"
-    ),
-    re.compile(
-        r"^(?:i )?(?:meant to (?:say|type|put|write|enter)|mean to say|meant|mean"
-        r"|was going to say|wanted to say) (?P<new>.+)$"
-    ),
-    re.compile(
-        r"^(?P<old>\S+) (?:should|shoulda|was supposed to|ought to)(?: (?:be|have been|say"
-        r"|read))+ (?P<new>.+)$"
-    ),
-    re.compile(
-        r"^(?:i )?(?:said|put|typed|wrote|entered|told you|gave you|had)(?: (?:it was"
-        r"|it is|down))? (?P<old>\S+(?: \S+)?),? ?(?:but|and|when|though|,)* ?(?:it'?s"
-        r"|it is|it was|i meant|meant|that'?s|its|should be|it should be|it'?s really"
-        r"|it'?s actually|really|actually|the real (?:one|number) is|i mean"
-        r"|should have been) (?P<new>.+)$"
-    ),
-    re.compile(
-        r"^(?:it'?s|its|it is|it was|that'?s|thats|that was|was) (?:actually|really) (?P<new>.+)$"
-    ),
-    re.compile(
-        r"^(?P<old>\S+) (?:was|is|isn'?t|wasn'?t) (?:wrong|right|a typo|off|bad"
-        r"|incorrect),? ?(?:it'?s|its|should be|make it|it was|it should be"
-        r"|i meant)? (?P<new>.+)$"
-    ),
-    re.compile(
-        r"^(?:that|the) (?P<old>[-+.]?\d[\d.]*) (?:was|should be|should have been|needs to be|is"
-        r" (?:really|actually|supposed to be)) (?:a |an |really |actually |supposed to be )*"
-        r"(?P<new>[-+.]?\d.*)$"
-    ),
-    re.compile(
-        r"^(?:on |for )?(?:the |my |that )?(?:last|previous) (?:one|answer|number),? (?:i meant"
-        r"|should be|should have been|was supposed to be|is|was) (?P<new>.+)$"
-    ),
-    re.compile(r"^change (?P<old>.+?) to (?P<new>.+)$"),
-    re.compile(r"^replace (?P<old>.+?) with (?P<new>.+)$"),
-)
-_ANSWERING: Final = (_PATTERNS[2], _PATTERNS[6])
-"""Patterns that, where nothing was answered before, are answers ("must be 18x8")."""
-
-_NOT_OLD: Final = re.compile(
-    r"^(?P<new>.+?),? ?\b(?:not|instead of|rather than|and not"
-    r"|no)\b (?P<old>[^,]+?)(?:,? ?(?:sorry|my bad|my mistake|oops|my apologies|typo"
-    r"|whoops))?$"
-)
-_OLD_NEW: Final = re.compile(
-    r"^(?:not|it'?s not|its not|it isn'?t|wasn'?t|it wasn'?t"
-    r"|that'?s not) (?P<old>[^,;]+?)(?:[,;] ?(?:but |it'?s |its |it was |make it "
-    r"|rather )?| but (?:rather )?| it'?s | - | its | it was | make it | i meant "
-    r"| rather )(?P<new>.+)$"
-)
-_TAIL: Final = re.compile(
-    r"^(?P<new>.+?)[\s,.-]+(?:sorry|my bad|my mistake|oops|whoops|typo|i mean|i meant"
-    r"|correction|my apologies|(?:i )?misread(?: it| that)?|(?:i )?mistyped(?: it| that)?"
-    r"|(?:i )?misspoke|(?:my )?fat fingers?|(?:i )?fat[- ]?fingered(?: it| that)?|i goofed)[.!]?$"
-)
-_WAS_ROLE: Final = re.compile(
-    r"^(?:that|the last one|last one|that one|it|that number"
-    r"|that reading)(?: (?:last )?(?:one|number|reading|answer))?(?:'s| was"
-    r"| is)(?: actually| really)? (?:for |on )?(?:the "
-    r"|my )?(?P<fact>[a-z][a-z -]{2,40}?)(?: one| side| number"
-    r"| reading)?(?:,? not (?:the )?[a-z ]+)?$"
-)
-_SWAPPED: Final = re.compile(
-    r"\b(?:other way (?:a)?round|swap (?:those|them|that|the two)|switch (?:those|them"
-    r"|the two)|reverse (?:those|them|that)|flip (?:those|them|that)|got (?:those|them"
-    r"|that) (?:backwards?|mixed up|reversed|switched)|(?:those|they"
-    r"|them) are (?:backwards?|swapped|reversed)|i had (?:those|them|it) backwards?"
-    r"|(?:are|were|is|was|got|had|have)(?: (?:it|them|those|these|the|two|both|all|numbers?"
-    r"|digits?|sides?|ones|em|supply|return|and))* (?:backwards?|reversed|swapped|flipped"
-    r"|switched|mixed up)(?=[,;.:!]|\Z)"
-    r"|vice versa|had (?:those|them) (?:backwards?|reversed|switched|mixed up))\b"
-)
-_FACT: Final = re.compile(
-    r"^(?:the |my |that )?(?P<fact>(?:(?!was\b|is\b|should\b|are\b)[a-z]+(?![a-z]) ?){1,4}?)(?:'s"
-    r"| is| was| should be| should have been| are|:)? (?:actually |really |supposed to be "
-    r"|meant to be )?(?P<new>(?:[-+.]?\d|[a-z]+teen|[a-z]+ty\b|one|two|three|four|five|six"
-    r"|seven|eight|nine|ten|eleven|twelve).*)$"
-)
 _TOLD_BEFORE: Final = re.compile(
     r"(?<=\w) (?:that )?i (?:gave you|gave|told you|put in|put down|put|entered|typed(?: in)?"
     r"|said|wrote"
@@ -199,8 +91,8 @@ def correction(
     """
     if len(line) > 160 or _CONTRAST.match(line) or _NONE_OF_IT.match(line):
         return None
-    body = _OWNED_UP.sub("", _MARKER.sub("", line)).strip()
-    marked = body != line and _ONLY_BREATH.match(line[: len(line) - len(body)]) is None
+    body = OWNED_UP.sub("", MARKER.sub("", line)).strip()
+    marked = body != line and ONLY_BREATH.match(line[: len(line) - len(body)]) is None
     before = body
     if "i " in body and (without := _TOLD_BEFORE.sub("", body)) != body:
         body = without
@@ -209,7 +101,7 @@ def correction(
         if turned is not None and told in line:
             return _commanded(turned, typed)
     if previous is not None and body == before:
-        swapped = _SWAPPED.search(line) is not None
+        swapped = SWAPPED.search(line) is not None
         anew = restated(body, previous, reads, marked=marked or swapped)
         if anew is not None and _meant_for_it(anew, body, field, reads):
             if both := wavering(anew.value, previous.field, reads) or wavering(
@@ -218,7 +110,7 @@ def correction(
                 return _commanded(Contrast(both), typed)
             value = bare_value(anew.value, previous.field, reads)
             return Command(CommandName.CORRECT, _as_typed(value, typed), None, anew.old)
-    if _SWAPPED.search(line):
+    if SWAPPED.search(line):
         return Command(CommandName.CORRECT, None, "swap")
     found = _by_pattern(body, marked, field, previous) or _by_word(
         body, marked, field, previous, reads
@@ -298,13 +190,13 @@ def _by_word(
     """A correction by a word: "no its yes", "flex not tin", "i meant no"."""
     if previous is None:
         return None
-    for pattern in (_OLD_NEW, _NOT_OLD):
+    for pattern in (OLD_NEW, NOT_OLD):
         match = pattern.match(body)
         if match and _same(match["old"], previous.text) and reads(previous.field, match["new"]):
             return _clean_new(match["new"]), None
         if match and marked and previous.field == "duct" and reads("material", match["new"]):
             return _clean_new(match["new"]), None
-    for pattern in _PATTERNS[:4]:
+    for pattern in PATTERNS[:4]:
         match = pattern.match(body)
         if match and reads(previous.field, _clean_new(match["new"])):
             return _clean_new(match["new"]), None
@@ -346,14 +238,14 @@ def _by_pattern(
 ) -> tuple[str | None, str | None] | None:
     told = previous.text if previous is not None else None
     standing = previous is not None or field == "command"
-    for pattern in (_OLD_NEW, _NOT_OLD) if _denies(body) else ():
+    for pattern in (OLD_NEW, NOT_OLD) if _denies(body) else ():
         match = pattern.match(body)
         if match and _DIGIT.search(match["old"]) and _DIGIT.search(match["new"]):
             named = standing and _split_fact(match["new"])[1] is not None
             if (told is not None and _same(match["old"], told)) or (marked and standing) or named:
                 return _split_fact(match["new"])
-    for pattern in _PATTERNS:
-        if not standing and pattern in _ANSWERING:
+    for pattern in PATTERNS:
+        if not standing and pattern in ANSWERING:
             continue
         match = pattern.match(body)
         if match and _DIGIT.search(match["new"]):
@@ -365,10 +257,10 @@ def _by_pattern(
                 return new, old
             return _split_fact(new)
     if standing:
-        tail = _TAIL.match(body)
+        tail = TAIL.match(body)
         if tail and _DIGIT.search(tail["new"]):
             return _split_fact(_clean_new(tail["new"]))
-    match = _WAS_ROLE.match(body)
+    match = WAS_ROLE.match(body)
     if (
         match
         and set(match["fact"].split()) & _FACT_WORDS
@@ -413,7 +305,7 @@ def _clean_new(new: str) -> str:
     meant = _MEANT.search(new)
     if meant is not None:
         new = meant["new"]
-    match = _NOT_OLD.match(new)
+    match = NOT_OLD.match(new)
     if match and _DIGIT.search(match["new"]) and _DIGIT.search(_THAT_ONE.sub("", match["old"])):
         new = match["new"]
     new = re.sub(
@@ -440,7 +332,7 @@ def _clean_new(new: str) -> str:
 def _split_fact(new: str) -> tuple[str, str | None]:
     """ "the filter is 20x25" names another fact."""
     new = _clean_new(new)
-    match = _FACT.match(new)
+    match = FACT.match(new)
     if match and set(match["fact"].split()) & _FACT_WORDS:
         return match["new"], match["fact"].strip()
     return new, None

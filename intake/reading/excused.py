@@ -1,8 +1,8 @@
 """A request among other clauses ("one more time, the compressor was running").
 
 People say why they ask: before it ("phone cut out, what'd you ask"), after it ("skip that,
-i'll text the homeowner"), with or without a comma. One clause has to be a request by itself; the others may
-hold no figure, and the reader of the open question has to find no answer in them.
+i'll text the homeowner"), with or without a comma. One clause has to be a request by itself; the
+others may hold no figure, and the reader of the open question has to find no answer in them.
 """
 
 from __future__ import annotations
@@ -96,49 +96,39 @@ _LONGEST: Final = 160
 _FIGURE: Final = re.compile(r"[0-9]")
 _CUT: Final = re.compile(r"[,;:!?]+(?=\s|$)|\.+(?=\s|$)|\s-+\s")
 _NEW_CLAUSE: Final = re.compile(
-    r"(?<=[a-z] please)\s|(?<=[a-z] plz)\s|(?<=[a-z] pls)\s"
-    r"|"
-    r"\s(?=(?:i|i'm|im|i'll|ill|i've|ive|i'd|we|we're|we'll|he|he's|she|she's|they|they're|my|the"
-    r"|there's|theres|it's|customer|customer's|homeowner|homeowner's|cuz|cause|because|since|got to"
-    r"|gotta|(?!what|that|it|where|how|who|there|let|when)[a-z]+'s|phone|wife|dog|somebody"
-    r"|someone|no idea|sorry|don'?t|can'?t|couldn'?t|didn'?t) )"
+    r"(?<=[a-z] please)\s|(?<=[a-z] plz)\s|(?<=[a-z] pls)\s|\s(?=(?:i|i'm|im|i'll|ill|i've|ive"
+    r"|i'd|we|we're|we'll|he|he's|she|she's|they|they're|my|the|there's|theres|it's|customer"
+    r"|customer's|homeowner|homeowner's|cuz|cause|because|since|got to|gotta|(?!what|that|it"
+    r"|where|how|who|there|let|when)[a-z]+'s|phone|wife|dog|somebody|someone|no idea|sorry"
+    r"|don'?t|can'?t|couldn'?t|didn'?t) )"
 )
 """Where a reason may begin that no comma parts from the request."""
 _TAKES_CLAUSE: Final = re.compile(
-    r"\b(?:one|ones|all|thing|things|part|last|next|everything|done|more|stuff|way"
-    r"|place|what|which|who|where|why|how|that's|to|of|for|with|and|or|but|if|do|does|did|is|was"
-    r"|are|can"
-    r"|could|would|should|the|my|a|than|as|by|from|at|on|before|after|until|till|when|while|undo"
-    r"|skip|pass|leave|repeat|delete|cancel|quit|exit|close|end|stop|need|have|erase|remove|clear)$"
+    r"\b(?:one|ones|all|thing|things|part|last|next|everything|done|more|stuff|way|place|what"
+    r"|which|who|where|why|how|that's|to|of|for|with|and|or|but|if|do|does|did|is|was|are|can"
+    r"|could|would|should|the|my|a|than|as|by|from|at|on|before|after|until|till|when|while"
+    r"|undo|skip|pass|leave|repeat|delete|cancel|quit|exit|close|end|stop|need|have|erase"
+    r"|remove|clear)$"
 )
 """An end of a request to which what follows belongs ("the last one i measured")."""
 _ASKING: Final = re.compile(
     r"\s(?=(?:what'd|what did|whatd|what was|what's the question|whats the question|say (?:that"
-    r"|it)|can"
-    r" (?:you|u|we)|could (?:you|u|we)|please|let'?s|lets|skip|undo|scratch|delete|ignore|forget"
-    r"|go back"
-    r"|take me back|back up|repeat|ask (?:me|it|that)|read (?:it|that)|gotta|next question|i'?m"
-    r" done|im done|come again|run (?:it"
-    r"|that)) )"
+    r"|it)|can (?:you|u|we)|could (?:you|u|we)|please|let'?s|lets|skip|undo|scratch|delete"
+    r"|ignore|forget|go back|take me back|back up|repeat|ask (?:me|it|that)|read (?:it|that)"
+    r"|gotta|next question|i'?m done|im done|come again|run (?:it|that)) )"
 )
 """Where a request may begin after its reason."""
 _GOVERNS: Final = re.compile(
     r"\b(?:to|not|n't|can'?t|don'?t|didn'?t|won'?t|never|i|we|they|he|she|you|it|and|or|if|when"
-    r"|who|that"
-    r"|would|could|should|must|gonna|know|sure|idea|tell|forgot|forget|remember|guess|wonder|see"
-    r"|about"
-    r"|of|for|with|the|a|than|unless|just|me|us|him|her|them)$"
+    r"|who|that|would|could|should|must|gonna|know|sure|idea|tell|forgot|forget|remember|guess"
+    r"|wonder|see|about|of|for|with|the|a|than|unless|just|me|us|him|her|them)$"
 )
 _HINT: Final = re.compile(
     r"skip|pass|next|mov|later|back|undo|scratch|never ?mind|nvm|forget|disregard|ignore|delet"
-    r"|eras|remov"
-    r"|strik|cancel|repeat|again|say|ask|what|question|once more|more time|read|quit|exit|bye"
-    r"|stop|done"
-    r"|gotta|wrap|finish|close|end|why|how|where|help|explain|leave|save|wait|take|wipe|scrap"
-    r"|toss|drop"
-    r"|without|rewind|previous|last|clear|didn'?t|missed|pardon|log|sign|call|keep|come|on|which"
-    r"|is|do"
-    r"|mean|blank|out"
+    r"|eras|remov|strik|cancel|repeat|again|say|ask|what|question|once more|more time|read|quit"
+    r"|exit|bye|stop|done|gotta|wrap|finish|close|end|why|how|where|help|explain|leave|save"
+    r"|wait|take|wipe|scrap|toss|drop|without|rewind|previous|last|clear|didn'?t|missed|pardon"
+    r"|log|sign|call|keep|come|on|which|is|do|mean|blank|out"
 )
 _LEADING: Final = words("skip repeat quit undo help")
 _BARE: Final = words(

@@ -27,19 +27,19 @@ _DEEDS: Final = frozenset(
     )
 )
 _DENIED: Final = re.compile(
-    r"\b(?:(?P<inverted>can'?t|couldn'?t|don'?t|won'?t|wouldn'?t|shouldn'?t)"
-    r"|cannot|did ?n'?t|never|not|no way|haven'?t|hasn'?t|isn'?t|wasn'?t|needn'?t|nobody|unable)"
-    r"(?: (?:go|get|be|to|have|want|wanna|need|able|gonna|going|come|ever|quite|got|wish|mean"
-    r"|mean to|trying|try|me|us|no|a|any|way|chance|access|room|how|of|getting|have a way|ladder"
-    r"|time))*$"
+    r"\b(?:(?P<inverted>can'?t|couldn'?t|don'?t|won'?t|wouldn'?t|shouldn'?t)|cannot|did ?n'?t"
+    r"|never|not|no way|haven'?t|hasn'?t|isn'?t|wasn'?t|needn'?t|nobody|unable)(?: (?:go|get|be"
+    r"|to|have|want|wanna|need|able|gonna|going|come|ever|quite|got|wish|mean|mean to|trying"
+    r"|try|me|us|no|a|any|way|chance|access|room|how|of|getting|have a way|ladder|time))*$"
 )
 """A denial that reaches up to the key phrase."""
 _WOULD: Final = re.compile(
     r"\b(?:i'd|id|we'd|you'd|they'd|he'd|she'd|would)(?: \w+)? (?:have|need|got) to\b"
 )
 _OTHERS: Final = re.compile(
-    r"(?<!that's )(?<!thats )\b(?:it|he|she|they|who|which|somebody|someone|nobody)$|^(?:it's|he's"
-    r"|she's|they're|they are|it is|it was|they were|it has|it had|it'll)(?: (?:all|just|been))*$"
+    r"(?<!that's )(?<!thats )\b(?:it|he|she|they|who|which|somebody|someone|nobody)$|^(?:it's"
+    r"|he's|she's|they're|they are|it is|it was|they were|it has|it had|it'll)(?: (?:all|just"
+    r"|been))*$"
 )
 """Who or what does it, where it isn't the person who asks."""
 _OWN_DOING: Final = frozenset(
@@ -54,8 +54,8 @@ _BE: Final = re.compile(r"\b(?:be|come|came|comes|coming|went|goes|was|is|be rig
 """What makes "back" a coming home ("be right back")."""
 _THERE: Final = re.compile(r"^(?:in |up |over |down |out |under |behind )*(?:there|here)\b")
 _ERRAND: Final = re.compile(
-    r"^(?:(?:up|down|out|in|over|there) )*(?:and|to|n|&) (?:look|check|measure|see|read|get|find"
-    r"|count|tape|ask)\b(?!.*\b(?:question|answer|last|previous|before)\b)"
+    r"^(?:(?:up|down|out|in|over|there) )*(?:and|to|n|&) (?:look|check|measure|see|read|get"
+    r"|find|count|tape|ask)\b(?!.*\b(?:question|answer|last|previous|before)\b)"
 )
 
 
@@ -90,14 +90,13 @@ def told_not_asked(
 
 
 _SHRUGGED: Final = re.compile(
-    r"(?:^|[,.;!?-] ?)(?:(?:well|and|but|so|now|man|honestly|heck|hell|geez|jeez|lol|ha|dude|uh|um"
-    r"|hey),? )*how (?:(?:the|in the) (?:heck|hell|world|devil) )?(?:(?:should|would|could|'?d)"
-    r""
-    r" (?:the (?:heck|hell) )?(?:i|we|anybody|anyone|he|she)|am i supposed to|are we supposed to"
-    r"|am i meant to) (?:even |ever |possibly )?(?:know|tell|remember)"
-    r"(?: (?:that|this|it|all that|a thing like that|something like that|these things))?"
-    r"(?: (?:man|dude|lol|honestly))?\s*(?:$|[,.;!?-]|(?:i'?m|i am|i just|we just|it'?s|i don'?t"
-    r"|i never|i wasn'?t|when|from|without|if i|after)\b)"
+    r"(?:^|[,.;!?-] ?)(?:(?:well|and|but|so|now|man|honestly|heck|hell|geez|jeez|lol|ha|dude|uh"
+    r"|um|hey),? )*how (?:(?:the|in the) (?:heck|hell|world|devil) )?(?:(?:should|would|could"
+    r"|'?d) (?:the (?:heck|hell) )?(?:i|we|anybody|anyone|he|she)|am i supposed to|are we"
+    r" supposed to|am i meant to) (?:even |ever |possibly )?(?:know|tell|remember)(?: (?:that"
+    r"|this|it|all that|a thing like that|something like that|these things))?(?: (?:man|dude"
+    r"|lol|honestly))?\s*(?:$|[,.;!?-]|(?:i'?m|i am|i just|we just|it'?s|i don'?t|i never|i"
+    r" wasn'?t|when|from|without|if i|after)\b)"
 )
 
 
@@ -111,9 +110,9 @@ def shrugged(line: str) -> bool:
 
 
 _EXCLAIMED: Final = re.compile(
-    r"^(?:well |oh )?why,? (?=(?:yes|yeah|yep|yup|no|nope|nah|sure|of course|certainly|absolutely"
-    r"|indeed|naturally|definitely|i don'?t know|i have no idea|i wouldn'?t know|i couldn'?t say)\b"
-    r"(?! (?:return|supply|filter|duct|grille|trunk|need|to)\b))"
+    r"^(?:well |oh )?why,? (?=(?:yes|yeah|yep|yup|no|nope|nah|sure|of course|certainly"
+    r"|absolutely|indeed|naturally|definitely|i don'?t know|i have no idea|i wouldn'?t know|i"
+    r" couldn'?t say)\b(?! (?:return|supply|filter|duct|grille|trunk|need|to)\b))"
 )
 
 

@@ -145,8 +145,12 @@ KEYS: Final[dict[CommandName, str]] = {
         "|what did i tell you|progress"
     ),
     CommandName.QUIT: (
-        "that's a wrap|talk to you later|talk later|ttyl|get me off this|get me off|have to get going|gotta get going"
-        "|need to get going|should get going|better get going|stop here|gotta stop here|have to stop here|imma call it|gonna call it|going to call it|calling it|that's it for me|that's all for me"
+        "that's a wrap|talk to you later|talk later|ttyl|get me off this|get me off"
+        "|have to get going"
+        "|gotta get going"
+        "|need to get going|should get going|better get going|stop here|gotta stop here"
+        "|have to stop here|imma call it|gonna call it|going to call it|calling it"
+        "|that's it for me|that's all for me"
         "|that's it for today|that's it for now|"
         "gotta run to another call|have to run to another call|on another call|another call|got"
         " another call|quit|exit|bye|goodbye|good bye|stop|gotta go|gotta run|have to run|got to"
@@ -195,8 +199,10 @@ FILLER: Final = words_of("""goofed messed mistyped give what's but and we're wer
         part bloody so many these been seriously kidding honestly hold wait phone dumb weird must
         anybody supposed particular piece job take house unit duct ducts word term words jargon
         help cause because want wants wanting needs needing know-how hang
-        meant make difference lost nope ahead being nuts rats shucks doh er gimme give huh eh imma trouble
-        bother too much curious whatever ugh argh geez jeez gosh meh bah yikes ope whoa whew sheesh oof
+        meant make difference lost nope ahead being nuts rats shucks doh er gimme give huh
+        eh imma trouble bother too much curious whatever ugh argh geez jeez gosh meh bah yikes ope
+        whoa
+        whew sheesh oof
     """)
 """Words that may stand around a key phrase without changing it."""
 

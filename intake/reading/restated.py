@@ -224,7 +224,8 @@ def restated(line: str, previous: Previous, reads: Reads, *, marked: bool) -> Re
         marked: Such words were there.
 
     >>> before = Previous("static_pressure", ".74")
-    >>> restated("misread the gauge, it's .47", before, lambda f, t: {} if t != ".47" else {"inwc": 0.47}, marked=False).value
+    >>> reads = lambda f, t: {"inwc": 0.47} if t == ".47" else None
+    >>> restated("misread the gauge, it's .47", before, reads, marked=False).value
     '.47'
     """
     if _HINT.search(line) is None and not marked:

@@ -17,19 +17,15 @@ Reads = Callable[[str, str], "Values | None"]
 _CUT: Final = re.compile(r"[,;:!?]+(?=\s|$)|\.+(?=\s|$)|\s-+\s")
 _AFTER: Final = re.compile(
     r"\s+(?:(?:like|as|than|what|which) (?:i|we)\b.*|i (?:read|had|left|was|got|think|thought"
-    r"|misread|forgot"
-    r"|looked|said|put|typed|told|gave|wrote|missed|checked|measured|just|dropped)\b.*"
-    r"|because\b.*|cuz\b.*"
-    r"|(?:on|for) (?:that|the|my) (?:last|previous) (?:one|question|answer|thing)|on (?:a"
-    r" )?(?:second|closer) look"
-    r"|looking again|now that i look.*|sorry|now|please|thanks|instead|my bad|my mistake|oops|lol"
-    r"|not [a-z0-9.]+ like .*|now that i .*"
-    r"|after all|for real|for sure)$"
+    r"|misread|forgot|looked|said|put|typed|told|gave|wrote|missed|checked|measured|just"
+    r"|dropped)\b.*|because\b.*|cuz\b.*|(?:on|for) (?:that|the|my) (?:last|previous) (?:one"
+    r"|question|answer|thing)|on (?:a )?(?:second|closer) look|looking again|now that i look.*"
+    r"|sorry|now|please|thanks|instead|my bad|my mistake|oops|lol|not [a-z0-9.]+ like .*|now"
+    r" that i .*|after all|for real|for sure)$"
 )
 _DOUBT: Final = re.compile(
     r"\b(?:about|around|maybe|roughly|approx\w*|probably|almost|nearly|like|ish|guess|think"
-    r"|between|at least"
-    r"|at most|over|under|close to|just)\b"
+    r"|between|at least|at most|over|under|close to|just)\b"
 )
 _MOST_WORDS: Final = 24
 
@@ -44,7 +40,8 @@ def bare_value(text: str, field: str, reads: Reads) -> str:
         field: The kind of answer it is.
         reads: What a field reads in a text.
 
-    >>> bare_value("the plate says 3.5", "capacity", lambda f, t: {"n": 3.5} if "3.5" in t else None)
+    >>> reads = lambda f, t: {"btuh": 42000} if "3.5" in t else None
+    >>> bare_value("the plate says 3.5", "capacity", reads)
     '3.5'
     """
     whole = reads(field, text)
@@ -90,8 +87,7 @@ _IN_WORDS: Final = words_of("material blower_type coil_state yes_no choice duct"
 """Fields whose answers are words; only what joins words is taken off before one."""
 _GLUE: Final = re.compile(
     r"^(?:it'?s|it|the|that'?s|that|this|a|an|is|was|to|be|been|have|should|shoulda|says?|said"
-    r"|reads|on|for|in"
-    r"|at|of|put|my|actually|really|supposed|make|now|then|and|but|so|i|we|meant|mean|got|see"
-    r"|looks|like|just"
-    r"|of|as|down|change|update|set|more|definitely|um|uh|sorry|no|[a-z]+'s)$"
+    r"|reads|on|for|in|at|of|put|my|actually|really|supposed|make|now|then|and|but|so|i|we"
+    r"|meant|mean|got|see|looks|like|just|of|as|down|change|update|set|more|definitely|um|uh"
+    r"|sorry|no|[a-z]+'s)$"
 )
