@@ -16,7 +16,7 @@ from intake.reading.named_facts import fact_named, field_of
 from intake.reading.result import Previous
 from intake.reading.value_words import Reads, Values, bare_value
 
-__all__ = ["Contrast", "contrasted", "wavering"]
+__all__ = ["Contrast", "called_wrong", "contrasted", "wavering"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -143,7 +143,10 @@ _NOT_THAT: Final = re.compile(
     r"|clean|plugged|dirty|yes|no\b|duct ?board|constant|variable|lined|galv)|\bis ?n'?t \w+, "
 )
 """A value that is denied beside another one."""
-_SHOULD: Final = re.compile(r"\bshould (?:be|read)\b|\bsupposed to be\b|\bactually\b")
+_SHOULD: Final = re.compile(
+    r"\b(?:instead|replace|go back and|off by)\b|\bright (?:number|size|one|value) is\b"
+    r"|\bshould (?:be|read)\b|\bsupposed to be\b|\bactually\b"
+)
 _OWNS_UP: Final = re.compile(
     r"\b(?:wrong|mistak\w*|typo|mis-?(?:read|typed|heard|spoke|measured|counted)|meant|shoulda"
     r"|should(?:'ve| have| of) (?:said|put|been)|correction|change|update|i (?:said|told you"
@@ -151,6 +154,15 @@ _OWNS_UP: Final = re.compile(
     r"|measured))\b"
 )
 """What owns up to an error, or orders a change."""
+
+
+def called_wrong(line: str) -> bool:
+    """Whether a normalised text owns up to an error, or says what should be instead.
+
+    >>> called_wrong("temp should be 58"), called_wrong("it was 58")
+    (True, False)
+    """
+    return _OWNS_UP.search(line) is not None or _SHOULD.search(line) is not None
 
 
 def _takes_back(line: str, told: str) -> bool:
@@ -315,6 +327,6 @@ def _either(part: str, kind: str, reads: Reads) -> tuple[str, str] | None:
 
 
 def _alike(one: str, two: str, kind: str, reads: Reads) -> bool:
-    if reads(kind, one) is not None and reads(kind, two) is not None:
-        return True
-    return len(figures_in(one)) == 1 == len(figures_in(two)) and kind == "duct"
+    read = (reads(kind, one) is not None, reads(kind, two) is not None)
+    figured = len(figures_in(one)) == 1 == len(figures_in(two))
+    return all(read) or (figured and (any(read) or kind == "duct"))

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from typing import Final
 
-from intake.reading.contrasts import Contrast, contrasted, wavering
+from intake.reading.contrasts import Contrast, called_wrong, contrasted, wavering
 from intake.reading.correction_words import (
     ANSWERING,
     FACT,
@@ -108,6 +108,8 @@ def correction(
                 line, previous.field, reads, twice=True
             ):
                 return _commanded(Contrast(both), typed)
+            if anew.old is not None and (full := _told_whole(line, anew.value, previous, reads)):
+                return Command(CommandName.CORRECT, _as_typed(full, typed))
             value = bare_value(anew.value, previous.field, reads)
             return Command(CommandName.CORRECT, _as_typed(value, typed), None, anew.old)
     if SWAPPED.search(line):
@@ -140,6 +142,8 @@ def correction(
 def _by_contrast(
     line: str, previous: Previous | None, field: str, reads: Reads, typed: str
 ) -> Command | None:
+    if previous is None and field != "command":
+        return None
     told = _told(previous)
     found = contrasted(line, previous, field, reads, told)
     if found is None and field == "command":
@@ -147,10 +151,23 @@ def _by_contrast(
     return _commanded(found, typed) if found is not None else None
 
 
-def taken_back(line: str, previous: Previous | None) -> Command | None:
-    """The correction without a value that a normalised text is ("that number's wrong"), or None."""
-    found = nothing_new(line, _told(previous)) if previous is not None else None
-    return _commanded(found, "") if found is not None else None
+def taken_back(
+    line: str, field: str, previous: Previous | None, typed: str, reads: Reads
+) -> Command | None:
+    """The correction that a normalised text is which the open question can't take, or None.
+
+    Here a milder word is enough than where it could be an answer: "temp should be 58", or no new
+    value at all ("that number's wrong").
+    """
+    if previous is None:
+        return None
+    found = None
+    if called_wrong(line):
+        found = contrasted(line, previous, "command", reads, _told(previous))
+        if found is not None and previous.field in (field, "yes_no"):
+            found = found if found.fact is not None and field not in field_of(found.fact) else None
+    found = found or nothing_new(line, _told(previous))
+    return _commanded(found, typed) if found is not None else None
 
 
 def _told(previous: Previous | None) -> str | None:
@@ -165,6 +182,16 @@ def _commanded(found: Contrast, typed: str) -> Command:
         return Command(CommandName.CORRECT, values[0], found.fact)
     told = " or ".join(values) or None
     return Command(CommandName.CORRECT, told, found.fact, either=values)
+
+
+def _told_whole(line: str, part: str, previous: Previous, reads: Reads) -> str | None:
+    """The clause that tells the whole new answer beside the part of it that was wrong."""
+    for clause in line.split(", "):
+        figures = len(figures_in(clause))
+        whole = figures > len(figures_in(part)) and figures == len(figures_in(previous.text))
+        if whole and reads(previous.field, clause) and not _DENYING.search(clause):
+            return clause.strip(" .")
+    return None
 
 
 def _meant_for_it(anew: Restated, body: str, field: str, reads: Reads) -> bool:

@@ -164,9 +164,7 @@ def read(
         command = None
     if command is not None and not _is_answer(command, field, line, question):
         return command
-    changed = correction(
-        line, field, previous, typed, lambda f, t: _taken(f, t, choices if f == field else ())
-    )
+    changed = correction(line, field, previous, typed, _plainly(field, choices))
     if changed is not None and not _answers_here(changed, field, previous, choices):
         return changed
     excused = led(line, field)
@@ -196,11 +194,15 @@ def read(
     if not isinstance(found, Accepted) and field in _NUMERIC:
         found = second_thought(field, line, reads) or split_off(field, line, reads) or found
     result = _finished(field, line, standing(field, line, question, found, reads))
-    if not isinstance(result, Rejected):
+    if not isinstance(result, Rejected | AskBack):
+        return result
+    if (late := taken_back(line, field, previous, typed, _plainly(field, choices))) is not None:
+        return late
+    if isinstance(result, AskBack):
         return result
     if shrugged(line):
         return Unknown("You can't say.")
-    return asked_instead(line, field) or taken_back(line, previous) or result
+    return asked_instead(line, field) or result
 
 
 _NO_IDEA: Final = re.compile(
@@ -247,6 +249,11 @@ def _answers_here(
 def _reads(field: str, text: str, choices: Sequence[str], question: str = "") -> bool:
     """Whether a field reads a text as a plain answer."""
     return _taken(field, text, choices, question) is not None
+
+
+def _plainly(field: str, choices: Sequence[str]) -> Callable[[str, str], Values | None]:
+    """What any field reads in a text as a plain answer; the open one with its choices."""
+    return lambda other, text: _taken(other, text, choices if other == field else ())
 
 
 def _taken(field: str, text: str, choices: Sequence[str], question: str = "") -> Values | None:
