@@ -11,256 +11,28 @@ import re
 from functools import cache, lru_cache
 from typing import Final
 
+from intake.reading.not_requests import told_not_asked
 from intake.reading.questions import ASKS, asked_about
+from intake.reading.request_forms import formed
+from intake.reading.request_words import (
+    ALIAS,
+    ANSWERS,
+    FILLER,
+    GUESSED,
+    KEYS,
+    NOISE,
+    SEEING,
+    THINGS,
+    WEAK,
+)
 from intake.reading.result import Command, CommandName
-from intake.reading.words import words as words_of
 
 __all__ = ["as_command"]
 
-KEYS: Final[dict[CommandName, str]] = {
-    CommandName.SKIP: (
-        "leave it|leave it for now|leave it for later|leave that one|not right now|don't feel like"
-        " it"
-        "|leave this for later|leave that for later|leave it for later|save it for later|leave for"
-        " later"
-        "|skip|pass|next|next one|next question|move on|moving on|move along|go on"
-        "|keep going|carry on|onward|not now|later|come back to|come back later"
-        "|circle back|leave blank|leave it blank|proceed|continue|rather not|jump ahead"
-        "|skip ahead|skip over|skip past|do that one later|go to the next|on to the next"
-        "|go ahead to the next|no answer|don't want to answer|rather not answer"
-        "|not answering|won't answer|refuse to answer|no comment|next please|another one"
-        "|ask me something else|something else|go forward|forward|don't care"
-        "|doesn't matter|do not care|put that off|get to that later|deal with that later"
-        "|revisit|park that|park it|table that|hold that one|none of your business"
-        "|different question|ask another|ask me another|skp|skipp|jump over|let's leave"
-        "|bypass this|let's not do|let's not bother|don't do this one|no thanks|not this one"
-        "|give this one a miss|leave this one|leave that blank|leave this blank"
-        "|leave that one blank"
-        "|leave this one blank|put nothing|put nothing down|hold off on|set that aside|set it aside"
-        "|put a pin in|ask me later|ask me that later|get back to that|get back to that one"
-        "|get back to it|get back to you|come back to it|come back to this|circle back to that"
-        "|save that one|save that for later|not gonna bother|don't bother with|keep moving"
-        "|keep it moving|on to the next one|what else you got|what else"
-    ),
-    CommandName.BACK: (
-        "back|go back|goto previous|goto last|previous|prev|back up|backup|go backwards"
-        "|go backward|back one|one back|rewind|step back|last question|previous question"
-        "|question before|the one before|backtrack|back out|return to the last"
-        "|return to previous|back a step|up one|one before|back to the last"
-        "|back to the previous|backwards|go bak|bak|bck|to the last one|the last one again"
-        "|last one again"
-    ),
-    CommandName.UNDO: (
-        "last answer was wrong|that last answer was wrong|wrong one|oops wrong one|take that out"
-        "|take it out|take that last one out|take the last one out|pull that out"
-        "|undo|never mind|nevermind|nvm|scratch that|forget that|disregard|ignore that|delete"
-        "|erase|strike that|cancel|take that back|take it back|take back|clear that|wipe that"
-        "|retract|revert|ctrl z|didn't mean that|did not mean that|didn't mean to|wrong answer"
-        "|throw that out|toss that|unsay|scratch it|scratch the last|scratch my last"
-        "|scratch what|forget it|forget i said|forget what i|ignore my last|ignore the last"
-        "|ignore what i|remove that|remove the last|drop that|oops|whoops|that was wrong"
-        "|that's wrong|that was a mistake|that's a mistake|that's not right|pretend i didn't"
-        "|i take it back|back that out|discard|unenter|nix that|cross that out|strike the last"
-        "|strike it|strike my last|get rid of|scrap that|scratch this|kill that|made a mistake"
-        "|mistake|forget the last|wipe the last|clear the last|clear my last|void that|undu"
-        "|un do|scrap the last|scrap my last|scrap what|scrap it|scratch that one|lose that one"
-    ),
-    CommandName.WHY: (
-        "what's that got|what's it got|what has that got|got to do with|what's this got"
-        "|why|how come|what for|what's that for|what is that for|what's it for|what is it for"
-        "|what's this for|what is this for|does it matter|does that matter|does this matter"
-        "|why does it matter|what difference|what difference does it make"
-        "|what difference does that make|reason|the reason|who cares|what's the point"
-        "|what is the point|point of|what's that good for|what is that good for|what's it good for"
-        "|what good does that do|what's it matter|why bother|purpose|what good"
-        "|what good is|what do you need that for|what do you need it for"
-        "|what do you need this for|need that for|need to know that for|need this for"
-        "|relevance|relevant|why's that|whys that|what does that have to do"
-        "|what's that got to do|what has that to do|what does it have to do"
-        "|what do you want that for|what do you want it for|what do you want this for"
-        "|is that important|is this important|is it important|is that really necessary"
-        "|is that necessary|is this necessary|is it necessary|do you really need"
-        "|do you need that|do you really need that|what's it to you|so what"
-        "|how is that relevant|what will you do with|what do you do with|wherefore"
-        "|matter anyway|whats it for|whats that for|whats this for|whats the point|why ask"
-        "|why on earth|why in the world|wy|y tho|what do you care|need it for|how's that help"
-        "|how does that help|how does this help"
-    ),
-    CommandName.WHERE: (
-        "where|where do i|where is|where's|where would|where should|where exactly|which spot"
-        "|where at|what spot|where abouts|whereabouts"
-    ),
-    CommandName.HOW: (
-        "how do i|how do you|how would i|how should i|how can i|how|what's the trick|how to"
-        "|best way|what tool|how am i supposed to"
-    ),
-    CommandName.TYPICAL: (
-        "typical|what's typical|what's normal|what is normal|what's usual|what's common"
-        "|what's average|what should it be|what should that be|what would be normal"
-        "|what's a normal|what's a good|what do most|what's a typical"
-    ),
-    CommandName.HELP: (
-        "give me a hand|need a hand|help|help me|halp|hlep|commands|options|menu|huh|what do you"
-        " mean|what does that mean"
-        "|what does this mean|what do that mean|what's that mean|what does it mean"
-        "|don't understand|do not understand|don't get it|don't get|confused|lost me"
-        "|you lost me|i'm lost|stuck|explain|what can i say|what can i type"
-        "|what are my options|what are the options|instructions|not following|what's a"
-        "|what is a|what is an|what's an|what are|what am i looking|what am i supposed"
-        "|what are you asking|more info|clarify|elaborate|hint|example|define|eh"
-        "|what should i say|what should i type|what do i type|what do i say|what do i do"
-        "|what do you want|what do i put|what should i put|what am i supposed to put"
-        "|not sure what you mean|not sure what you're asking|no idea what you mean"
-        "|no idea what that is|don't know what that is|don't know what you mean"
-        "|don't know what that means|don't know what a|not sure what that is|never heard of"
-        "|what is that|what's that|what is it|what kind of answer|which one do you mean"
-        "|meaning|in english|plain english|what now|what are you talking about"
-        "|no idea what you're asking|don't know what you're asking|need help|i need help"
-        "|manual|info|what counts|not sure what you want|what is this|what's this"
-        "|how does this work|what am i meant|what am i meant to type|what am i meant to say"
-        "|what goes here|i don't follow|don't follow|what can you do|what do these mean"
-    ),
-    CommandName.REPEAT: (
-        "repeat|again|say again|say that again|come again|say what|pardon|pardon me"
-        "|what was the question|what was that|what was the question again|one more time"
-        "|what did you say|what did you ask|what'd you say|what'd you ask|didn't catch"
-        "|didn't hear|did not hear|missed that|restate|rephrase|read back|read that back"
-        "|ask again|excuse me|what's the question|what is the question|reread|re read"
-        "|what were you asking|you said what|ask me again|once more|the question|what|wat"
-        "|question again|what was it|run that by me|say it again|tell me again"
-        "|what did you want|what did you want to know|what was it you|read it again"
-        "|read that again|read me the question|show the question|couldn't hear|can't hear"
-        "|give me that again|hit me again|what you say|what'd you want|what again"
-        "|what was that again|what's that again|what is that again|wasn't listening"
-        "|wasn't paying attention|zoned out|can you say that again|one more|run by me"
-        "|run that question by me|run it by me|run this by me|by me again|by me one more time"
-        "|go over that again|go through that again|go over it again|shoot that at me again"
-        "|throw that at me again|say that one more time|didn't get that|didn't quite get"
-        "|missed the question|missed it|reword|reword that|reword the question"
-        "|put it another way|put that another way|read it to me|read me that|you cut out"
-        "|you broke up|you're breaking up|lost you|couldn't make that out|what'd i miss"
-    ),
-    CommandName.SHOW: (
-        "show|status|summary|summarize|recap|show me|what do you have|what have you got"
-        "|where are we|where do we stand|list|what do you know|review|how far along|verdict"
-        "|result|results|so far|what have i told you|what have i said|what did i say"
-        "|what did i tell you|progress"
-    ),
-    CommandName.QUIT: (
-        "gotta run to another call|have to run to another call|on another call|another call|got"
-        " another call|quit|exit|bye|goodbye|good bye|stop|gotta go|gotta run|have to run|got to"
-        " run"
-        "|need to run|gotta bounce|gotta leave|have to leave|time to go|time's up"
-        "|have to go|got to go|need to go|done|all done|i'm done|finished|i'm finished"
-        "|log out|logout|log off|logoff|sign out|we're done|were done|we are done"
-        "|head out|gotta head out|have to head out"
-        "|done for the day|done for today|bail|call it a day|call it quits|stop here"
-        "|stop the interview|stop the questions|goodnight|good night|i quit|that's all"
-        "|that is all|abort|shut down|close|close the program|close the app|get me out"
-        "|get out of here|go home|out of time|end|end it|end this|end the interview"
-        "|end session|knock off|save and quit|save and exit|wrap up|wrap it up|peace out"
-        "|see ya|see you|later gator|i'm out|heading out|pack it in|had enough|enough"
-        "|enough of this|that's enough|leave|i'm leaving|shut it down|shut this down"
-        "|kill it|no more|no more questions|stop asking|turn it off|turn this off"
-        "|signing off|sign off|hang up|quitting|quti|qiut|exti|i'm outta here|outta here"
-        "|finish later|pick this up later|pick it up later|pick this up tomorrow"
-        "|finish this later|finish tomorrow|continue later|continue tomorrow|resume later"
-        "|resume tomorrow|do this later|do the rest later|stop for now|that'll do"
-    ),
-    CommandName.FINISH: (
-        "finish|give me the answer|enough questions|finish now|finish up|final answer|conclude"
-        "|what's the verdict|just tell me the answer|that's all i know|that's all i have"
-        "|that's everything"
-    ),
-}
-"""What is said for each request; one phrase, one entry."""
-
-_FILLER: Final = words_of("""goofed messed mistyped give what's but and we're were off
-        ok okay please pls plz um umm uh uhh hmm hm er well so let's lets can could would will you
-        we i just hey now then want to like wanna should i'll we'll for me thanks thank thx right
-        real quick quickly maybe alright all actually man dude buddy bud sir ma'am kindly lemme
-        let gonna going go i'm im do no nah yeah yes ah oh sorry need have gotta got it this that
-        one ones the question questions answer answers entry last previous thing here up again a
-        an my of asking ask asked know matter even in on with them these those there over did does
-        be is are was about number figure out first second any what want program app step screen
-        everything wrote typed wanted had put entered gave some more today day until till back get
-        see type good value moment instead too way come from important care use going your info
-        information though really exactly time once mind hand looking point don't than whole stuff
-        anyway anyways tho bit for now today tonight tomorrow after think i'd id rather guess it's
-        its that's thats mean meant said say exactly measure measuring look find tell read reading
-        as at by if you're youre you'd answering damn heck hell freaking stupid dang bro mate
-        friend folks guys y'all us our how when while else please. sec second minute already don't
-        dont didn't cant can't won't not any anything anymore next skip both another soon spot
-        part bloody so many these been seriously kidding honestly hold wait phone dumb weird must
-        anybody supposed particular piece job take house unit duct ducts word term words jargon
-        help cause because want wants wanting needs needing know-how hang
-        meant make difference lost
-    """)
-"""Words that may stand around a key phrase without changing it."""
-
-_ALIAS: Final = {
-    "whats": "what's",
-    "thats": "that's",
-    "dont": "don't",
-    "didnt": "didn't",
-    "im": "i'm",
-    "u": "you",
-    "ur": "your",
-    "lets": "let's",
-    "pls": "please",
-    "plz": "please",
-    "ya": "you",
-    "yer": "your",
-    "cuz": "because",
-    "wha": "what",
-    "wut": "what",
-    "whut": "what",
-    "wanna": "want",
-    "r": "are",
-    "isnt": "isn't",
-    "doesnt": "doesn't",
-    "couldnt": "couldn't",
-    "wasnt": "wasn't",
-    "its": "it's",
-    "hows": "how's",
-    "whys": "why's",
-    "wheres": "where's",
-    "whos": "who's",
-    "questin": "question",
-    "qestion": "question",
-    "quesion": "question",
-    "nxt": "next",
-    "prevous": "previous",
-    "previus": "previous",
-    "repeet": "repeat",
-    "pleas": "please",
-    "pleez": "please",
-}
-
-_ANSWERS: Final = frozenset(
-    {
-        "why not",
-        "sure why not",
-        "yes",
-        "no",
-        "y",
-        "n",
-        "done",
-        "stop",
-        "out",
-        "back",
-        "end",
-        "close",
-        "enough",
-        "leave",
-        "reason",
-        "mistake",
-    }
-)
-"""What is no request when a yes or no is asked for, or a choice."""
-
+_YES_NO: Final = frozenset(("yes", "no", "yeah", "yep", "yup", "nope", "nah"))
 _LONGEST_WORDS: Final = 14
 _DIGIT: Final = re.compile(r"[0-9]")
+_ONE: Final = re.compile(r"(?<=this|that|last|next) 1\b(?![.x/'\"])")
 _WORD: Final = re.compile(r"[a-z]+(?:'[a-z]+)*")
 
 
@@ -269,7 +41,7 @@ def _by_phrase() -> dict[tuple[str, ...], CommandName]:
     table: dict[tuple[str, ...], CommandName] = {}
     for name, phrases in KEYS.items():
         for phrase in phrases.split("|"):
-            key = tuple(word for word in phrase.split() if word not in _NOISE)
+            key = tuple(word for word in phrase.split() if word not in NOISE)
             table.setdefault(key, name)
     return table
 
@@ -289,37 +61,53 @@ def _phrases_in(words: list[str]) -> list[tuple[int, int]]:
     by_first = _lengths_by_first()
     last = len(words)
     found = [(i, i + n) for i, w in enumerate(words) for n in by_first.get(w, ()) if i + n <= last]
-    return sorted(found, key=lambda place: place[0] - place[1])
+    return sorted(found, key=lambda place: (place[0] - place[1], words[place[0]] in WEAK))
 
 
-def as_command(text: str, field: str) -> Command | None:
+def as_command(text: str, field: str, *, strong: bool = False) -> Command | None:
     """The request that a normalised text is, or None if it is no request.
+
+    Args:
+        text: Normalised.
+        field: The kind of the open question.
+        strong: A word that is also an answer's ("end", "back") asks for nothing by itself.
 
     >>> as_command("next one please", "length").name.value
     'skip'
     >>> as_command("next to the furnace", "length") is None
     True
     """
+    if " 1" in text:
+        text = _ONE.sub(" one", text)
     if _DIGIT.search(text) or (not text.isascii() and any(map(str.isdigit, text))):
         return None
-    words = [_ALIAS.get(word, word) for word in _WORD.findall(text)]
-    if 1 < len(words) <= 8 and words[0] == "y":
+    words = [ALIAS.get(word, word) for word in _WORD.findall(text)]
+    if words and ((words[0] == "y" and 1 < len(words) <= 8) or words[0].rstrip("y") == "wh"):
         words[0] = "why"
-    words = [word for word in _respelt(words) if word not in _NOISE]
+    words = [word for word in _respelt(words) if word not in NOISE]
     if not words or len(words) > _LONGEST_WORDS:
         return None
-    if field in ("yes_no", "choice", "coil_state") and " ".join(words) in _ANSWERS:
+    if field in ("yes_no", "choice", "coil_state") and " ".join(words) in ANSWERS:
         return None
     table = _by_phrase()
+    if field == "yes_no" and len(words) > 1 and {words[0], words[-1]} & _YES_NO:
+        return None
+    form = formed(" ".join(words)) if field != "text" else None
     for i, end in _phrases_in(words):
+        if form is not None and end == i + 1:
+            return Command(form)
         name = table.get(tuple(words[i:end]))
         if name is None:
             continue
-        if end == i + 1 and words[i] in _WEAK and len(words) > _MOST_AROUND_WEAK:
+        if end == i + 1 and words[i] in WEAK and (strong or len(words) > _MOST_AROUND_WEAK):
             continue
         asked_for = _is_filler(words[:i], name) and _is_filler(words[end:], name)
-        if asked_for and _is_whole(words, words[:i] + words[end:], name):
+        if not asked_for or told_not_asked(words[:i], words[i:end], words[end:], name):
+            continue
+        if _is_whole(words, words[:i] + words[end:], name):
             return Command(name)
+    if form is not None:
+        return Command(form)
     if field != "text" and words[0] in ASKS and (asks := asked_about(" ".join(words))):
         return Command(asks)
     asked = _WHAT_IS.fullmatch(" ".join(words))
@@ -333,7 +121,7 @@ def _is_filler(words: list[str], name: CommandName) -> bool:
     table = _by_phrase()
     i = 0
     while i < len(words):
-        if words[i] in _FILLER or table.get((words[i],)) is name:
+        if words[i] in FILLER or table.get((words[i],)) is name:
             i += 1
         elif table.get(tuple(words[i : i + 2])) is name:
             i += 2
@@ -345,54 +133,23 @@ def _is_filler(words: list[str], name: CommandName) -> bool:
 
 
 _WHAT_IS: Final = re.compile(
-    r"(?:and |so |ok |um )?(?:what(?:'s| is| are| do you mean by)|define|explain"
+    r"(?:(?:and|so|ok|um|wait|uh|hey|sorry|now|hang on|hold on|huh|but) )*"
+    r"(?:what(?:'s| is| are| do you mean by)|define|explain"
     r"|how do you mean) (?:an? |the )?(?P<what>[a-z' ]{2,40})"
 )
 
-_NOISE: Final = words_of("""
-    even really exactly actually just please pls ok okay um uh hey well damn darn heck hell
-    freaking bloody like man dude
-""")
-"""Words that are left out before a key phrase is looked for."""
-
-_WEAK: Final = words_of(
-    """
-        stuck lost what enough done leave close end stop pass forward back again list review info
-        eh out bail manual hint example mistake reason purpose later finish show how where cancel
-        delete huh result results status finished another confused missed close proceed continue
-        next skip-it erase
-    """
-)
-"""Key words that ask for something only in a short text ("its stuck in there" doesn't)."""
-
 _MOST_AROUND_WEAK: Final = 5
-
-_GUESSED: Final = (
-    "skip",
-    "undo",
-    "quit",
-    "exit",
-    "repeat",
-    "previous",
-    "question",
-    "back",
-    "help",
-    "next",
-    "again",
-    "finish",
-    "nevermind",
-    "scratch",
-    "explain",
-    "cancel",
-    "please",
-)
 
 
 def _respelt(words: list[str]) -> list[str]:
     """Key words put right in a text of few words ("undoo")."""
     if len(words) > 5:
         return words
-    return [w if w in _known_words() or len(w) < 4 else _nearest(w) for w in words]
+    known = _known_words()
+    words = [
+        f"{w}g" if w not in known and w[-2:] == "in" and f"{w}g" in known else w for w in words
+    ]
+    return [w if w in known or len(w) < 4 else _nearest(w) for w in words]
 
 
 @cache
@@ -401,7 +158,7 @@ def _known_words() -> frozenset[str]:
     from intake.reading.vocabulary import vocabulary_words
 
     keys = {word for phrase in _by_phrase() for word in phrase}
-    return frozenset(keys) | _FILLER | PLAIN_WORDS | vocabulary_words()
+    return frozenset(keys) | FILLER | PLAIN_WORDS | vocabulary_words()
 
 
 @lru_cache(maxsize=512)
@@ -410,23 +167,15 @@ def _nearest(word: str) -> str:
     from rapidfuzz import process
     from rapidfuzz.distance import OSA
 
-    near = process.extract(word, _GUESSED, scorer=OSA.distance, score_cutoff=1, limit=2)
+    near = process.extract(word, GUESSED, scorer=OSA.distance, score_cutoff=1, limit=2)
     return str(near[0][0]) if len(near) == 1 else word
-
-
-_THINGS: Final = words_of("it it's its they they're that that's he she filter door")
-"""What is stuck, where it isn't the person who is."""
-
-
-_SEEING: Final = words_of("see find reach get tell follow can't couldn't where which to at")
-"""Words that make "the end" a place ("can't see the end")."""
 
 
 def _is_whole(words: list[str], rest: list[str], name: CommandName) -> bool:
     """Guards against filler that makes an answer of the phrase."""
-    if name is CommandName.HELP and "stuck" in words and words[0] in _THINGS:
+    if name is CommandName.HELP and "stuck" in words and words[0] in THINGS:
         return False
-    if name is CommandName.QUIT and "end" in words and set(words) & _SEEING:
+    if name is CommandName.QUIT and "end" in words and set(words) & SEEING:
         return False
     return not (
         words[0] in ("next", "back") and "to" in words[1:2] and "the" in rest and len(rest) > 3

@@ -10,6 +10,7 @@ from intake.reading.read import read
 from intake.reading.result import (
     Accepted,
     AskBack,
+    AskKind,
     Command,
     CommandName,
     Previous,
@@ -71,6 +72,8 @@ def as_mapping(reading: Reading) -> dict[str, Any]:
             ]
         return found
     if isinstance(reading, Command):
+        if reading.name is CommandName.CORRECT and (reading.either or not reading.value_text):
+            return _asked_back(reading)
         expect: dict[str, Any] = {"command": _OUTSIDE.get(reading.name, reading.name.value)}
         if reading.value_text is not None:
             expect["value_text"] = reading.value_text
@@ -85,6 +88,19 @@ def as_mapping(reading: Reading) -> dict[str, Any]:
             "kind": reading.kind.value,
         }
     return {"outcome": "unknown" if isinstance(reading, Unknown) else "reject", "why": reading.why}
+
+
+def _asked_back(correction: Command) -> dict[str, Any]:
+    """A correction that tells no one value, which the conversation asks about."""
+    told = [{"command": "correct", "value_text": value} for value in correction.either]
+    values = " or ".join(correction.either)
+    fact = correction.fact_words
+    return {
+        "outcome": "ask",
+        "readings": told,
+        "why": f"Which is it: {values}?" if told else "What should it be instead?",
+        "kind": AskKind.TWO_VALUES.value if told else AskKind.MISSING_PART.value,
+    } | ({"fact_words": fact} if fact else {})
 
 
 def describe(reading: Reading, field: str = "") -> str:

@@ -3,127 +3,32 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable
 from typing import Final
 
+from intake.reading.contrasts import Contrast, called_wrong, contrasted, wavering
+from intake.reading.correction_words import (
+    ANSWERING,
+    FACT,
+    MARKER,
+    NOT_OLD,
+    OLD_NEW,
+    ONLY_BREATH,
+    OWNED_UP,
+    PATTERNS,
+    SWAPPED,
+    TAIL,
+    WAS_ROLE,
+)
+from intake.reading.figures import figures_in
+from intake.reading.named_facts import field_of
 from intake.reading.restated import Restated, restated
 from intake.reading.result import Command, CommandName, Previous
+from intake.reading.value_words import Reads, bare_value
+from intake.reading.valueless import nothing_new
 from intake.reading.words import words
 
-__all__ = ["correction", "in_place"]
+__all__ = ["correction", "in_place", "taken_back"]
 
-_VALUE: Final = r"(?P<new>[^,;]*?\S)"
-_MARKER: Final = re.compile(
-    r"^(?:no,? ?)?(?:oh,? )?(?:(?:sorry|oops|whoops|woops|my bad|my mistake|correction"
-    r"|wait|hold on|hang on|hold up|actually|ope|ah|crap|shoot|scratch that|strike that"
-    r"|dang|darn|my apologies|apologies|pardon|er+|um+|uh|oh|no|never ?mind that|typo"
-    r"|fat fingered(?: it| that)?|ugh|oh no|forgive me|excuse me|i'm sorry|im sorry|nope"
-    r"|i was wrong|i misread(?: it| that)?|misread(?: it| that)?|wrong number|i messed up"
-    r"|messed that up|goofed|i goofed|mistyped|i mistyped|misspoke|i misspoke|i lied|mb"
-    r"|forget that|i take that back|disregard that|wrong|that was wrong|that's wrong"
-    r"|not right|that's not right|my error|i screwed up|screwed up|brain fart|nah|negative"
-    r"|i take it back|i had that wrong|got that wrong|i got that wrong|had it wrong"
-    r"|that wasn't right|no no|whoops a daisy|woopsie|oopsie|mistake"
-    r"|that was a mistake|scrap that|scratch that|(?:my )?fat fingers?"
-    r"|(?:i )?fat[- ]?fingered(?: it| that| that one)?"
-    r"|slip of the (?:finger|thumb)|wrong key|i hit the wrong key|typing error)(?:[\s,:;!]"
-    r"|[.-](?!\.?\d))+)+"
-)
-_OWNED_UP: Final = re.compile(
-    r"^[a-z' ]{0,40}\b(?:wrong|mistake|fix|correct\w*|typo|mis(?:typed|read|spoke|heard)"
-    r"|messed|screwed|goof\w*|flubbed|botched|fingers?|fingered)\b[a-z' ]{0,20}"
-    r"(?:[,:;]|[.-](?!\.?\d))\s*"
-)
-_PATTERNS: Final = (
-    re.compile(r"^(?:please |can you )?change (?P<old>[-+.]?[0-9]\S*) (?:to|into) (?P<new>.+)$"),
-    re.compile(
-        r"^(?!(?:set|put|fix|switch|adjust) (?:at|to|for|on|in|by|from|\d))"
-        r"(?:let'?s )?(?:please )?(?:can you )?(?:make|change|correct|fix|update|set"
-        r"|switch|edit|amend|adjust|revise|alter|put)(?: (?:that|it|this|the last one"
-        r"|my last answer|the last answer|last one|my answer|my last one|the previous one"
-        r"|that one|that last one|the last))?(?: (?:to|be|down|as|back to|into|read"
-        r"|say))* (?P<new>.+)$"
-    ),
-    re.compile(
-        r"^(?:i|it|that|this|the last one|the last answer|last one|that last one"
-        r"|my last answer|that one)?(?: (?:was|is))? ?(?:should|shoulda|should've|shouldve"
-        r"|supposed to|ought to|needs to|must|was supposed to|was meant to)(?: (?:be"
-        r"|(?:have |of )?(?:been|said|put|typed|written|entered|read)|say))+ (?P<new>.+)$"
-    ),
-    re.compile(
-        r"^(?:i )?(?:meant to (?:say|type|put|write|enter)|mean to say|meant|mean"
-        r"|was going to say|wanted to say) (?P<new>.+)$"
-    ),
-    re.compile(
-        r"^(?P<old>\S+) (?:should|shoulda|was supposed to|ought to)(?: (?:be|have been|say"
-        r"|read))+ (?P<new>.+)$"
-    ),
-    re.compile(
-        r"^(?:i )?(?:said|put|typed|wrote|entered|told you|gave you|had)(?: (?:it was"
-        r"|it is|down))? (?P<old>\S+(?: \S+)?),? ?(?:but|and|when|though|,)* ?(?:it'?s"
-        r"|it is|it was|i meant|meant|that'?s|its|should be|it should be|it'?s really"
-        r"|it'?s actually|really|actually|the real (?:one|number) is|i mean"
-        r"|should have been) (?P<new>.+)$"
-    ),
-    re.compile(
-        r"^(?:it'?s|its|it is|it was|that'?s|thats|that was|was) (?:actually|really) (?P<new>.+)$"
-    ),
-    re.compile(
-        r"^(?P<old>\S+) (?:was|is|isn'?t|wasn'?t) (?:wrong|right|a typo|off|bad"
-        r"|incorrect),? ?(?:it'?s|its|should be|make it|it was|it should be"
-        r"|i meant)? (?P<new>.+)$"
-    ),
-    re.compile(
-        r"^(?:that|the) (?P<old>[-+.]?\d[\d.]*) (?:was|should be|should have been|needs to be|is"
-        r" (?:really|actually|supposed to be)) (?:a |an |really |actually |supposed to be )*"
-        r"(?P<new>[-+.]?\d.*)$"
-    ),
-    re.compile(
-        r"^(?:on |for )?(?:the |my |that )?(?:last|previous) (?:one|answer|number),? (?:i meant"
-        r"|should be|should have been|was supposed to be|is|was) (?P<new>.+)$"
-    ),
-    re.compile(r"^change (?P<old>.+?) to (?P<new>.+)$"),
-    re.compile(r"^replace (?P<old>.+?) with (?P<new>.+)$"),
-)
-_ANSWERING: Final = (_PATTERNS[2], _PATTERNS[6])
-"""Patterns that, where nothing was answered before, are answers ("must be 18x8")."""
-
-_NOT_OLD: Final = re.compile(
-    r"^(?P<new>.+?),? ?\b(?:not|instead of|rather than|and not"
-    r"|no)\b (?P<old>[^,]+?)(?:,? ?(?:sorry|my bad|my mistake|oops|my apologies|typo"
-    r"|whoops))?$"
-)
-_OLD_NEW: Final = re.compile(
-    r"^(?:not|it'?s not|its not|it isn'?t|wasn'?t|it wasn'?t"
-    r"|that'?s not) (?P<old>[^,;]+?)(?:[,;] ?(?:but |it'?s |its |it was |make it "
-    r"|rather )?| but (?:rather )?| it'?s | - | its | it was | make it | i meant "
-    r"| rather )(?P<new>.+)$"
-)
-_TAIL: Final = re.compile(
-    r"^(?P<new>.+?)[\s,.-]+(?:sorry|my bad|my mistake|oops|whoops|typo|i mean|i meant"
-    r"|correction|my apologies|(?:i )?misread(?: it| that)?|(?:i )?mistyped(?: it| that)?"
-    r"|(?:i )?misspoke|(?:my )?fat fingers?|(?:i )?fat[- ]?fingered(?: it| that)?|i goofed)[.!]?$"
-)
-_WAS_ROLE: Final = re.compile(
-    r"^(?:that|the last one|last one|that one|it|that number"
-    r"|that reading)(?: (?:last )?(?:one|number|reading|answer))?(?:'s| was"
-    r"| is)(?: actually| really)? (?:for |on )?(?:the "
-    r"|my )?(?P<fact>[a-z][a-z -]{2,40}?)(?: one| side| number"
-    r"| reading)?(?:,? not (?:the )?[a-z ]+)?$"
-)
-_SWAPPED: Final = re.compile(
-    r"\b(?:other way (?:a)?round|swap (?:those|them|that|the two)|switch (?:those|them"
-    r"|the two)|reverse (?:those|them|that)|flip (?:those|them|that)|got (?:those|them"
-    r"|that) (?:backwards?|mixed up|reversed|switched)|(?:those|they"
-    r"|them) are (?:backwards?|swapped|reversed)|i had (?:those|them|it) backwards?"
-    r"|vice versa|had (?:those|them) (?:backwards?|reversed|switched|mixed up))\b"
-)
-_FACT: Final = re.compile(
-    r"^(?:the |my |that )?(?P<fact>(?:(?!was\b|is\b|should\b|are\b)[a-z]+(?![a-z]) ?){1,4}?)(?:'s"
-    r"| is| was| should be| should have been| are|:)? (?:actually |really |supposed to be "
-    r"|meant to be )?(?P<new>(?:[-+.]?\d|[a-z]+teen|[a-z]+ty\b|one|two|three|four|five|six"
-    r"|seven|eight|nine|ten|eleven|twelve).*)$"
-)
 _TOLD_BEFORE: Final = re.compile(
     r"(?<=\w) (?:that )?i (?:gave you|gave|told you|put in|put down|put|entered|typed(?: in)?"
     r"|said|wrote"
@@ -169,7 +74,7 @@ def correction(
     field: str,
     previous: Previous | None,
     typed: str,
-    reads: Callable[[str, str], bool],
+    reads: Reads,
 ) -> Command | None:
     """The correction that a normalised text is, or None.
 
@@ -178,34 +83,118 @@ def correction(
         field: The kind of the open question.
         previous: The last stored answer, or None.
         typed: The text as typed, from which the new value is taken where it stands there as is.
-        reads: Whether a field reads a text; tells a corrected word ("flex, not tin") from chat.
+        reads: What a field reads in a text; tells a corrected word ("flex, not tin") from chat.
 
     >>> before = Previous("length", "11")
-    >>> correction("my bad, 17 not 11", "length", before, "", lambda f, t: False).value_text
+    >>> correction("my bad, 17 not 11", "length", before, "", lambda f, t: None).value_text
     '17'
     """
     if len(line) > 160 or _CONTRAST.match(line) or _NONE_OF_IT.match(line):
         return None
-    body = _OWNED_UP.sub("", _MARKER.sub("", line)).strip()
-    marked = body != line
+    body = OWNED_UP.sub("", MARKER.sub("", line)).strip()
+    marked = body != line and ONLY_BREATH.match(line[: len(line) - len(body)]) is None
+    before = body
     if "i " in body and (without := _TOLD_BEFORE.sub("", body)) != body:
         body = without
-    elif previous is not None:
-        swapped = _SWAPPED.search(line) is not None
+    elif previous is not None and _FOR_OLD.search(line) and (told := _told(previous)):
+        turned = contrasted(line, previous, field, reads, told)
+        if turned is not None and told in line:
+            return _commanded(turned, typed)
+    if previous is not None and body == before:
+        swapped = SWAPPED.search(line) is not None
         anew = restated(body, previous, reads, marked=marked or swapped)
         if anew is not None and _meant_for_it(anew, body, field, reads):
-            return Command(CommandName.CORRECT, _as_typed(anew.value, typed), None, anew.old)
-    if _SWAPPED.search(line):
+            if both := wavering(anew.value, previous.field, reads) or wavering(
+                line, previous.field, reads, twice=True
+            ):
+                return _commanded(Contrast(both), typed)
+            if anew.old is not None and (full := _told_whole(line, anew.value, previous, reads)):
+                return Command(CommandName.CORRECT, _as_typed(full, typed))
+            value = bare_value(anew.value, previous.field, reads)
+            return Command(CommandName.CORRECT, _as_typed(value, typed), None, anew.old)
+    if SWAPPED.search(line):
         return Command(CommandName.CORRECT, None, "swap")
-    found = _by_pattern(body, marked, field, previous) or _by_word(body, marked, previous, reads)
+    found = _by_pattern(body, marked, field, previous) or _by_word(
+        body, marked, field, previous, reads
+    )
     if found is None:
+        return _by_contrast(line, previous, field, reads, typed)
+    new, fact = found
+    if new is not None and _DENIED.match(new) and (previous is None or previous.field != "yes_no"):
+        return _by_contrast(line, previous, field, reads, typed)
+    if new is None:
+        return Command(CommandName.CORRECT, None, fact)
+    new = new.strip(" ,!;:").rstrip(".- ")
+    if previous is not None and (both := wavering(new, previous.field, reads)):
+        return _commanded(Contrast(both, fact), typed)
+    kinds = (*field_of(fact or ""), *((previous.field,) if previous is not None else ()))
+    kind = next((kind for kind in kinds if reads(kind, new) is not None), None)
+    if kind is None:
+        contrast = _by_contrast(line, previous, field, reads, typed)
+        if contrast is not None and (contrast.value_text or "\n").lower() in new:
+            return contrast
+    if kind is None and not any(figure.text != "one" for figure in figures_in(new)):
         return None
-    value, fact = found
-    value = value.strip(" ,!;:").rstrip(".- ") if value is not None else None
-    return Command(CommandName.CORRECT, _as_typed(value, typed) or None, fact)
+    bare = bare_value(new, kind or (kinds[0] if kinds else field), reads)
+    return Command(CommandName.CORRECT, _as_typed(bare, typed) or None, fact)
 
 
-def _meant_for_it(anew: Restated, body: str, field: str, reads: Callable[[str, str], bool]) -> bool:
+def _by_contrast(
+    line: str, previous: Previous | None, field: str, reads: Reads, typed: str
+) -> Command | None:
+    if previous is None and field != "command":
+        return None
+    told = _told(previous)
+    found = contrasted(line, previous, field, reads, told)
+    if found is None and field == "command":
+        found = nothing_new(line, told)
+    return _commanded(found, typed) if found is not None else None
+
+
+def taken_back(
+    line: str, field: str, previous: Previous | None, typed: str, reads: Reads
+) -> Command | None:
+    """The correction that a normalised text is which the open question can't take, or None.
+
+    Here a milder word is enough than where it could be an answer: "temp should be 58", or no new
+    value at all ("that number's wrong").
+    """
+    if previous is None:
+        return None
+    found = None
+    if called_wrong(line):
+        found = contrasted(line, previous, "command", reads, _told(previous))
+        if found is not None and previous.field in (field, "yes_no"):
+            found = found if found.fact is not None and field not in field_of(found.fact) else None
+    found = found or nothing_new(line, _told(previous))
+    return _commanded(found, typed) if found is not None else None
+
+
+def _told(previous: Previous | None) -> str | None:
+    from intake.reading.clean import normalise
+
+    return normalise(previous.text) if previous is not None else None
+
+
+def _commanded(found: Contrast, typed: str) -> Command:
+    values = tuple(_as_typed(value, typed) or value for value in found.values)
+    if len(values) == 1:
+        return Command(CommandName.CORRECT, values[0], found.fact)
+    told = " or ".join(values) or None
+    return Command(CommandName.CORRECT, told, found.fact, either=values)
+
+
+def _told_whole(line: str, part: str, previous: Previous, reads: Reads) -> str | None:
+    """The clause that tells the whole new answer beside the part of it that was wrong."""
+    for clause in line.split(", "):
+        figures = len(figures_in(clause))
+        whole = figures > len(figures_in(part)) and figures == len(figures_in(previous.text))
+        if whole and reads(previous.field, clause) and not _DENYING.search(clause):
+            return clause.strip(" .")
+    return None
+
+
+def _meant_for_it(anew: Restated, body: str, field: str, reads: Reads) -> bool:
     """Whether a new value is meant for the last answer, not for another or the open question."""
     if anew.old is not None:
         return True
@@ -223,22 +212,24 @@ def _as_typed(value: str | None, typed: str) -> str | None:
 
 
 def _by_word(
-    body: str, marked: bool, previous: Previous | None, reads: Callable[[str, str], bool]
+    body: str, marked: bool, field: str, previous: Previous | None, reads: Reads
 ) -> tuple[str, None] | None:
     """A correction by a word: "no its yes", "flex not tin", "i meant no"."""
     if previous is None:
         return None
-    for pattern in (_OLD_NEW, _NOT_OLD):
+    for pattern in (OLD_NEW, NOT_OLD):
         match = pattern.match(body)
         if match and _same(match["old"], previous.text) and reads(previous.field, match["new"]):
             return _clean_new(match["new"]), None
         if match and marked and previous.field == "duct" and reads("material", match["new"]):
             return _clean_new(match["new"]), None
-    for pattern in _PATTERNS[:4]:
+    for pattern in PATTERNS[:4]:
         match = pattern.match(body)
         if match and reads(previous.field, _clean_new(match["new"])):
             return _clean_new(match["new"]), None
     new = _clean_new(body)
+    if not marked and reads(field, body):
+        return None
     if (marked or new != body) and reads(previous.field, new) and not _same(new, previous.text):
         return new, None
     return None
@@ -249,6 +240,10 @@ def _denies(body: str) -> bool:
     return _DENYING.search(body) is not None
 
 
+_DENIED: Final = re.compile(r"(?:not|isn'?t|wasn'?t|never)\b")
+_FOR_OLD: Final = re.compile(
+    r"\b(?:change|switch|swap|trade|flip|turn) (?:the|that|my|it)\b.* (?:to|for|with|into) "
+)
 _DENYING: Final = re.compile(r"no|n't|nt\b|instead|rather")
 
 
@@ -270,14 +265,14 @@ def _by_pattern(
 ) -> tuple[str | None, str | None] | None:
     told = previous.text if previous is not None else None
     standing = previous is not None or field == "command"
-    for pattern in (_OLD_NEW, _NOT_OLD) if _denies(body) else ():
+    for pattern in (OLD_NEW, NOT_OLD) if _denies(body) else ():
         match = pattern.match(body)
         if match and _DIGIT.search(match["old"]) and _DIGIT.search(match["new"]):
             named = standing and _split_fact(match["new"])[1] is not None
             if (told is not None and _same(match["old"], told)) or (marked and standing) or named:
                 return _split_fact(match["new"])
-    for pattern in _PATTERNS:
-        if not standing and pattern in _ANSWERING:
+    for pattern in PATTERNS:
+        if not standing and pattern in ANSWERING:
             continue
         match = pattern.match(body)
         if match and _DIGIT.search(match["new"]):
@@ -289,10 +284,10 @@ def _by_pattern(
                 return new, old
             return _split_fact(new)
     if standing:
-        tail = _TAIL.match(body)
+        tail = TAIL.match(body)
         if tail and _DIGIT.search(tail["new"]):
             return _split_fact(_clean_new(tail["new"]))
-    match = _WAS_ROLE.match(body)
+    match = WAS_ROLE.match(body)
     if (
         match
         and set(match["fact"].split()) & _FACT_WORDS
@@ -337,7 +332,7 @@ def _clean_new(new: str) -> str:
     meant = _MEANT.search(new)
     if meant is not None:
         new = meant["new"]
-    match = _NOT_OLD.match(new)
+    match = NOT_OLD.match(new)
     if match and _DIGIT.search(match["new"]) and _DIGIT.search(_THAT_ONE.sub("", match["old"])):
         new = match["new"]
     new = re.sub(
@@ -364,7 +359,7 @@ def _clean_new(new: str) -> str:
 def _split_fact(new: str) -> tuple[str, str | None]:
     """ "the filter is 20x25" names another fact."""
     new = _clean_new(new)
-    match = _FACT.match(new)
+    match = FACT.match(new)
     if match and set(match["fact"].split()) & _FACT_WORDS:
         return match["new"], match["fact"].strip()
     return new, None

@@ -13,7 +13,7 @@ from intake.reading.asks import WANTED, wrong_quantity
 from intake.reading.bounds import BELIEVABLE
 from intake.reading.clean import LONGEST_ANSWER, LONGEST_PASTE, normalise, plain_line
 from intake.reading.commands import as_command
-from intake.reading.corrections import correction
+from intake.reading.corrections import correction, taken_back
 from intake.reading.counts import read_count, read_percent, read_year
 from intake.reading.duct import read_duct
 from intake.reading.echo import echo
@@ -23,8 +23,10 @@ from intake.reading.filters import read_filter
 from intake.reading.fittings import read_fittings
 from intake.reading.grilles import read_grille
 from intake.reading.heat import read_capacity, read_efficiency
+from intake.reading.last_questions import asked_instead
 from intake.reading.length import read_area, read_elevation, read_length
 from intake.reading.manner import cant_say, excuse, sureness
+from intake.reading.not_requests import shrugged, without_exclaimed_why
 from intake.reading.numbers import something_else
 from intake.reading.owned import (
     without_clock,
@@ -159,8 +161,12 @@ def read(
     line = normalise(typed)
     if not line:
         return Rejected(f"Nothing was typed. I need {wanted}.")
+    if "why" in line:
+        line = without_exclaimed_why(line)
     command = as_command(line, field)
-    if command is not None and command.name is CommandName.HELP and _NO_IDEA.search(line):
+    if command is not None and (
+        shrugged(line) or (command.name is CommandName.HELP and _NO_IDEA.search(line))
+    ):
         return Unknown("You can't say.")
     if command is not None and previous is not None and sets_anew(line):
         command = None
@@ -171,24 +177,24 @@ def read(
         ends = (low, high) if other == field else (None, None)
         return _read_field(other, part, question, choices, *ends)
 
-    changed = correction(
-        line, field, previous, typed, lambda f, t: _reads(f, t, choices if f == field else ())
-    )
+    changed = correction(line, field, previous, typed, _plainly(field, choices))
     if changed is not None and not (
         _answers_here(changed, field, previous, choices)
         or _takes_back_itself(field, line, previous, reads)
     ):
         return changed
-    if "," in line or " - " in line:
-        excused = led(line, field)
-        if excused is not None and not _reads(field, excused[1], choices, question):
-            return excused[0]
+    excused = led(line, field)
+    if excused is not None and not _reads(field, excused[1], choices, question):
+        return excused[0]
     if field in _PASTED and not cant_say(line):
         return Rejected(f"I need {wanted}.")
     if field in _PASTED:
         return Unknown("You can't say.")
     if field == "command":
-        return Unknown("You can't say.") if cant_say(line) else Rejected(f"I need {wanted}.")
+        if (asked := asked_instead(line, field)) is not None:
+            return asked
+        known = not (cant_say(line) or shrugged(line))
+        return Rejected(f"I need {wanted}.") if known else Unknown("You can't say.")
 
     if field in _NUMERIC and _ACKNOWLEDGED.fullmatch(line):
         return Rejected(f"I still need {wanted}.")
@@ -204,7 +210,16 @@ def read(
     found = reads(field, line)
     if not isinstance(found, Accepted) and field in _NUMERIC:
         found = split_off(field, line, reads) or found
-    return _finished(field, line, standing(field, line, question, found, reads))
+    result = _finished(field, line, standing(field, line, question, found, reads))
+    if not isinstance(result, Rejected | AskBack):
+        return result
+    if (late := taken_back(line, field, previous, typed, _plainly(field, choices))) is not None:
+        return late
+    if isinstance(result, AskBack):
+        return result
+    if shrugged(line):
+        return Unknown("You can't say.")
+    return asked_instead(line, field) or result
 
 
 _NO_IDEA: Final = re.compile(
@@ -270,9 +285,20 @@ def _takes_back_itself(
 
 def _reads(field: str, text: str, choices: Sequence[str], question: str = "") -> bool:
     """Whether a field reads a text as a plain answer."""
+    return _taken(field, text, choices, question) is not None
+
+
+def _plainly(field: str, choices: Sequence[str]) -> Callable[[str, str], Values | None]:
+    """What any field reads in a text as a plain answer; the open one with its choices."""
+    return lambda other, text: _taken(other, text, choices if other == field else ())
+
+
+def _taken(field: str, text: str, choices: Sequence[str], question: str = "") -> Values | None:
+    """What a field reads in a text as a plain answer, or None."""
     if field not in WANTED or field in _PASTED or field in ("command", "text"):
-        return False
-    return isinstance(_read_field(field, text, question, choices, None, None), Accepted)
+        return None
+    found = _read_field(field, text, question, choices, None, None)
+    return found.values if isinstance(found, Accepted) else None
 
 
 _ALSO_ANSWERS: Final = frozenset(

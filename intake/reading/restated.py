@@ -9,17 +9,14 @@ question that was answered before.
 from __future__ import annotations
 
 import re
-from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Final
 
 from intake.reading.figures import figures_in
 from intake.reading.result import Previous
+from intake.reading.value_words import Reads
 
 __all__ = ["Restated", "looked_again", "owns_up", "replaced", "restated", "sets_anew"]
-
-Reads = Callable[[str, str], bool]
-"""Whether a field reads a text as a plain answer."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -168,10 +165,13 @@ _DIGITS: Final = re.compile(
 _HINT: Final = re.compile(
     r"\bnot\b|instead|rather|n'?t\b|never|in place|opposed|wrote|\bput|typed|said|entered|\bhad\b"
     r"|gave|told|keyed|\bhit|call|logged|punched|mis|typo|finger|keyboard|phone|thumb|auto|digit"
-    r"|number|figure|zero|decimal|\bpoint|\bdot\b|back|upside|wrong|error|bad\b|fault|goof|mess|screw"
-    r"|botch|flub|slip|brain|nuts|rats|doh|shucks|arg|ack\b|yikes|jeez|geez|dam|dang|darn|crud|blast"
+    r"|number|figure|zero|decimal|\bpoint|\bdot\b|back|upside|wrong|error|bad\b|fault|goof|mess"
+    r"|screw"
+    r"|botch|flub|slip|brain|nuts|rats|doh|shucks|arg|ack\b|yikes|jeez|geez|dam|dang|darn|crud"
+    r"|blast"
     r"|bother|bah|whoa|heck|drat|nope|nah|sorry|apolog|oops|again|twice|over|check|look|found"
-    r"|re-?(?:measure|tape|count|test|read|ran|did)|fix|change|correct|update|amend|edit|redo|strike"
+    r"|re-?(?:measure|tape|count|test|read|ran|did)|fix|change|correct|update|amend|edit|redo"
+    r"|strike"
     r"|scratch|scrap|make|switch|\bset\b|mark|flip|revise|turn|enter|write|should|meant|actually"
     r"|really|way (?:a)?round"
 )
@@ -197,7 +197,16 @@ def sets_anew(line: str) -> bool:
     >>> sets_anew("actually put yes for that last question"), sets_anew("last question")
     (True, False)
     """
-    return _PUT_FOR.match(line) is not None
+    return _PUT_FOR.match(line) is not None or _TURNED.search(line) is not None
+
+
+_TURNED: Final = re.compile(
+    r"\b(?:it'?s|it is|it was|make (?:it|that)|should be|should have been|change it to|i meant"
+    r"|meant|i mean"
+    r"|put|answer is|say) (?:an? |really |actually )*(?:yes|no|yeah|yep|nope)$|(?<=[a-z]),"
+    r" (?:yes|yep|nope)$"
+)
+"""An answer in a word behind what takes the last one back ("i take it back, it is a yes")."""
 
 
 def looked_again(line: str) -> bool:
@@ -215,7 +224,8 @@ def restated(line: str, previous: Previous, reads: Reads, *, marked: bool) -> Re
         marked: Such words were there.
 
     >>> before = Previous("static_pressure", ".74")
-    >>> restated("misread the gauge, it's .47", before, lambda f, t: t == ".47", marked=False).value
+    >>> reads = lambda f, t: {"inwc": 0.47} if t == ".47" else None
+    >>> restated("misread the gauge, it's .47", before, reads, marked=False).value
     '.47'
     """
     if _HINT.search(line) is None and not marked:
@@ -285,7 +295,9 @@ def _tells(clause: str, previous: Previous, reads: Reads) -> bool:
     """Whether a clause holds anything of an answer."""
     if any(figure.text != "one" for figure in figures_in(clause)):
         return True
-    return reads(previous.field, clause) or (previous.field == "duct" and reads("material", clause))
+    return bool(
+        reads(previous.field, clause) or (previous.field == "duct" and reads("material", clause))
+    )
 
 
 def _value_in(

@@ -176,12 +176,15 @@ class Command:
         value_text: For a correction, the new value as it was typed; None if no value was given.
         fact_words: For a correction or a question, the words that name the fact meant.
         old_text: For a correction, the value that is taken back, where it is said.
+        either: For a correction, the two values between which the person wavers; `value_text`
+            then holds both as they were said.
     """
 
     name: CommandName
     value_text: str | None = None
     fact_words: str | None = None
     old_text: str | None = None
+    either: tuple[str, ...] = ()
 
 
 Reading: TypeAlias = Accepted | AskBack | Unknown | Rejected | Command
