@@ -49,6 +49,7 @@ from intake.reading.temperature import read_rise_range, read_temperature
 from intake.reading.unit_doubt import unit_doubt
 from intake.reading.words import words
 from intake.reading.yes_no import read_yes_no
+from intake.reading.yes_no_bounds import by_bound
 
 __all__ = ["FIELDS", "read"]
 
@@ -247,7 +248,9 @@ def _is_answer(command: Command, field: str, line: str, question: str) -> bool:
     """Whether what could be a request answers a yes or no question ("uh huh", "why not")."""
     if field != "yes_no" or command.name not in _ALSO_ANSWERS:
         return False
-    return isinstance(read_yes_no(line, question), Accepted)
+    return by_bound(line, question) is not None or isinstance(
+        read_yes_no(line, question), Accepted
+    )
 
 
 def _finished(field: str, line: str, found: Reading | None) -> Reading:

@@ -17,6 +17,18 @@ from intake.reading.manner import cant_say
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Unknown
 from intake.reading.yes_no_alternatives import by_alternative
 from intake.reading.yes_no_axes import AXES
+from intake.reading.yes_no_bounds import Place, by_bound
+from intake.reading.yes_no_clauses import (
+    by_parts,
+    concluded,
+    insisted,
+    only_of_then,
+    standing_clause,
+)
+from intake.reading.yes_no_named import by_named, with_not_a_one
+from intake.reading.yes_no_predicates import by_predicate
+from intake.reading.yes_no_sayings import in_plain_answer, is_between
+from intake.reading.yes_no_subject import of_the_trade
 from intake.reading.yes_no_turns import (
     ANOTHERS,
     ASKS_THE_PAST,
@@ -36,6 +48,7 @@ from intake.reading.yes_no_turns import (
     WAS,
     WITH_OR_WITHOUT,
 )
+from intake.reading.yes_no_untried import not_found_out
 from intake.reading.yes_no_words import (
     ALL,
     ALONE,
@@ -96,8 +109,19 @@ def _poles_in(words: list[str]) -> list[tuple[str, int]]:
 
 
 def _negated(words: list[str], i: int) -> bool:
-    before = list(words[max(0, i - 4) : i])
-    return sum(word in NEGATIONS and word != "any" for word in before) % 2 == 1
+    """Whether a negation reaches a word.
+
+    One negation more doesn't take another back ("never had no rust", "not wet, not dry"), but where
+    they touch ("doesn't not run"), or the second is "without".
+    """
+    before = [word for word in words[max(0, i - 4) : i] if word != "any"]
+    places = [k for k, word in enumerate(before) if word in NEGATIONS]
+    if len(places) > 1 and before[places[0]] == "no":
+        places = places[1:]
+    if len(places) < 2:
+        return bool(places)
+    last, other = places[-1], places[-2]
+    return not (last - other == 1 or before[last] in ("without", "free"))
 
 
 def _by_question(words: list[str], question: str) -> set[bool]:
@@ -128,7 +152,7 @@ def _by_question(words: list[str], question: str) -> set[bool]:
     }
     if len(asked_poles) == 1 and len(said_poles) == 1:
         axes = {axis for axis, _ in asked}
-        if axes & {"condition", "clean", "running", "tight", "dry"}:
+        if axes & {"condition", "clean", "running", "tight"}:
             return {said_poles == asked_poles}
     return set()
 
@@ -157,7 +181,14 @@ def _rest_of(clause: str) -> list[str]:
 def read_yes_no(text: str, question: str) -> Reading | None:
     """Read a yes or no from normalised text; None if it holds neither."""
     text = re.sub(r"(?<=[a-z])-(?=[a-z])", " ", text)
-    text = plainly(_MAYBE_YES.sub(r"probably \1", _respelt(text)))
+    text = _MAYBE_YES.sub(r"probably \1", with_not_a_one(_respelt(text)))
+    text = plainly(in_plain_answer(_SURE_OF.sub("pretty sure ", text), question))
+    if not_found_out(text, question):
+        return Unknown("You can't say.")
+    early = _which(question) if is_between(text, question) else _by_whole(text, question)
+    if early is not None:
+        return early
+    text = insisted(text) or concluded(text) or standing_clause(text, question) or text
     asked = question.lower()
     both = BOTH.search(text) is not None or contradicts_itself(text) or ONE_SAYS.search(text)
     if IRONY.fullmatch(text):
@@ -207,6 +238,8 @@ def read_yes_no(text: str, question: str) -> Reading | None:
         )
         if by_access and verdict in (None, False):
             return Accepted({"yes": False})
+        if verdict == "both" and not _doesnt_know(text):
+            return _which(question)
         if verdict is None or verdict == "both" or not (_said_too(text) or by_access):
             return Unknown("You can't say.")
     if verdict is not None and _is_of_another(text, asked, axes):
@@ -218,13 +251,58 @@ def read_yes_no(text: str, question: str) -> Reading | None:
         verdict = _of_a_part(verdict, asked, text)
     if verdict is None:
         telling = _poles_in(WORD.findall(text))
-        return _which(question) if mixed or telling or MIXED.search(text) else None
+        told = mixed or telling or MIXED.search(text) or of_the_trade(text, question)
+        return _which(question) if told else None
     if verdict == "both":
         return _which(question)
     if NEGATED_QUESTION.search(asked) and _is_bare(text):
         return _which(question)
     values: dict[str, bool] = {"yes": bool(verdict)}
     if UNSURE.search(NO_DOUBT.sub(" ", text)):
+        values["sure"] = False
+    return Accepted(dict(values))
+
+
+_PLAIN_START: Final = re.compile(
+    r"(?:(?P<yes>yes+|yeah|yea|yep|yup|ya)|no+|nope|nah|naw)\b(?! (?:more|less|bigger))"
+)
+_SURE_OF: Final = re.compile(
+    r"\b(?:[6-9][05-9]|[6-9]\d) ?(?:%|pct|percent|per cent) (?:sure|certain|positive)(?: that)?,? "
+)
+
+
+def _by_whole(text: str, question: str) -> Reading | None:
+    """What a text says as a whole: against a bound, of the past alone, part by part, by name."""
+    place = by_bound(text, question)
+    if place is not None:
+        return _against(place, text, question)
+    then = only_of_then(text, question)
+    if then is not None:
+        return _which(question) if then == "ask" else Accepted({"yes": False})
+    parts = by_parts(text, question)
+    if parts is not None:
+        return _which(question) if parts == "ask" else Accepted({"yes": parts is True})
+    named = by_predicate(text, question)
+    if named is None:
+        named = by_named(text, question)
+    if named is not None:
+        return Accepted({"yes": named})
+    return None
+
+
+def _against(place: Place, text: str, question: str) -> Reading | None:
+    """The answer that a figure gives, unless a plain yes or no beside it says the other thing."""
+    said = _PLAIN_START.match(text)
+    plain = None if said is None else said["yes"] is not None
+    if place is Place.UNMEASURED:
+        return None if plain is True else Unknown("You can't say.")
+    if place is Place.OPEN:
+        return None if plain is not None else _which(question)
+    yes = place is Place.YES
+    if plain is not None and plain is not yes:
+        return _which(question)
+    values: dict[str, bool] = {"yes": yes}
+    if UNSURE.search(text):
         values["sure"] = False
     return Accepted(dict(values))
 

@@ -31,10 +31,21 @@ _GROUPS: Final[tuple[dict[str, re.Pattern[str]], ...]] = tuple(
         },
     )
 )
+_PLACES: Final = _GROUPS[1]
 _STAGES: Final = _GROUPS[2]
+_SOMEWHERE: Final = re.compile(
+    r"\b(?:in|on|above|under|below|inside|through) (?:the |a |an |your |their )?(?:attic|loft"
+    r"|basement|cellar|crawl\w*|slab|concrete|garage|(?:\w+ )?closet)\b"
+)
+"""A question of where something is, and not of the attic itself."""
 _PARTLY: Final = re.compile(
     r"\b(?:half|some|part|partly|mostly|and|or|but|both|most|not|no|isn'?t|except|maybe)\b"
 )
+_NOT_THAT: Final = re.compile(
+    r"^(?:no,? |nope,? )?(?:it'?s )?not (?:in |on )?(?:the |a )?[a-z]+ ?(?:,|but|-|;)+ ?"
+    r"|, ?not (?:in |on )?(?:the |a )?[a-z]+$"
+)
+"""What is denied beside what is so ("not the attic, the crawl")."""
 _LONGEST: Final = 6
 """Words of an answer that is taken so; a longer one says more."""
 
@@ -47,11 +58,14 @@ def by_alternative(text: str, question: str) -> bool | None:
     >>> by_alternative("basement", "Are the ducts in the attic?")
     False
     """
+    text = _NOT_THAT.sub("", text)
     if len(text.split()) > _LONGEST or (_PARTLY.search(text) and "high and low" not in text):
         return None
     asked_line = question.lower()
     for group in _GROUPS:
         if group is _STAGES and "stage" not in asked_line:
+            continue
+        if group is _PLACES and not _SOMEWHERE.search(asked_line):
             continue
         asked = [name for name, words in group.items() if words.search(asked_line)]
         said = [name for name, words in group.items() if words.search(text)]

@@ -1,0 +1,106 @@
+"""Questions whose own verb tells what an answer must be about: stops, gets smaller, matches, only.
+
+"It goes dead quiet" is a yes to "Does the whistle stop?" although quiet is the opposite of a
+whistle; "same size all the way" is a no to "Does the trunk step down?".
+"""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from intake.reading.scan import scanned
+
+__all__ = ["by_predicate"]
+
+_NOT: Final = re.compile(
+    r"\b(?:not|never|no|nope|nah|doesn'?t|don'?t|won'?t|isn'?t|didn'?t|hardly|without|barely"
+    r"|wouldn'?t)\b"
+)
+_MIXED: Final = re.compile(
+    r"\b(?:sometimes|but|usually|mostly|only|until|unless|if|depends|might|maybe|kinda|almost|some"
+    r"|half|partly)\b"
+)
+
+_ENDING_ASKED: Final = re.compile(
+    r"^(?:does|do|did|will|would|has|have) .*\b(?:stop|stops|quit|go away|cease|shut off|shut down"
+    r"|cut (?:out|off)|die down|turn off|end|kick off)\b(?! and)"
+)
+_ENDS: Final = re.compile(
+    r"\b(?:stops?|stopped|quits?|goes away|went away|shuts? (?:off|down|up)|cuts? (?:out|off)"
+    r"|dies?(?: down)?|died(?: down)?|goes (?:dead |totally |completely |right |all )?(?:quiet|silent"
+    r"|off)|ends|turns off|clicks off|kicks off|disappears?|is gone|it'?s gone)\b"
+)
+_GOES_ON: Final = re.compile(
+    r"\b(?:keeps? (?:on |right on )?(?:going|running|blowing|spinning|whistling|humming|at it)|stays? on"
+    r"|(?:still|continues to|just) (?:going|runs?|running|blows?|blowing|whistles?|there|does it"
+    r"|spins?|spinning|goes)|no (?:change|difference)|makes no difference|just as (?:loud|bad))\b"
+)
+
+_REDUCING_ASKED: Final = re.compile(
+    r"\b(?:step|steps|stepped|reduce|reduces|reduced|reducing|taper|tapers|neck|necks|get smaller"
+    r"|gets smaller|change size|changes size|narrow|shrink)\b"
+)
+_REDUCES: Final = re.compile(
+    r"\b(?:steps? (?:down|to)|stepped|reduces|reduced|reducers?|tapers?|necks? down|gets? smaller"
+    r"|narrows|shrinks|goes (?:down|from) |drops? (?:to|down)|from \d+.{0,12} to \d+|transitions"
+    r"|goes to an? \d+|down to an? ?\d+|down to \d+)\b"
+)
+_KEEPS_SIZE: Final = re.compile(
+    r"\b(?:same (?:size|width|\d+|all|the whole|thing|diameter|from|end)|stays? (?:the )?(?:same|\d+)"
+    r"|never changes|one size|straight (?:through|run|\d+)|constant|all (?:one|the same)|uniform"
+    r"|the whole (?:way|length)|all the way|full size|end to end)\b"
+)
+
+_SAME_ASKED: Final = re.compile(
+    r"\b(?:match(?:es|ed)?|the same (?:size|tonnage|as|capacity|make)|same size|equal)\b"
+)
+_ONLY_ASKED: Final = re.compile(r"\b(?:the only|only one|by itself|alone)\b")
+_BESIDES: Final = re.compile(
+    r"\b(?:too|also|as well|another|a second|second one|shares?|shared|sharing|both|plus the"
+    r"|there'?s (?:two|three|another|one more)|two of (?:them|em)|along with)\b"
+)
+_TAKES: Final = re.compile(
+    r"\b(?:take|takes|fit|fits|hold|holds|accept|accepts|room for) an? (?P<size>[0-9.]+) ?(?:inch|in\b|\")"
+)
+_AT_MOST: Final = re.compile(
+    r"\b(?:only|all (?:that'?ll|thatll|it'?ll|it will|that will|it)|is all|max|maximum|at most|tops"
+    r"|just|biggest|up to|no more)\b"
+)
+
+
+def by_predicate(text: str, question: str) -> bool | None:
+    """Yes or no by the verb of the question; None if the question has none of these.
+
+    >>> by_predicate("yep goes dead quiet", "Does the whistle stop when you open the door?")
+    True
+    >>> by_predicate("water heater tees into it too", "Is the furnace the only thing on that flue?")
+    False
+    """
+    asked = question.lower()
+    denied, mixed = _NOT.search(text) is not None, _MIXED.search(text) is not None
+    if _TAKES.search(asked) is not None:
+        return _by_room(text, asked)
+    if denied or mixed:
+        return None
+    if _ENDING_ASKED.search(asked) and " start" not in asked:
+        ends, on = _ENDS.search(text) is not None, _GOES_ON.search(text) is not None
+        return ends if ends != on else None
+    if _REDUCING_ASKED.search(asked):
+        reduces, same = _REDUCES.search(text) is not None, _KEEPS_SIZE.search(text) is not None
+        return reduces if reduces != same else None
+    if _SAME_ASKED.search(asked):
+        values = [number.value for number in scanned(text, "yes_no").numbers]
+        return values[0] == values[1] if len(values) == 2 else None
+    if _ONLY_ASKED.search(asked) and _BESIDES.search(text):
+        return False
+    return None
+
+
+def _by_room(text: str, asked: str) -> bool | None:
+    """Whether a size that is said to be the largest that goes is that of the question."""
+    wanted = _TAKES.search(asked)
+    values = [number.value for number in scanned(text, "yes_no").numbers]
+    if wanted is None or len(values) != 1 or not _AT_MOST.search(text):
+        return None
+    return values[0] >= float(wanted["size"].rstrip("."))

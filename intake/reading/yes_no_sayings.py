@@ -1,0 +1,126 @@
+"""Turns of phrase of a yes or no in plain words: what they come to, in a table.
+
+These stand beside the idioms of `intake.reading.idioms`; each is read as the words at its right.
+"""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+__all__ = ["in_plain_answer", "is_between"]
+
+_LEADS: Final = re.compile(
+    r"^(?:(?:come to think of it|now that (?:you|u) mention it|now (?:that )?i think (?:about|of) it"
+    r"|(?:as a )?matter of fact|in fact|believe it or not|lol|ha+|haha|meh|why(?=,? (?:yes|yeah|of"
+    r" course|sure|it|certainly))|to tell (?:you )?the truth|good question|let'?s see|let me think"
+    r"|hang on|funny you ask|i looked and|just looked and|just checked and|looked and)[,. ]+)+"
+)
+_SEES: Final = r"(?:see|seein[g']?|find|hear|smell|feel|notice|spot)"
+_TABLE: Final = tuple(
+    (re.compile(pattern), plain)
+    for pattern, plain in (
+        (
+            r"^(?:it |they |there )?(?:ain'?t|isn'?t|there'?s|there is|there isn'?t|there ain'?t|i don'?t"
+            r" see|don'?t see|aren'?t|has)? ?(?:nothing|nothin|nuthin|anything|a thing) wrong"
+            r"(?: with (?:it|them|that|the \w+))?[.! ]*$",
+            "no problem",
+        ),
+        (r"^not a (?:problem|prob)\b", "no problem"),
+        (
+            r"^(?:there'?s )?no reason (?:why )?(?:i|it|we|they|you) (?:couldn'?t|can'?t|won'?t"
+            r"|wouldn'?t|shouldn'?t)\b",
+            "probably yes",
+        ),
+        (r"^(?:i )?wish (?:i|it|we|they|there) (?:could|did|had|was|were|would)\b", "no"),
+        (
+            r"\b(?:i |we )?(?:can'?t|couldn'?t|cannot) (?:really |honestly )?say (?:that )?(?:it|they"
+            r"|that|there|i|we)(?:'s| has| have| does| do| is| are|'ve)(?: ever)?(?: [a-z]+)?[.! ]*$",
+            "probably not",
+        ),
+        (r"\bcould (?:really |probably )?use an? (?:change|cleaning|new one|good cleaning|wash)\b", "dirty"),
+        (r"\b(?:due|ready|time) for an? (?:change|new one|cleaning)\b", "dirty"),
+        (
+            rf"\b(?:i |we )?(?:don'?t|do not|can'?t|couldn'?t|didn'?t|not) (?:even )?{_SEES}"
+            r" (?:any|one|none|nothing|a thing|anything)\b",
+            "none that i can find",
+        ),
+        (r"\bwhen(?:ever)? (?:it|she|he) (?:feels like(?: it)?|wants(?: to)?|decides to)\b", "sometimes"),
+        (
+            r"^(?:no,? |nope,? )?not (?:while|since|as long as|in (?:my|our) (?:time|years)|for as long as)\b",
+            "not that i know of,",
+        ),
+        (r"^(?:i )?wouldn'?t (?:say|call (?:it|them|that)) (?!so\b|that\b|no\b|yes\b|it\b)", "not "),
+        (r"^(?:about |like )?(?:50 50|fifty fifty|half and half|part ?way|partways)\b", "partly"),
+    )
+)
+_DEEDS: Final = re.compile(r"^(?:did|was|were|has|have|had)\b")
+_LEFT: Final = re.compile(
+    r"^(?:no,? )?(?:they|he|she|we|i|somebody|the \w+)? ?(?:(?:just )?(?:skipped|left|ignored)"
+    r"(?: right over)? (?:it|them|those|that|this|that part|the old ones?)(?: alone| out| as is| be"
+    r"| in)?|never (?:got (?:to|around to) (?:it|that|those|them)|bothered|touched (?:it|them|those))"
+    r"|didn'?t (?:bother|touch (?:it|them|those)|get (?:to|around to) (?:it|that|those|them)))[.! ]*$"
+)
+_ACCESS: Final = re.compile(
+    r"^(?:can|could) (?:you|someone|anybody|he|she|they)\b.*\b(?:get|reach|see|climb|crawl|go)\b"
+    r"|\b(?:reachable|accessible)\b"
+)
+_THERE: Final = re.compile(
+    r"^(?:yes,? |yeah,? )?(?:i'?m|we'?re|i am|already|just|i'?ve|i|we|been|standing|sitting|laying"
+    r"|lying)(?: (?:already|just|been|was|am|standing|sitting|right|came|come|laying|crawled))*"
+    r" (?:in|up|on|there|under|down|inside|at|back down)(?: (?:it|there|in|here|the \w+|from|up|now"
+    r"|already|right|as we speak|twice|once|today|this morning|under|already today))*[.! ]*$"
+)
+_IN_HAND: Final = re.compile(r"^(?:have you|do you have|did you bring|you got|got|do you carry)\b")
+_GOT: Final = re.compile(
+    r"^(?:yes,? |yeah,? )?(?:i'?ve |i )?(?:got|have|brought|packed|grabbed) (?:my|mine|one|it|a|an|the"
+    r"|two)\b(?!.*\b(?:left|home|truck|van|shop|no|not|dead|broke\w*|but|except)\b)"
+)
+
+
+def in_plain_answer(text: str, question: str) -> str:
+    """A normalised answer with its turns of phrase in plain words.
+
+    >>> in_plain_answer("come to think of it yes", "Is there a damper?")
+    'yes'
+    >>> in_plain_answer("they skipped those", "Did the last crew replace the boots?")
+    'no'
+    """
+    text = _LEADS.sub("", text)
+    for pattern, plain in _TABLE:
+        text = pattern.sub(plain, text)
+    asked = question.lower()
+    if _DEEDS.match(asked) and _LEFT.match(text):
+        return "no"
+    if _ACCESS.search(asked) and _THERE.match(text):
+        return "yes"
+    if _IN_HAND.match(asked) and _GOT.match(text):
+        return "yes"
+    return text
+
+
+_BETWEEN: Final = re.compile(
+    r"^(?:it'?s )?(?:not|neither|isn'?t) (?:really |very |too |exactly )?(?P<one>[a-z]+),? (?:and |but )?"
+    r"(?:not|nor|isn'?t|or)(?: really| very| exactly| too)? (?P<two>[a-z]+)(?: either)?[.! ]*$"
+    r"|^(?:it'?s |i'?d call it |well )?more (?:of an?|like an?|like one|like some) "
+    r"|^not [a-z]+, (?:more (?:of|like)|just|only) (?:an? |one |some )"
+    r"|^not (?:without|unless|until|on purpose|intentionally|officially|exactly|by design)\b"
+)
+_WITH_VAN: Final = re.compile(
+    r"(?:it'?s |i'?ve got (?:one|it) |mine'?s |out |back )*in (?:the|my) (?:truck|van|car|rig)[.! ]*"
+)
+_LAST_OF: Final = re.compile(r"^(?:no,? )?(?:there )?(?:was|were) (?:one|some|a)\b")
+
+
+def is_between(text: str, question: str) -> bool:
+    """Whether an answer lies between yes and no, or hangs on a condition.
+
+    >>> is_between("not wet not dry", "Is the coil wet?")
+    True
+    """
+    if _WITH_VAN.fullmatch(text) and _IN_HAND.match(question.lower()):
+        return True
+    found = _BETWEEN.match(text)
+    if found is not None:
+        return found["one"] is None or found["one"] != found["two"]
+    return _LAST_OF.match(text) is not None and not _DEEDS.match(question.lower())

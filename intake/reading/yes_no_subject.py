@@ -1,0 +1,48 @@
+"""Whether an answer that says neither yes nor no is at least of the trade, so that it is asked back.
+
+"Hall closet ceiling" to "Is the attic hatch inside the house?" tells something that only knowledge
+of houses turns into a yes; "lunch is at noon" tells nothing.
+"""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from intake.reading.words import words
+
+__all__ = ["of_the_trade"]
+
+_TRADE: Final = words(
+    """
+    duct ducts trunk plenum return supply register registers vent vents grille filter rack slot
+    furnace unit system blower fan motor coil drain pan water condensate hatch attic basement crawl
+    crawlspace closet garage ceiling drop flex metal tin board liner liner's insulation insulated
+    wrap wrapped damper dampers boot boots humidifier bypass stat thermostat heat heats air hot cold
+    warm lukewarm cool tape mastic seam seams joint joints screws screw leak leaks pipe flue chimney
+    gas smell noise breaker fuse power wire wires board capacitor belt pulley door doors panel cover
+    size inch inches ton tons stage stages speed speeds installed replaced changed fixed tested crew
+    tech installer contractor homeowner landlord customer outside inside upstairs downstairs half way
+    part position summer winter runs ran run running
+    """
+)
+_WORD: Final = re.compile(r"[a-z]+(?:'[a-z]+)?")
+_COMMON: Final = words(
+    """
+    the is a an it does do did has have are was were there this that any all your you in on of to
+    can when what who why how where with from for and or at old new today now one kitchen house
+    being
+    """
+)
+
+
+def of_the_trade(text: str, question: str) -> bool:
+    """Whether a text speaks of something that the question or the trade speaks of.
+
+    >>> of_the_trade("hall closet ceiling", "Is the attic hatch inside the house?")
+    True
+    >>> of_the_trade("lunch is at noon", "Is the attic hatch inside the house?")
+    False
+    """
+    said = set(_WORD.findall(text)) - _COMMON
+    return bool(said & _TRADE) or bool(said & (set(_WORD.findall(question.lower())) - _COMMON))
