@@ -65,7 +65,8 @@ COIL_WORDS: Final[dict[str, str]] = {
         "|cleaned last week|cleaned last month"
         "|see daylight|can see right through|no lint|not a speck|clear|see right through"
         "|isn't dirty|looks new|not dirty at all|bright|washed|looks great|washed it|hosed off"
-        "|looks brand new|looks perfect"
+        "|looks brand new|looks perfect|just installed|installed last month|installed last week|eat off it|eat off of it|looks good|looks real good"
+        "|looks pretty good|looks really good|cleaned today|washed today"
     ),
     "some_dirt": (
         "some dirt|sum dirt|little dirty|a little dirty|bit dirty|a bit dirty|little dusty"
@@ -82,7 +83,9 @@ COIL_WORDS: Final[dict[str, str]] = {
         "|a little|a bit|slight|slightly|lightly|light lint|middling|halfway|has dirt"
         "|some stuff|hazy|sooty film|dust bunnies|spotty|grimy in spots|little cruddy"
         "|surface dust|kinda dusty|dirt on it|a little fuzzy|not spotless|light debris"
-        "|moderate dirt|smudge"
+        "|moderate dirt|smudge|lite dust|lite|lite film|lite coating|grubby|little grubby|bit grubby"
+        "|a little grubby|in the middle|somewhere in the middle|middle of the road|middle|air gets"
+        " through|air still gets through|air goes through|still passes air|still breathes"
     ),
     "plugged": (
         "plugged|clogged|packed|matted|caked|blocked|solid|impacted|choked|plugged up"
@@ -99,7 +102,8 @@ COIL_WORDS: Final[dict[str, str]] = {
         "|obstructed|plastered|layered thick|thick with|gummed up|sealed with dirt|like carpet"
         "|impacted with|bunged|bunged up|chock full|totally plugged|stuffed up|no air through"
         "|won't pass air|fuzzed over|fins are buried|can't see through|cant see through"
-        "|can't see daylight"
+        "|can't see daylight|not much air gets through|hardly any air gets through"
+        "|barely any air gets through|little air gets through|no air goes through"
     ),
     "dirty": (
         "dirty|pretty dirty|very dirty|really dirty|quite dirty|bad|pretty bad|really bad"
@@ -114,7 +118,7 @@ COIL_WORDS: Final[dict[str, str]] = {
     "ok": (
         "ok|not too bad|fairly clean|mostly clean|pretty clean|could be better|seen worse"
         "|not terrible|okay|fine|good|alright|all right|decent|not bad|normal|acceptable"
-        "|looks good|good shape|nice|workable|usual|typical|standard"
+        "|cleanish|clean ish|good shape|nice|workable|usual|typical|standard"
     ),
     "ice": (
         "ice|iced|iced up|frozen|frost|frosted|freezing|wet|rusty|rusted|bent|bent fins"

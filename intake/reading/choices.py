@@ -93,16 +93,22 @@ def _matches(words: list[str], table: _Table) -> tuple[list[str], list[str]]:
     said: list[str] = []
     denied: list[str] = []
     i = 0
+    free = 0  # where the negation of a phrase before ("not clean") has ended
     while i < len(words):
         for n in range(min(table.longest, len(words) - i) if words[i] in table.words else 0, 0, -1):
             key = table.keys.get(tuple(words[i : i + n]))
             if key is not None:
-                no = _denied(words[max(0, i - 6) : i]) or words[max(0, i - 2) : i] in _FAR_FROM
+                no = _denied(words[max(free, i - 6) : i]) or words[max(0, i - 2) : i] in _FAR_FROM
                 (denied if no else said).append(key)
+                if words[i] in _NOT and words[i + n : i + n + 1] not in _ON:
+                    free = i + n
                 i += n - 1
                 break
         i += 1
     return said, denied
+
+
+_ON: Final = (["or"], ["nor"])
 
 
 _TURNS: Final = words("but just only its it's though instead , ; . more rather")
@@ -136,6 +142,7 @@ _NO_MATTER: Final = re.compile(r"\bno (?:matter|doubt|question)(?: (?:what|how|w
 _APOSTROPHES: Final = {
     "cant": "can't", "wont": "won't", "dont": "don't", "doesnt": "doesn't", "didnt": "didn't",
     "isnt": "isn't", "wasnt": "wasn't", "couldnt": "couldn't", "hasnt": "hasn't", "aint": "ain't",
+    "wouldnt": "wouldn't", "arent": "aren't", "werent": "weren't", "havent": "haven't",
 }  # fmt: skip
 _WORD_IN: Final = re.compile(r"[a-z]+")
 
@@ -163,6 +170,8 @@ def _picked(field: str, keys: Sequence[str], allowed: Sequence[str]) -> Reading 
 def read_material(said: Scan, choices: Sequence[str]) -> Reading | None:
     """Read a duct material; None if the text names none."""
     keys = material_of(said.items)
+    if keys == ("foreign",) and _CANT_TELL.match(said.text):
+        return None
     if keys == ("foreign",):
         return AskBack(
             "That is none of the usual ones. Is it sheet metal, flex, duct board, lined metal,"
@@ -175,7 +184,9 @@ def read_material(said: Scan, choices: Sequence[str]) -> Reading | None:
         if said.says("alt.or", "material.mixed") and len(keys) < 2 and said.says("alt.or"):
             return _ask("material", keys)
         return _picked("material", keys, choices)
-    if said.says("material.") and said.words() & _NOT:
+    if _CANT_TELL.match(said.text):
+        return None
+    if said.says("material.") and (said.words() & _NOT or "anything but" in said.text):
         denied = {
             m.split(".")[1] for i in said.items for m in i.meanings if m.startswith("material.")
         }
@@ -195,6 +206,12 @@ def read_material(said: Scan, choices: Sequence[str]) -> Reading | None:
     ):
         return _ask("material", ("galvanized", "flex"))
     return None
+
+
+_CANT_TELL: Final = re.compile(
+    r"^(?:i )?(?:can'?t|couldn'?t|cannot|no way to|hard to|impossible to|don'?t|no)"
+    r" (?:really |even )?(?:tell|say|know|idea|clue|see (?:it|that|them|in|from))\b"
+)
 
 
 def read_blower_type(text: str, choices: Sequence[str]) -> Reading | None:
@@ -233,11 +250,18 @@ def read_blower_type(text: str, choices: Sequence[str]) -> Reading | None:
     return None
 
 
+_OK_FIRST: Final = re.compile(r"(?:ok|okay|alright|all right|fine|good)\b")
+
+
 def read_coil_state(text: str, choices: Sequence[str]) -> Reading | None:
     """Read how a coil looks; None if the text doesn't say."""
     said, denied = _said(text, _phrases("coil"))
     clear = [k for k in dict.fromkeys(said) if k in ("clean", "some_dirt", "plugged")]
     vague = [k for k in dict.fromkeys(said) if k in ("dirty", "ok", "ice", "none")]
+    if not said and "clean" in denied and {"plugged", "dirty"} & set(denied):
+        return _picked("coil_state", ("some_dirt",), choices)
+    if set(said) == {"dirty", "ok"} and not _OK_FIRST.match(text):
+        return _picked("coil_state", ("some_dirt",), choices)
     words = _words(text)
     if clear and len(words) > _FEW_WORDS and not _telling(words):
         return _ask("coil_state", clear) if len(clear) > 1 else None

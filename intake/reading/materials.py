@@ -100,6 +100,8 @@ _MAY_BE: Final = (["might", "be"], ["may", "be"], ["could", "be"])
 
 def _denied(items: list[Item], i: int) -> bool:
     before = [item.text for item in items[max(0, i - 4) : i]]
+    if before[-2:] == ["anything", "but"]:
+        return True
     if before[-3:] == ["used", "to", "be"] or _not_known(items, i):
         return True
     sized = items[i].means("material.lined_metal") and any(n.kind == "num" for n in items)

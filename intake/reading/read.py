@@ -11,6 +11,7 @@ from intake.reading.airflow import read_airflow
 from intake.reading.aside import place_of, second_thought, split_off, volunteered
 from intake.reading.asks import WANTED, wrong_quantity
 from intake.reading.bounds import BELIEVABLE
+from intake.reading.choice_standing import CHOSEN, of_now
 from intake.reading.clean import LONGEST_ANSWER, LONGEST_PASTE, normalise, plain_line
 from intake.reading.commands import as_command
 from intake.reading.corrections import correction
@@ -49,7 +50,7 @@ from intake.reading.temperature import read_rise_range, read_temperature
 from intake.reading.unit_doubt import unit_doubt
 from intake.reading.words import words
 from intake.reading.yes_no import read_yes_no
-from intake.reading.yes_no_bounds import by_bound
+from intake.reading.yes_no_request import is_answer
 
 __all__ = ["FIELDS", "read"]
 
@@ -157,7 +158,7 @@ def read(
         return Unknown("You can't say.")
     if command is not None and previous is not None and sets_anew(line):
         command = None
-    if command is not None and not _is_answer(command, field, line, question):
+    if command is not None and not is_answer(command, field, line, question):
         return command
     changed = correction(
         line, field, previous, typed, lambda f, t: _reads(f, t, choices if f == field else ())
@@ -185,6 +186,10 @@ def read(
         return Rejected(f"That looks like a telephone number. I need {wanted}.")
     if field in _NUMERIC and " or " in line and (doubt := unit_doubt(line)) is not None:
         return doubt
+    for stands in of_now(field, line) if field in CHOSEN else ():
+        now = standing(field, stands, question, reads(field, stands), reads)
+        if isinstance(now, Accepted):
+            return _finished(field, line, now)
     found = reads(field, line)
     if not isinstance(found, Accepted) and field in _NUMERIC:
         found = second_thought(field, line, reads) or split_off(field, line, reads) or found
@@ -237,20 +242,6 @@ def _reads(field: str, text: str, choices: Sequence[str], question: str = "") ->
     if field not in WANTED or field in _PASTED or field in ("command", "text"):
         return False
     return isinstance(_read_field(field, text, question, choices, None, None), Accepted)
-
-
-_ALSO_ANSWERS: Final = frozenset(
-    (CommandName.HELP, CommandName.WHY, CommandName.QUIT, CommandName.BACK, CommandName.REPEAT)
-)
-
-
-def _is_answer(command: Command, field: str, line: str, question: str) -> bool:
-    """Whether what could be a request answers a yes or no question ("uh huh", "why not")."""
-    if field != "yes_no" or command.name not in _ALSO_ANSWERS:
-        return False
-    return by_bound(line, question) is not None or isinstance(
-        read_yes_no(line, question), Accepted
-    )
 
 
 def _finished(field: str, line: str, found: Reading | None) -> Reading:

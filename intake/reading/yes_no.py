@@ -48,7 +48,7 @@ from intake.reading.yes_no_turns import (
     WAS,
     WITH_OR_WITHOUT,
 )
-from intake.reading.yes_no_untried import not_found_out
+from intake.reading.yes_no_untried import denies_a_deed, not_found_out
 from intake.reading.yes_no_words import (
     ALL,
     ALONE,
@@ -60,6 +60,7 @@ from intake.reading.yes_no_words import (
     DOES,
     DOES_NOT,
     FILLER,
+    GIVEN,
     HAPPENED,
     IN_HAND,
     MIXED,
@@ -126,7 +127,8 @@ def _negated(words: list[str], i: int) -> bool:
 
 def _by_question(words: list[str], question: str) -> set[bool]:
     """What the words answer to the question: {True}, {False}, both, or nothing."""
-    asked_words = [w for w in WORD.findall(question.lower()) if w not in ("any", "ever")]
+    line, _, instead = question.lower().partition(" rather than ")
+    asked_words = [w for w in WORD.findall(line) if w not in ("any", "ever")]
     asked = _poles_in(asked_words)
     if any(axis == "lined" for axis, _ in asked):  # insulated may be inside or outside
         asked = [(axis, pole) for axis, pole in asked if axis != "insulated"]
@@ -138,9 +140,13 @@ def _by_question(words: list[str], question: str) -> set[bool]:
                 answers.add(pole == asked_pole)
     if answers:
         return answers
-    stems = {w[:5] for w in asked_words if len(w) > 3 and w not in ASKING}
+    given = frozenset() if ASKS_WHETHER_THERE.search(line) else GIVEN
+    stems = {w[:5] for w in asked_words if len(w) > 3 and w not in ASKING and w not in given}
+    others = {w[:5] for w in WORD.findall(instead) if len(w) > 3} - stems
     for i, word in enumerate(words):
-        if len(word) > 3 and word[:5] in stems and word not in ASKING:
+        if len(word) > 3 and word[:5] in others:
+            answers.add(_negated(words, i))
+        elif len(word) > 3 and word[:5] in stems and word not in ASKING and word not in given:
             answers.add(not _negated(words, i))
     if answers:
         return answers
@@ -185,6 +191,8 @@ def read_yes_no(text: str, question: str) -> Reading | None:
     text = plainly(in_plain_answer(_SURE_OF.sub("pretty sure ", text), question))
     if not_found_out(text, question):
         return Unknown("You can't say.")
+    if denies_a_deed(text, question):
+        return Unknown("You can't say.") if cant_say(text) else _which(question)
     early = _which(question) if is_between(text, question) else _by_whole(text, question)
     if early is not None:
         return early
@@ -319,7 +327,11 @@ def _is_of_another(text: str, asked: str, axes: set[str]) -> bool:
     if "smell" in asked and SMELLS_OF.search(text) and not SMELL_ASKED.search(text):
         return True
     missing = re.search(r"\b(?:no|isn'?t (?:a|any)|without a) ([a-z]{4,})\b", text)
-    absent = missing is not None and missing[1] in asked.split()
+    absent = (
+        missing is not None
+        and missing[1] in asked.split()
+        and not set(WORD.findall(text[missing.end() :])) & set(WORD.findall(asked)) - ASKING
+    )
     return absent and bool(axes & _OF_CONDITION) and "access" not in axes
 
 

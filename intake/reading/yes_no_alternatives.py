@@ -62,13 +62,16 @@ def by_alternative(text: str, question: str) -> bool | None:
     if len(text.split()) > _LONGEST or (_PARTLY.search(text) and "high and low" not in text):
         return None
     asked_line = question.lower()
+    asked_for, _, instead = asked_line.partition(" rather than ")
     for group in _GROUPS:
         if group is _STAGES and "stage" not in asked_line:
             continue
         if group is _PLACES and not _SOMEWHERE.search(asked_line):
             continue
-        asked = [name for name, words in group.items() if words.search(asked_line)]
+        asked = [name for name, words in group.items() if words.search(asked_for)]
         said = [name for name, words in group.items() if words.search(text)]
+        if instead and len(said) == 1 and said[0] not in asked and group[said[0]].search(instead):
+            return False
         if len(asked) == 1 and len(said) == 1:
             return asked == said
     return None

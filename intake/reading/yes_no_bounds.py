@@ -149,6 +149,17 @@ _CENTURY: Final = 26
 """Two-digit years up to this one are of this century."""
 
 
+_DIGITS: Final = {"one": "1", "two": "2", "three": "3", "four": "4", "five": "5"}
+_SPELLED_BOUND: Final = re.compile(
+    r"\b((?:more than|less than|fewer than|at least|at most) )(one|two|three|four|five)\b"
+)
+_NO_COUNT: Final = re.compile(
+    r"(?<!just )(?<!only )\b(?:the|that|this|no|another|new|old|big|small|which|other|any|each|every) one\b"
+    r"|\bones\b|\bone of\b|\bone in\b"
+)
+_SINGLE: Final = re.compile(r"\b(?:single|just the one|only the one)\b")
+
+
 def by_bound(text: str, question: str) -> Place | None:
     """Where an answer lies against the bound of its question; None if one of them has none.
 
@@ -161,9 +172,10 @@ def by_bound(text: str, question: str) -> Place | None:
     >>> by_bound("in the fifties", "Was the house built after 1981?")
     <Place.NO: 'no'>
     """
-    if not any(letter.isdigit() for letter in question):
+    asked = _SPELLED_BOUND.sub(lambda m: m[1] + _DIGITS[m[2]], question.lower())
+    if not any(letter.isdigit() for letter in asked):
         return None
-    bound = _bound_of(question)
+    bound = _bound_of(asked)
     if bound is None:
         return None
     if _UNMEASURED.search(text):
@@ -195,7 +207,7 @@ def _by_word(text: str, bound: _Bound) -> Place | None:
 
 def _told(text: str, bound: _Bound) -> tuple[float, float] | None:
     """The lowest and the highest value that the text can mean, in the unit of the bound."""
-    text = _A_FOOT.sub("12 inches", text)
+    text = _NO_COUNT.sub(" ", _SINGLE.sub("one", _A_FOOT.sub("12 inches", text)))
     years = _YEARS[0] <= bound.value <= _YEARS[1]
     values: list[tuple[float, float]] = []
     for number in scanned(text, "yes_no").numbers:

@@ -18,7 +18,8 @@ _ALL: Final = re.compile(r"\b(?:all|every|each|both|entire|whole)\b")
 _WORD: Final = re.compile(r"[a-z]+(?:'[a-z]+)?|\d+")
 _NO: Final = words(
     """no not none never isn't aren't ain't doesn't don't without nothing nope nah except but only
-    hasn't haven't can't won't wasn't weren't nobody if when unless maybe might depends neither"""
+    hasn't haven't can't won't wasn't weren't nobody if when unless maybe might depends neither didn't says said was were
+    used probably think guess thinks yes yeah yep meant mean half part or sometimes"""
 )
 _ROOMS: Final = words(
     """
@@ -36,14 +37,22 @@ _WITH_ROOMS: Final = words(
 )
 _PART_SAID: Final = re.compile(
     r"^(?:just |only |maybe |about |yeah |well )*(?:some|half|a few|a couple|several|most|one|two"
-    r"|three|four|five|six|the (?:bedroom|upstairs|downstairs|basement)(?: one| ones)?)"
-    r"(?: or (?:two|three|so))?(?: of (?:them|em|'em|the (?P<those>[a-z]+)))?"
-    r"(?: (?:are|is|do|does|have|has|yes|yeah))?[.! ]*$"
+    r"|three|four|five|six)(?: or (?:two|three|so))?(?:(?: of (?:them|em|'em|the (?P<those>[a-z]+)))"
+    r"(?: (?:are|is|do|does|have|has|yes|yeah))?| (?:are|is|do|does|have|has|yes|yeah))[.! ]*$"
 )
 _ALL_SAID: Final = re.compile(
     r"^(?:yes |yeah |yep )?all (?:\d+|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)"
     r"(?: of (?:them|em|'em))?(?: (?:are|do|have))?[.! ]*$"
 )
+_COUNTED: Final = re.compile(
+    r"^(?:yes |yeah |there'?s |there are |i see |i count |got |just |only )*(?:one|two|three|four|a couple"
+    r"|a few|several|[1-9])(?: of (?:them|em|'em)| small ones?| big ones?)?[.! ]*$"
+)
+_PUT_IN: Final = re.compile(
+    r"^(?:i |we |they |yes |yeah |just |he |she )*(?:put|stuck|slid|installed|slipped) (?:one|a new one"
+    r"|a fresh one|it|mine)(?: back)? in(?: there| it| today| yesterday| last (?:week|month))*[.! ]*$"
+)
+_WHETHER_THERE: Final = re.compile(r"^(?:so |and )?(?:is|are) there\b")
 _TAIL_YES: Final = re.compile(r"^(?P<head>.{3,50}?),? (?:yes|yeah|yep|yup|ya)[.! ]*$")
 _NOT_A_ONE: Final = re.compile(
     r"\bnot (?:a (?:single )?(?:one|thing)|one|a (?:single )?(?:register|vent|door|damper|leak|joint)s?)(?: of (?:them|em|'em))?"
@@ -74,15 +83,17 @@ def by_named(text: str, question: str) -> bool | None:
     said = _WORD.findall(text)
     if len(said) > _LONGEST:
         return None
+    if _WHETHER_THERE.match(asked) and not all_ and (_COUNTED.match(text) or _PUT_IN.match(text)):
+        return True
+    tail = _TAIL_YES.match(text) if not all_ else None
+    if tail is not None and not _NO & set(_WORD.findall(tail["head"])):
+        return True
     if any_ != all_:
         if all_ and _ALL_SAID.match(text):
             return True
         part = _PART_SAID.match(text)
         if part is not None and (part["those"] is None or part["those"] in asked):
             return any_
-        tail = _TAIL_YES.match(text)
-        if tail is not None and any_ and not _NO & set(_WORD.findall(tail["head"])):
-            return True
         if any_ and _names_rooms(said, asked):
             return True
     asked_words = set(_WORD.findall(asked))

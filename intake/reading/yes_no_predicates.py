@@ -37,6 +37,12 @@ _GOES_ON: Final = re.compile(
     r"|spins?|spinning|goes)|no (?:change|difference)|makes no difference|just as (?:loud|bad))\b"
 )
 
+_HEARING_ASKED: Final = re.compile(r"^(?:can|do|could) (?:you|they|anybody|anyone) (?:\w+ )?hear\b")
+_HEARD: Final = re.compile(
+    r"\b(?:loud|clear as|plain as day|all night|every time|roar\w*|wakes|from (?:anywhere|everywhere"
+    r"|outside|the street))\b"
+)
+_GOING_ON_ASKED: Final = re.compile(r"\b(?:keeps? (?:on )?(?:running|going|blowing|spinning)|stays? on)\b")
 _REDUCING_ASKED: Final = re.compile(
     r"\b(?:step|steps|stepped|reduce|reduces|reduced|reducing|taper|tapers|neck|necks|get smaller"
     r"|gets smaller|change size|changes size|narrow|shrink)\b"
@@ -78,11 +84,16 @@ def by_predicate(text: str, question: str) -> bool | None:
     False
     """
     asked = question.lower()
+    if _HEARING_ASKED.match(asked) and _HEARD.search(text) and not _NOT.search(text):
+        return True
     denied, mixed = _NOT.search(text) is not None, _MIXED.search(text) is not None
     if _TAKES.search(asked) is not None:
         return _by_room(text, asked)
     if denied or mixed:
         return None
+    if _GOING_ON_ASKED.search(asked):
+        ends, on = _ENDS.search(text) is not None, _GOES_ON.search(text) is not None
+        return on if ends != on else None
     if _ENDING_ASKED.search(asked) and " start" not in asked:
         ends, on = _ENDS.search(text) is not None, _GOES_ON.search(text) is not None
         return ends if ends != on else None

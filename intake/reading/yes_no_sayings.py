@@ -16,7 +16,7 @@ _LEADS: Final = re.compile(
     r" course|sure|it|certainly))|to tell (?:you )?the truth|good question|let'?s see|let me think"
     r"|hang on|funny you ask|i looked and|just looked and|just checked and|looked and)[,. ]+)+"
 )
-_SEES: Final = r"(?:see|seein[g']?|find|hear|smell|feel|notice|spot)"
+_SEES: Final = r"(?:see|seein[g']?|find|notice|spot)"
 _TABLE: Final = tuple(
     (re.compile(pattern), plain)
     for pattern, plain in (
@@ -45,11 +45,14 @@ _TABLE: Final = tuple(
             r" (?:any|one|none|nothing|a thing|anything)\b",
             "none that i can find",
         ),
+        (r"^(?:i |we )?(?:can'?t|don'?t|couldn'?t) (?:even )?(?:hear|feel|smell) (?:a|any) ?(?:thing|one)?$", "none"),
+        (r"^(?:no,? )?not since\b", "no,"),
         (r"\bwhen(?:ever)? (?:it|she|he) (?:feels like(?: it)?|wants(?: to)?|decides to)\b", "sometimes"),
         (
-            r"^(?:no,? |nope,? )?not (?:while|since|as long as|in (?:my|our) (?:time|years)|for as long as)\b",
+            r"^(?:no,? |nope,? )?not (?:while|as long as|in (?:my|our) (?:time|years)|for as long as)\b",
             "not that i know of,",
         ),
+        (r"^(?:it|they|that|she|he) (?:sure |really |does |do )?looks? (?:it|that way|the part)\b", "probably yes"),
         (r"^(?:i )?wouldn'?t (?:say|call (?:it|them|that)) (?!so\b|that\b|no\b|yes\b|it\b)", "not "),
         (r"^(?:about |like )?(?:50 50|fifty fifty|half and half|part ?way|partways)\b", "partly"),
     )
@@ -90,6 +93,12 @@ def in_plain_answer(text: str, question: str) -> str:
     for pattern, plain in _TABLE:
         text = pattern.sub(plain, text)
     asked = question.lower()
+    if _REQUEST.match(asked) and _WILLING.fullmatch(text):
+        return "yes"
+    if _REQUEST.match(asked) and _UNWILLING.match(text):
+        return "no"
+    if _EMPTY.fullmatch(text) and _THERE_ASKED.search(asked):
+        return "no"
     if _DEEDS.match(asked) and _LEFT.match(text):
         return "no"
     if _ACCESS.search(asked) and _THERE.match(text):
@@ -99,8 +108,20 @@ def in_plain_answer(text: str, question: str) -> str:
     return text
 
 
+_REQUEST: Final = re.compile(r"^(?:would|will|could|can) (?:you|they|he|she|someone|the \w+)\b")
+_WILLING: Final = re.compile(
+    r"(?:yeah |yes |sure |oh )*(?:no problem|no prob|no sweat|no trouble|happy to|glad to|will do|can do)[.! ]*"
+)
+_UNWILLING: Final = re.compile(r"^(?:no,? |i |i'?d |i would |we'?d )*(?:rather not|prefer not|sooner not)\b")
+_EMPTY: Final = re.compile(
+    r"(?:the |its |it'?s |that )*(?:slot|slots|rack|box|cabinet|door)?(?:'?s| is)? ?(?:just )?empty[.! ]*"
+)
+_THERE_ASKED: Final = re.compile(r"^(?:is|are) there\b|\bin place\b|\bin (?:it|the slot|the rack)\b")
+
+
 _BETWEEN: Final = re.compile(
-    r"^(?:it'?s )?(?:not|neither|isn'?t) (?:really |very |too |exactly )?(?P<one>[a-z]+),? (?:and |but )?"
+    r"^(?:it'?s |kinda |pretty )?(?:borderline|meh|iffy|touch and go|up for debate|debatable)\b"
+    r"|^(?:it'?s )?(?:not|neither|isn'?t) (?:really |very |too |exactly )?(?P<one>[a-z]+),? (?:and |but )?"
     r"(?:not|nor|isn'?t|or)(?: really| very| exactly| too)? (?P<two>[a-z]+)(?: either)?[.! ]*$"
     r"|^(?:it'?s |i'?d call it |well )?more (?:of an?|like an?|like one|like some) "
     r"|^not [a-z]+, (?:more (?:of|like)|just|only) (?:an? |one |some )"
@@ -109,7 +130,9 @@ _BETWEEN: Final = re.compile(
 _WITH_VAN: Final = re.compile(
     r"(?:it'?s |i'?ve got (?:one|it) |mine'?s |out |back )*in (?:the|my) (?:truck|van|car|rig)[.! ]*"
 )
-_LAST_OF: Final = re.compile(r"^(?:no,? )?(?:there )?(?:was|were) (?:one|some|a)\b")
+_LAST_OF: Final = re.compile(
+    r"^(?:no,? |yes,? |yeah,? )?(?:there (?:was|were|used to be)\b|(?:was|were) (?:one|some|a)\b)(?!.*\bstill\b)"
+)
 
 
 def is_between(text: str, question: str) -> bool:

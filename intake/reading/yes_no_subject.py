@@ -23,7 +23,8 @@ _TRADE: Final = words(
     gas smell noise breaker fuse power wire wires board capacitor belt pulley door doors panel cover
     size inch inches ton tons stage stages speed speeds installed replaced changed fixed tested crew
     tech installer contractor homeowner landlord customer outside inside upstairs downstairs half way
-    part position summer winter runs ran run running
+    wife husband mother father mom dad grandma grandpa kids kid daughter son
+    degrees raining snowing sunny freezing stops stop goes part position summer winter runs ran run running
     """
 )
 _WORD: Final = re.compile(r"[a-z]+(?:'[a-z]+)?")
@@ -36,6 +37,14 @@ _COMMON: Final = words(
 )
 
 
+_SPEAKS_OF_IT: Final = re.compile(
+    r"(?:if |well |so |and |right |way |just |all the way )*(?:it|its|it's|they|they're|he|she|he's|she's"
+    r"|them|there|there's|across|for|until|till|about|between|under|behind|above|beside|by|near|next|over"
+    r"|in|on|at|with|when|where|wherever|after|during|through|around|down|up|out|every|each)\b"
+)
+"""A pronoun or a preposition at the start goes back to what was asked."""
+
+
 def of_the_trade(text: str, question: str) -> bool:
     """Whether a text speaks of something that the question or the trade speaks of.
 
@@ -44,5 +53,7 @@ def of_the_trade(text: str, question: str) -> bool:
     >>> of_the_trade("lunch is at noon", "Is the attic hatch inside the house?")
     False
     """
+    if _SPEAKS_OF_IT.match(text):
+        return True
     said = set(_WORD.findall(text)) - _COMMON
     return bool(said & _TRADE) or bool(said & (set(_WORD.findall(question.lower())) - _COMMON))

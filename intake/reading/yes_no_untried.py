@@ -9,7 +9,7 @@ from __future__ import annotations
 import re
 from typing import Final
 
-__all__ = ["not_found_out"]
+__all__ = ["denies_a_deed", "not_found_out"]
 
 _NOT: Final = (
     r"(?:haven'?t|havent|have not|didn'?t|did not|hasn'?t|couldn'?t|could not|can'?t|cannot"
@@ -23,9 +23,9 @@ _FINDING: Final = (
     r"|got(?:ten)? (?:to (?:it|that)|around|up there|in there|that far|a (?:chance|reading|look))"
     r"|crawled|climbed|taken (?:it|the|that|a)|took (?:it|the|that|a)|turned (?:it|that) on"
     r"|run (?:it|that)|ran (?:it|that)|hooked|seen (?:inside|in there|up there|under)"
-    r"|inspected|found out|gotten? that far|asked|ask (?:him|her|them)|paid attention"
+    r"|inspected|found out|gotten? that far|watched|listened|stood|bring|brought|asked|ask (?:him|her|them)|paid attention"
     r"|noticed either|started|begun|get (?:a look|in there|up there|to see|close)|see (?:in|inside"
-    r"|into|under|behind|up|down|from|that far|through)|hear from|tell from|get in\b"
+    r"|into|under|behind|up|down|from|that far|through)|hear from|tell from|get in\b|read (?:it|the|that)|make out|get (?:the|that|it) (?:\w+ )?(?:off|open|out|loose|up)"
     r"|fit in|reach)"
 )
 _DENIED: Final = re.compile(
@@ -77,3 +77,33 @@ def not_found_out(text: str, question: str) -> bool:
         return True
     found = _DENIED.match(text) or _STILL.match(text)
     return found is not None and _BUT.search(text[found.end() :]) is None
+
+
+_DEED: Final = re.compile(
+    _STARTS
+    + r"(?:haven'?t|have not|didn'?t|did not|couldn'?t|could not|can'?t|cannot)"
+    + r" (?:(?:even|really|actually|ever|yet|personally|quite) )*(?P<verb>[a-z]{2,}) [a-z]+"
+)
+_TELLING: Final = frozenset(
+    (
+        "have had has got get need see seen saw find found hear heard smell smelled feel felt notice"
+        " noticed think believe use used do done know say imagine want like care be been seem look"
+        " sound work works run runs ran come came happen happened stop stops go goes close open fit"
+        " fits pull take hold wait complain"
+    ).split()
+)
+
+
+def denies_a_deed(text: str, question: str) -> bool:
+    """Whether a normalised answer denies a deed of the person that the question didn't ask about.
+
+    >>> denies_a_deed("couldn't budge the door", "Is there a filter in the slot?")
+    True
+    >>> denies_a_deed("didn't replace them", "Did you replace the boots?")
+    False
+    """
+    found = _DEED.match(text)
+    if found is None or found["verb"] in _TELLING:
+        return False
+    asked = question.lower()
+    return found["verb"][:4] not in {word[:4] for word in re.findall(r"[a-z]+", asked)}

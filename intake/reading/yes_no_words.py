@@ -16,6 +16,7 @@ __all__ = [
     "DOES",
     "DOES_NOT",
     "FILLER",
+    "GIVEN",
     "HAPPENED",
     "IN_HAND",
     "MIXED",
@@ -166,7 +167,7 @@ FILLER: Final = re.compile(
 NEGATIONS: Final = words(
     """
     no not isn't isnt aint ain't without never don't dont doesn't doesnt zero any hasn't haven't
-    wasn't weren't nor aren't arent non hardly free can't cant couldn't cannot won't nothing none
+    wasn't weren't didn't didnt wouldn't wouldnt nobody nor aren't arent non hardly free can't cant couldn't cannot won't nothing none
     """
 )
 
@@ -183,6 +184,15 @@ ASKING: Final = words(
     coil system return supply trunk grille right like just still here only very more
     """
 )
+
+GIVEN: Final = words(
+    """
+    drain line pipe thermostat stat flue boot boots register registers vent vents hatch door panel
+    wheel motor joist joists branch branches drop outside inside installer manual
+    """
+)
+"""Things that a question speaks of as known; naming them again affirms nothing, unless it is asked
+whether they are there."""
 
 DOES: Final = re.compile(
     r"(?:the|that|this|one|two|three|a|only|just|some|they|it|we|i|my"
