@@ -54,8 +54,8 @@ _THOUGHT: Final = re.compile(
     r"|almost looks)\b"
 )
 _TURNED: Final = re.compile(
-    r"^.*\b(?:(?:no,? |oh,? )?(?:scratch that|strike that|wait(?: a (?:sec|minute))?|hang on|hold on"
-    r"|i mean|i meant|correction|my bad|make that|i take that back|nope|sorry))\b[,.!: ]*"
+    r"^.*\b(?:(?:no[,.!]* |oh,? )?(?:scratch that|strike that|wait(?: a (?:sec|minute))?|hang on|hold on"
+    r"|i mean|i meant|correction|my bad|make that|i take that back|nope|sorry))\b[,.!: ]*(?:no\b[,.!: ]*)*"
 )
 _BECAME: Final = re.compile(
     r"^(?:.*\b)?wasn'?t (?P<what>[a-z ]{3,20}?),? (?:but |and )?(?:it )?is (?:now|today)[.! ]*$"
@@ -80,6 +80,11 @@ _OUTSIDE: Final = re.compile(
 )
 
 
+_AGAINST: Final = re.compile(
+    r"\b(?:but|though|although|however|whereas|i see|i'?m seeing|i found|i can see|to me)\b"
+)
+
+
 def of_now(field: str, text: str) -> tuple[str, ...]:
     """What of a normalised answer stands, in the order to be tried; () if all of it does.
 
@@ -100,7 +105,7 @@ def of_now(field: str, text: str) -> tuple[str, ...]:
         tries.append(turned)
     clauses = [part.strip() for part in _CUT.split(text) if part and part.strip()]
     if len(clauses) > 1:
-        but = re.search(r"\b(?:but|though|although|however|whereas)\b", text) is not None
+        but = _AGAINST.search(text) is not None
         gone = [bool(_PAST.search(c) or _is_said(c, but=but)) for c in clauses]
         stand = [c for c, g in zip(clauses, gone, strict=True) if not g]
         if stand and any(gone):

@@ -112,7 +112,7 @@ COIL_WORDS: Final[dict[str, str]] = {
         "|not great|horrible|awful|crud|cruddy|skanky|dirt|very dusty|really dusty|yucky"
         "|covered|heavy|heavily|half|partly blocked|partially blocked|partially plugged"
         "|partly plugged|partially clogged|half plugged|half clogged|half blocked|badly"
-        "|dog hair|pet hair|cat hair|hair|greasy|black|scummy|hasn't been cleaned"
+        "|lint trap|like a lint trap|dog hair|pet hair|cat hair|hair|greasy|black|scummy|hasn't been cleaned"
         "|never been cleaned|never cleaned|a mess|mess"
     ),
     "ok": (

@@ -33,7 +33,7 @@ _NO: Final = words(
 _BESIDE: Final = words("below beneath above past beside")
 """Words that tell where a duct is, not what it is of ("3 feet below the joists")."""
 
-_TURNS: Final = words("but , ; just only its it's")
+_TURNS: Final = words("but , ; . just only its it's")
 
 
 def material_of(items: list[Item]) -> tuple[str, ...]:
@@ -52,7 +52,7 @@ _ACCESSORIES: Final = words(
     """
     tape tapes strap straps strapping hanger hangers tie ties zip clamp clamps screw screws wire
     bracket brackets collar collars boot boots sheeting sticker tag hooks band bands damper dampers
-    takeoff takeoffs register registers grille grilles cap caps elbow elbows
+    jacket jackets sleeve sleeves takeoff takeoffs register registers grille grilles cap caps elbow elbows
     """
 )
 """What is at a duct, and may be of another material than the duct ("flex with metal collars")."""

@@ -294,7 +294,7 @@ def _by_whole(text: str, question: str) -> Reading | None:
     if named is None:
         named = by_named(text, question)
     if named is not None:
-        return Accepted({"yes": named})
+        return Accepted({"yes": named} | ({"sure": False} if UNSURE.search(text) else {}))
     return None
 
 

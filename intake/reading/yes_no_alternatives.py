@@ -23,6 +23,11 @@ _GROUPS: Final[tuple[dict[str, re.Pattern[str]], ...]] = tuple(
             "slab": "slab|concrete",
             "garage": "garage",
             "closet": "closet",
+            "hall": "hall|hallway|foyer|entry",
+            "living": "living ?room|den|family room",
+            "dining": "dining ?room",
+            "kitchen": "kitchen",
+            "bedroom": r"bedrooms?|master",
         },
         {
             "one": "single stage|one stage|single|one",
@@ -35,7 +40,7 @@ _PLACES: Final = _GROUPS[1]
 _STAGES: Final = _GROUPS[2]
 _SOMEWHERE: Final = re.compile(
     r"\b(?:in|on|above|under|below|inside|through) (?:the |a |an |your |their )?(?:attic|loft"
-    r"|basement|cellar|crawl\w*|slab|concrete|garage|(?:\w+ )?closet)\b"
+    r"|hall|hallway|kitchen|(?:\w+ )?bedroom|living room|dining room|family room|den|basement|cellar|crawl\w*|slab|concrete|garage|(?:\w+ )?closet)\b"
 )
 """A question of where something is, and not of the attic itself."""
 _PARTLY: Final = re.compile(
@@ -71,6 +76,8 @@ def by_alternative(text: str, question: str) -> bool | None:
         asked = [name for name, words in group.items() if words.search(asked_for)]
         said = [name for name, words in group.items() if words.search(text)]
         if instead and len(said) == 1 and said[0] not in asked and group[said[0]].search(instead):
+            return False
+        if group is _PLACES and len(asked) == 1 and said and asked[0] not in said:
             return False
         if len(asked) == 1 and len(said) == 1:
             return asked == said

@@ -144,8 +144,8 @@ AXES: Final[dict[str, tuple[str, str]]] = {
         ),
     ),
     "size": (
-        "big|large|huge|roomy|plenty|spacious|enough|ample|generous",
-        "small|tiny|undersized|cramped|narrow|skinny|little",
+        "too big|oversized|big|large|huge|roomy|plenty|spacious|enough|ample|generous",
+        "too small|way too small|small|tiny|undersized|cramped|narrow|skinny|little",
     ),
     "comfort": (
         "comfortable|even|balanced|same",

@@ -48,8 +48,10 @@ _BEHIND: Final = re.compile(
     r"|bigger|larger|taller|wider|longer|older|better)|(?P<less>less|under|lower|smaller|shorter"
     r"|fewer|newer)))\b"
 )
+_LASTS: Final = re.compile(r"\bfor (?P<more>)(?P<bound>[0-9]+)(?P<behind> (?:minutes?|min|hours?|feet|ft)\b.*)")
+"""A time or a stretch that is asked for, which is to be reached."""
 _YEARS: Final = (1850.0, 2035.0)
-_STRICT: Final = re.compile(r"at (?:least|most)|within| or |since")
+_STRICT: Final = re.compile(r"^(?:at (?:least|most)|within|since)\b| or ")
 _NEAR: Final = 0.05
 """The share of a bound within which a rough figure may lie on either side."""
 
@@ -64,16 +66,23 @@ class _Bound:
     someone: bool
     every: bool
     more_asked: bool
+    asked: str
+    unit_words: str
+
+    @property
+    def years(self) -> bool:
+        """Whether the bound is a year."""
+        return not self.unit and _YEARS[0] <= self.value <= _YEARS[1]
 
 
 def _bound_of(question: str) -> _Bound | None:
     asked = question.lower()
-    found = _BOUND.search(asked) or _BEHIND.search(asked)
+    found = _BOUND.search(asked) or _BEHIND.search(asked) or _LASTS.search(asked)
     if found is None:
         return None
     named = found.groupdict()
     value = float(found["bound"].rstrip(".,").replace(",", ""))
-    above = bool(named.get("more") or named.get("late"))
+    above = named.get("more") is not None or named.get("late") is not None
     if "older than" in found[0] and _YEARS[0] <= value <= _YEARS[1]:
         above = False
     if "newer than" in found[0] and _YEARS[0] <= value <= _YEARS[1]:
@@ -87,18 +96,20 @@ def _bound_of(question: str) -> _Bound | None:
         value,
         by,
         above,
-        not _STRICT.search(found[0]),
+        _STRICT.search(found[0]) is None and found.re is not _LASTS,
         unit,
         some is not None,
         every is not None,
         more is not None and named.get("less") is None,
+        asked,
+        found["behind"][:12],
     )
 
 
 _LEAD: Final = (
     r"(?:(?:oh|well|uh|um|it'?s|it is|they'?re|its|that'?s|is|i'?d say|i'd call it|looks|just|way"
     r"|well|far|a lot|lots|quite a bit|much|a bit|a little|a hair|a tad|a touch|slightly|barely"
-    r"|somewhat|clearly|definitely|easily|still|probably|right|hair|tad|bit|little"
+    r"|somewhat|up|clearly|definitely|easily|still|probably|right|hair|tad|bit|little"
     r"|a good bit|i think|think it'?s|maybe) )*"
 )
 _TAIL: Final = (
@@ -145,6 +156,15 @@ _UNMEASURED: Final = re.compile(
     r" ?(?:\w+ )?(?:tape|manometer|gauge|ruler|meter|mano|ladder|reading|thermometer|probe|holes)?\b"
     r"|\bno (?:tape|manometer|gauge|ruler|meter|mano|reading|way to measure)\b"
 )
+_YEAR_SAID: Final = re.compile(
+    r"'\d\d\b|\b0\d\b|\b(?:in|built|from|since|year|years|circa|back|before|after|new|installed|made)"
+    r" (?:in |on |about |around |it |up |back )*'?[0-9a-z]+"
+)
+_FAR: Final = 10.0
+"""A value this many times the bound, or this part of it, is of something else."""
+_TENS: Final = 20.0
+_HALF_HOUR: Final = re.compile(r"\b(?:a )?half (?:an |a )?hour\b")
+_HOUR: Final = re.compile(r"\b(?<!\d )(?:an |one |1 )?hour\b")
 _CENTURY: Final = 26
 """Two-digit years up to this one are of this century."""
 
@@ -157,6 +177,10 @@ _NO_COUNT: Final = re.compile(
     r"(?<!just )(?<!only )\b(?:the|that|this|no|another|new|old|big|small|which|other|any|each|every) one\b"
     r"|\bones\b|\bone of\b|\bone in\b"
 )
+_DIGIT: Final = re.compile(r"[0-9]|\b(?:inches?|point|percent)\b")
+_A_FEW: Final = 5.0
+_PRONOUN: Final = re.compile(r"\bone\b(?! (?:and|point|inch|ton|percent|hundred|thousand|fifty|oh|half)\b)")
+"""A "one" that counts or stands for something, where the bound is no count."""
 _SINGLE: Final = re.compile(r"\b(?:single|just the one|only the one)\b")
 
 
@@ -187,7 +211,9 @@ def by_bound(text: str, question: str) -> Place | None:
     if told is None:
         return None
     low, high = told
-    if framed("length", text, question) is not None or _DENIES.search(text):
+    size = _OF_SIZE.search(text)
+    under = size is not None and size["under"] is not None
+    if not under and (framed("length", text, question) is not None or _DENIES.search(text)):
         return Place.OPEN
     return _placed(low, high, bound)
 
@@ -195,7 +221,7 @@ def by_bound(text: str, question: str) -> Place | None:
 def _by_word(text: str, bound: _Bound) -> Place | None:
     if bound.by is None and any(letter.isdigit() for letter in text):
         return None
-    years = _YEARS[0] <= bound.value <= _YEARS[1]
+    years = bound.years
     more = _SAYS_MORE.fullmatch(text)
     less = _SAYS_LESS.fullmatch(text)
     if years:
@@ -207,8 +233,15 @@ def _by_word(text: str, bound: _Bound) -> Place | None:
 
 def _told(text: str, bound: _Bound) -> tuple[float, float] | None:
     """The lowest and the highest value that the text can mean, in the unit of the bound."""
-    text = _NO_COUNT.sub(" ", _SINGLE.sub("one", _A_FOOT.sub("12 inches", text)))
-    years = _YEARS[0] <= bound.value <= _YEARS[1]
+    text = _A_FOOT.sub("12 inches", text)
+    if not bound.unit and bound.value <= _A_FEW and bound.value == int(bound.value):
+        text = _SINGLE.sub("one", text)
+    else:
+        text = _PRONOUN.sub(" ", text)
+    text = _NO_COUNT.sub(" ", text)
+    years = bound.years
+    if "minute" in bound.unit_words:
+        text = _HOUR.sub("60 minutes", _HALF_HOUR.sub("30 minutes", text))
     values: list[tuple[float, float]] = []
     for number in scanned(text, "yes_no").numbers:
         value = number.value
@@ -216,7 +249,9 @@ def _told(text: str, bound: _Bound) -> tuple[float, float] | None:
             if number.dimension or number.unit:
                 return None
             span = 9.0 if number.plural else 0.0
-            if value < 100 and (number.plural or value == int(value)):
+            if value < 100 and not number.plural and not _is_year(text, value):
+                return None
+            if value < 100:
                 value += 2000 if value <= _CENTURY and not number.plural else 1900
             if not _YEARS[0] <= value <= _YEARS[1]:
                 return None
@@ -227,10 +262,13 @@ def _told(text: str, bound: _Bound) -> tuple[float, float] | None:
                 low = value + 5
             values.append((low, high))
             continue
-        if number.dimension and not _same_kind(number.unit, bound.unit):
+        if bound.value != int(bound.value) and value == int(value) and not _DIGIT.search(text):
+            return None
+        if number.dimension and not _same_kind(number.unit, bound):
             return None
         factor = _factor(number.unit, bound.unit)
-        values.append((value * factor, value * factor))
+        span = 9.0 if number.plural and value >= _TENS else 0.0
+        values.append((value * factor, value * factor + span))
     if not values:
         return None
     if bound.by is not None:
@@ -244,6 +282,16 @@ def _told(text: str, bound: _Bound) -> tuple[float, float] | None:
     return (-float("inf"), float("inf"))
 
 
+def _is_year(text: str, value: float) -> bool:
+    """Whether a number below a hundred is a year ("built in 72", "08", "68")."""
+    if value != int(value):
+        return False
+    return _YEAR_SAID.search(text) is not None or value > _CENTURY and len(text.split()) <= _FEW
+
+
+_FEW: Final = 3
+
+
 def _widened(text: str, low: float, high: float, bound: _Bound) -> tuple[float, float]:
     """A single value with what is said around it: "under 12", "about 12", "12 and change"."""
     size = _OF_SIZE.search(text)
@@ -252,7 +300,9 @@ def _widened(text: str, low: float, high: float, bound: _Bound) -> tuple[float, 
         return (-float("inf"), high - edge) if size["under"] not in ("up to",) else (0.0, high)
     if (size is not None and size["over"]) or _PLUS.search(text):
         return low + (0 if size is not None and size["over"] == "at least" else edge), float("inf")
-    if _ROUGH.search(text) and _YEARS[0] > bound.value:
+    if not bound.years and not 1 / _FAR < low / (bound.value or 1.0) < _FAR:
+        return (-float("inf"), float("inf"))
+    if _ROUGH.search(text) and not bound.years:
         return low - bound.value * _NEAR, high + bound.value * _NEAR
     if _ROUGH.search(text):
         return low - 2, high + 2
@@ -289,9 +339,22 @@ def _placed(low: float, high: float, bound: _Bound) -> Place:
     return Place.YES if fits else Place.NO
 
 
-def _same_kind(unit: str, asked: str) -> bool:
-    wanted = DIMENSION.get(asked, "") if asked else "pressure"
-    return DIMENSION.get(unit, "") == wanted
+_KINDS: Final = {
+    "temperature": re.compile(r"\b(?:rise|temp\w*|degrees?|hot|cold|warm\w*|cool\w*|split)\b"),
+    "pressure": re.compile(r"\b(?:static|pressure|drop)\b"),
+    "airflow": re.compile(r"\b(?:airflow|air flow|cfm|moving)\b"),
+    "heat": re.compile(r"\b(?:tons?|capacity|btu\w*)\b"),
+    "length": re.compile(r"\b(?:wide|wider|tall|taller|deep|deeper|long|longer|high|thick|away)\b"),
+}
+"""What a bound without a unit is of, by the words of its question."""
+
+
+def _same_kind(unit: str, bound: _Bound) -> bool:
+    said = DIMENSION.get(unit, "")
+    if bound.unit:
+        return said == DIMENSION.get(bound.unit, "") or (not said and unit == bound.unit)
+    kind = _KINDS.get("temperature" if said == "difference" else said)
+    return kind is not None and kind.search(bound.asked) is not None
 
 
 def _factor(unit: str, asked: str) -> float:

@@ -15,12 +15,12 @@ _WORD: Final = re.compile(r"[a-z]+(?:'[a-z]+)?")
 _YES: Final = (
     r"(?:yes+|yeah|yea|yep|yup|ya|yah|definitely|it (?:is|does|has|did|was)|there (?:is|are)"
     r"|there's one|they (?:are|do|did|have)|i'?d say (?:yes|so|yeah|there is|it is|it does|they do"
-    r"|they are)|i can|i do|we do|it'?s got one|it must(?: be)?|must be|probably)"
+    r"|they are)|i (?:think|believe|guess) so|i can|i do|we do|it'?s got one|it must(?: be)?|must be|probably)"
 )
 _NO: Final = (
     r"(?:no|nope|nah|it (?:isn'?t|doesn'?t|hasn'?t|didn'?t|wasn'?t|ain'?t)|there (?:isn'?t|aren'?t)"
     r"|they (?:aren'?t|don'?t|didn'?t)|i'?d say (?:no|not|there isn'?t|it isn'?t|it doesn'?t|they"
-    r" don'?t)|i can'?t|i don'?t|probably not|not really)"
+    r" don'?t)|i doubt (?:it|that)|doubt it|i don'?t think so|i can'?t|i don'?t|probably not|not really)"
 )
 _SAID_FIRST: Final = re.compile(
     rf"^(?:oh |well |uh |um )*(?:{_YES}|{_NO}|none|not|never|nothing)\b"
@@ -164,6 +164,10 @@ _SAYS: Final = (
     r"|no|nope|not|is not|are not|ain'?t|isnt|aint)"
 )
 _PART: Final = re.compile(_TOPIC + r",? " + _SAYS + r"(?= *(?:$|[,;.!]| and\b| but\b| the\b| just\b))")
+_SOME_NOT: Final = re.compile(
+    r"\b(?:some|half|most|one|a few)\b.*\b(?:some|others|other half|the rest|the other)(?: of (?:them|em))?"
+    r" (?:is|are|do|does|have|has|isn'?t|aren'?t|don'?t|doesn'?t|haven'?t|not|no)\b"
+)
 _THIN: Final = frozenset(
     "the is are does do any all there inside outside this that have has run runs your you".split()
 )
@@ -177,6 +181,10 @@ def by_parts(text: str, question: str) -> bool | str | None:
     >>> by_parts("wrapped yes, lined no", "Is the trunk wrapped on the outside?")
     True
     """
+    if _SOME_NOT.search(text):
+        every = re.search(r"\b(?:all|every|each|both)\b", question.lower()) is not None
+        some = re.search(r"\b(?:any|anywhere|some)\b", question.lower()) is not None
+        return some if every is not some else "ask"
     found = [(m["topic"], not re.search(r"n'?t$|^no|not", m["says"])) for m in _PART.finditer(text)]
     if len(found) < 2 or len({yes for _, yes in found}) < 2:
         return None
@@ -185,7 +193,7 @@ def by_parts(text: str, question: str) -> bool | str | None:
     fits = [yes for topic, yes in found if {w[:5] for w in topic.split()} & stems]
     if len(fits) == 1:
         return fits[0]
-    if not fits and re.search(r"\b(?:any|anything|anywhere|ever|some)\b", asked):
+    if not fits and re.search(r"\b(?:any|anywhere|some)\b", asked):
         return True
     if not fits and re.search(r"\b(?:all|every|each|both|everything)\b", asked):
         return False

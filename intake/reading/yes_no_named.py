@@ -13,13 +13,14 @@ from intake.reading.words import words
 
 __all__ = ["by_named", "with_not_a_one"]
 
-_ANY: Final = re.compile(r"\b(?:any|ever|anywhere|anything|anyone|some)\b")
+_ANY: Final = re.compile(r"\b(?:any|anywhere|some)\b")
 _ALL: Final = re.compile(r"\b(?:all|every|each|both|entire|whole)\b")
 _WORD: Final = re.compile(r"[a-z]+(?:'[a-z]+)?|\d+")
 _NO: Final = words(
     """no not none never isn't aren't ain't doesn't don't without nothing nope nah except but only
     hasn't haven't can't won't wasn't weren't nobody if when unless maybe might depends neither didn't says said was were
-    used probably think guess thinks yes yeah yep meant mean half part or sometimes"""
+    used probably think guess thinks yes yeah yep meant mean half part or sometimes
+    most mostly some few before after until till ago"""
 )
 _ROOMS: Final = words(
     """

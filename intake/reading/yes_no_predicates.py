@@ -42,6 +42,13 @@ _HEARD: Final = re.compile(
     r"\b(?:loud|clear as|plain as day|all night|every time|roar\w*|wakes|from (?:anywhere|everywhere"
     r"|outside|the street))\b"
 )
+_STEM: Final = 4
+_DEED_ASKED: Final = re.compile(r"^(?:has|have|was|were|did)\b")
+_DID_IT: Final = re.compile(
+    r"^(?:yes,? |yeah,? |yep,? )?(?:i|we|they|he|she|somebody|someone|the \w+|my \w+|guy)"
+    r"(?: (?:just|already|had|have|personally))* (?P<verb>[a-z]+) (?:it|them|that|those|the \w+)\b"
+    r"(?! (?:if|when|once|next|tomorrow))"
+)
 _GOING_ON_ASKED: Final = re.compile(r"\b(?:keeps? (?:on )?(?:running|going|blowing|spinning)|stays? on)\b")
 _REDUCING_ASKED: Final = re.compile(
     r"\b(?:step|steps|stepped|reduce|reduces|reduced|reducing|taper|tapers|neck|necks|get smaller"
@@ -86,6 +93,11 @@ def by_predicate(text: str, question: str) -> bool | None:
     asked = question.lower()
     if _HEARING_ASKED.match(asked) and _HEARD.search(text) and not _NOT.search(text):
         return True
+    deed = _DID_IT.match(text) if _DEED_ASKED.match(asked) else None
+    if deed is not None and not _NOT.search(text) and not _MIXED.search(text):
+        stem = deed["verb"][:4]
+        if len(stem) == _STEM and stem in {word[:_STEM] for word in asked.split()}:
+            return True
     denied, mixed = _NOT.search(text) is not None, _MIXED.search(text) is not None
     if _TAKES.search(asked) is not None:
         return _by_room(text, asked)

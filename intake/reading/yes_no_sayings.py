@@ -11,7 +11,7 @@ from typing import Final
 __all__ = ["in_plain_answer", "is_between"]
 
 _LEADS: Final = re.compile(
-    r"^(?:(?:come to think of it|now that (?:you|u) mention it|now (?:that )?i think (?:about|of) it"
+    r"^(?:(?:you know what|come to think of it|now that (?:you|u) mention it|now (?:that )?i think (?:about|of) it"
     r"|(?:as a )?matter of fact|in fact|believe it or not|lol|ha+|haha|meh|why(?=,? (?:yes|yeah|of"
     r" course|sure|it|certainly))|to tell (?:you )?the truth|good question|let'?s see|let me think"
     r"|hang on|funny you ask|i looked and|just looked and|just checked and|looked and)[,. ]+)+"
@@ -46,10 +46,25 @@ _TABLE: Final = tuple(
             "none that i can find",
         ),
         (r"^(?:i |we )?(?:can'?t|don'?t|couldn'?t) (?:even )?(?:hear|feel|smell) (?:a|any) ?(?:thing|one)?$", "none"),
+        (
+            r"^(?:no,? )?not (?:on|in|at|for|with) (?:this|that) (?:one|side|run|unit|house|trunk|branch"
+            r"|duct|room|system)[.! ]*$",
+            "no",
+        ),
+        (r"^(?:boy |man |oh |oh boy |wow )*(?:does|is|do|are|did|has) (?:it|they) ever[.! ]*$", "yes"),
+        (r"^(?:boy|man|oh boy),? (?:does|is|do|are) (?:it|they)[.! ]*$", "yes"),
+        (r"^(?:it |they )?still (?:is|are|does|do|has|have)[.! ]*$", "yes"),
+        (r"^(?:it |they )?still (?:isn'?t|aren'?t|doesn'?t|don'?t|hasn'?t|haven'?t)[.! ]*$", "no"),
+        (r"\bby (?:half|a lot|a mile|a long shot|far)\b(?= *$)", ""),
+        (
+            r"^(negative|no|nope|nah|yes|yep|yeah|affirmative) (?:on|to) (?:the|that|both|all|any|a)\b"
+            r"(?: [a-z]+){0,3}[.! ]*$",
+            r"\1",
+        ),
         (r"^(?:no,? )?not since\b", "no,"),
         (r"\bwhen(?:ever)? (?:it|she|he) (?:feels like(?: it)?|wants(?: to)?|decides to)\b", "sometimes"),
         (
-            r"^(?:no,? |nope,? )?not (?:while|as long as|in (?:my|our) (?:time|years)|for as long as)\b",
+            r"^(?:no,? |nope,? )?not (?:while|as long as|in (?:my|our) (?:time|years)|in (?:the|all the) (?:[a-z0-9]+ )?(?:years?|months?|time)|for as long as)\b",
             "not that i know of,",
         ),
         (r"^(?:it|they|that|she|he) (?:sure |really |does |do )?looks? (?:it|that way|the part)\b", "probably yes"),
@@ -63,6 +78,18 @@ _LEFT: Final = re.compile(
     r"(?: right over)? (?:it|them|those|that|this|that part|the old ones?)(?: alone| out| as is| be"
     r"| in)?|never (?:got (?:to|around to) (?:it|that|those|them)|bothered|touched (?:it|them|those))"
     r"|didn'?t (?:bother|touch (?:it|them|those)|get (?:to|around to) (?:it|that|those|them)))[.! ]*$"
+)
+_TO_COME: Final = re.compile(
+    r"^(?:i'?m |we'?re |i am |we are )?(?:gonna|going to|about to|fixing to|planning (?:on|to)|meaning to)"
+    r" (?!check|look|find|see|ask|measure|test)"
+)
+_TIME_OF_IT: Final = re.compile(
+    r"(?:just |yes |yeah |about |around |maybe |sometime )*(?:(?:last|this|back in|in|early|late) (?:the )?"
+    r"(?:spring|summer|fall|winter|autumn|year|month|week|january|february|march|april|may|june|july"
+    r"|august|september|october|november|december|(?:19|20)[0-9][0-9]|monday|tuesday|wednesday|thursday"
+    r"|friday|saturday|sunday|morning)|(?:[0-9]+|a|an|one|two|three|four|five|six|ten|a couple|a few"
+    r"|couple|few) (?:of )?(?:days?|weeks?|months?|years?|yrs?|hours?) (?:ago|back)|yesterday|today"
+    r"|the other day)(?: (?:or so|i think|sometime))*[.! ]*"
 )
 _ACCESS: Final = re.compile(
     r"^(?:can|could) (?:you|someone|anybody|he|she|they)\b.*\b(?:get|reach|see|climb|crawl|go)\b"
@@ -99,8 +126,10 @@ def in_plain_answer(text: str, question: str) -> str:
         return "no"
     if _EMPTY.fullmatch(text) and _THERE_ASKED.search(asked):
         return "no"
-    if _DEEDS.match(asked) and _LEFT.match(text):
+    if _DEEDS.match(asked) and (_LEFT.match(text) or _TO_COME.match(text)):
         return "no"
+    if _DEEDS.match(asked) and not _IN_HAND.match(asked) and _TIME_OF_IT.fullmatch(text):
+        return "yes"
     if _ACCESS.search(asked) and _THERE.match(text):
         return "yes"
     if _IN_HAND.match(asked) and _GOT.match(text):
@@ -120,7 +149,8 @@ _THERE_ASKED: Final = re.compile(r"^(?:is|are) there\b|\bin place\b|\bin (?:it|t
 
 
 _BETWEEN: Final = re.compile(
-    r"^(?:it'?s |kinda |pretty )?(?:borderline|meh|iffy|touch and go|up for debate|debatable)\b"
+    r"^if (?:you|u) (?:call|count|consider|mean)\b|^not by (?:me|us)\b"
+    r"|^(?:it'?s |kinda |pretty )?(?:borderline|meh|iffy|touch and go|up for debate|debatable)\b"
     r"|^(?:it'?s )?(?:not|neither|isn'?t) (?:really |very |too |exactly )?(?P<one>[a-z]+),? (?:and |but )?"
     r"(?:not|nor|isn'?t|or)(?: really| very| exactly| too)? (?P<two>[a-z]+)(?: either)?[.! ]*$"
     r"|^(?:it'?s |i'?d call it |well )?more (?:of an?|like an?|like one|like some) "
@@ -130,8 +160,10 @@ _BETWEEN: Final = re.compile(
 _WITH_VAN: Final = re.compile(
     r"(?:it'?s |i'?ve got (?:one|it) |mine'?s |out |back )*in (?:the|my) (?:truck|van|car|rig)[.! ]*"
 )
+_LATELY: Final = re.compile(r"(?:no,? )?not (?:lately|recently|in a (?:long )?while|for a while)[.! ]*")
 _LAST_OF: Final = re.compile(
-    r"^(?:no,? |yes,? |yeah,? )?(?:there (?:was|were|used to be)\b|(?:was|were) (?:one|some|a)\b)(?!.*\bstill\b)"
+    r"^(?:no,? |yes,? |yeah,? )?(?:there (?:was|were|used to be)\b|(?:it |they )?(?:was|were)"
+    r" (?:one|some|a|this morning|earlier|yesterday|last|before|when|at first)\b)(?!.*\bstill\b)"
 )
 
 
@@ -146,4 +178,6 @@ def is_between(text: str, question: str) -> bool:
     found = _BETWEEN.match(text)
     if found is not None:
         return found["one"] is None or found["one"] != found["two"]
+    if _LATELY.fullmatch(text) and "recent" not in question.lower():
+        return True
     return _LAST_OF.match(text) is not None and not _DEEDS.match(question.lower())

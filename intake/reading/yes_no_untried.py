@@ -40,6 +40,10 @@ _IF_IT_WAS: Final = re.compile(
     r"^if (?:it|they|there|he|she|anyone|anybody|somebody|someone) (?:was|were|did|is|has|had|ever)"
     r"\b.*\b(?:nobody|no one|noone|never|don'?t|didn'?t|can'?t|couldn'?t|nothing|wouldn'?t|no)\b"
 )
+_NO_NOSE: Final = re.compile(
+    r"\b(?:a cold|stuffed up|stuffy|sinus\w*|no sense of smell|lost my smell|nose is (?:shot|plugged|gone)"
+    r"|since covid|covid)\b"
+)
 _STILL: Final = re.compile(
     r"^(?:i'?m |we'?re )?(?:still|about to|just about to|fixing to|gonna|going to|gotta|i'?ll|need to"
     r"|have to|let me|lemme) (?:go |have to |need to )?(?:check|look|find out|see|test|try|measure"
@@ -71,6 +75,8 @@ def not_found_out(text: str, question: str) -> bool:
     if _IF_IT_WAS.match(text) and _BUT.search(text) is None:
         return True
     asked = question.lower()
+    if "smell" in asked and _NO_NOSE.search(text):
+        return True
     if _OF_THE_PERSON.search(asked) or _PASSIVE.search(asked):
         return False
     if _COULD_BUT.search(text):

@@ -168,6 +168,7 @@ NEGATIONS: Final = words(
     """
     no not isn't isnt aint ain't without never don't dont doesn't doesnt zero any hasn't haven't
     wasn't weren't didn't didnt wouldn't wouldnt nobody nor aren't arent non hardly free can't cant couldn't cannot won't nothing none
+    negative negatory
     """
 )
 
