@@ -1,4 +1,5 @@
-"""Which clause of a told material, motor or coil stands: what is seen now, not what was or was said.
+"""Which clause of a told material, motor or coil stands: what is seen now, not what was or was"
+" said.
 
 "Was flex, we swapped it for hard pipe" is of hard pipe; "customer says it's clean but it's packed
 solid" is of what is seen; "psc, no scratch that, constant torque" is of what was said last.
@@ -18,7 +19,8 @@ CHOSEN: Final = words("material blower_type coil_state choice")
 
 _CUT: Final = re.compile(
     r"[,;.!]+ ?|\s-+\s|\b(?:but|although|though|however|whereas|only)\b|(?<=\S) (?=(?:till|until) )"
-    r"|(?<=\S) (?=(?:they|we|i|he|somebody|someone|then) (?:tore|swapped|replaced|took|changed|put|ripped"
+    r"|(?<=\S) (?=(?:they|we|i|he|somebody|someone|then) (?:tore|swapped|replaced|took|changed"
+    r"|put|ripped"
     r"|switched|redid|converted)\b)"
     r"|(?<=\S) (?=(?:now|today) (?:it|the|they|we|there)\b)"
 )
@@ -28,10 +30,12 @@ _THING: Final = (
 )
 _LEAD: Final = r"^(?:well |yeah |oh |so |and |yes |no |i mean |at first |originally )*"
 _PAST: Final = re.compile(
-    rf"{_LEAD}(?:{_THING} )?(?:was|were|wasn'?t|weren'?t|used to (?:be|have)|had been|started out as"
+    rf"{_LEAD}(?:{_THING} )?(?:was|were|wasn'?t|weren'?t|used to (?:be|have)|had been"
+    rf"|started out as"
     r"|(?:originally|previously|formerly|before))\b(?! (?:used|made|run|installed|told|put|built"
     r"|done|cleaned|washed|just))"
-    rf"|{_LEAD}(?:i |we |they |he |she )?(?:cleaned|washed|sprayed|rinsed|hosed|replaced|changed)\b.*"
+    rf"|{_LEAD}(?:i |we |they |he |she )?(?:cleaned|washed|sprayed|rinsed|hosed|replaced"
+    rf"|changed)\b.*"
     r"\b(?:ago|last (?:year|summer|spring|fall|winter|season|month|time)|in (?:19|20)\d\d"
     r"|years? back|back in)\b"
     r"|\b(?:back then|in the beginning|when (?:we|they|i) (?:moved|bought|built)|years ago)\b"
@@ -40,26 +44,34 @@ _SAID: Final = re.compile(
     rf"{_LEAD}(?:the |my |our |his |her |last )*(?:customer|owner|homeowner|caller|tenant|landlord"
     r"|wife|husband|he|she|they|you|people|somebody|someone|everybody|everyone|(?:last |other |old"
     r" |previous )?(?:guy|tech|contractor|inspector|installer|crew|company)|salesman|neighbor"
+    r"|sticker|label|tag|plate|nameplate"
     r"|print|prints|plans?|listing|paperwork|invoice|report|work order|notes?)"
     r"(?: (?:before|before me|last year|there|here|on the phone|before us))?"
     r" (?:says?|said|claims?|claimed|swears?|swore|thinks?|thought|told (?:me|us)|tells (?:me|us)"
-    r"|called it|calls (?:it|for)|calls them|wrote|has it as|had it as|shows?|showed|insists?|call it)\b"
+    r"|called it|calls (?:it|for)|calls them|wrote|has it as|had it as|shows?|showed|insists?"
+    r"|call it)\b"
 )
 _THOUGHT: Final = re.compile(
-    rf"{_LEAD}(?:i|we|i'?d|you'?d|you)(?: would| have| had| was| were| just| did| first| always| kinda"
-    r"| almost| originally)* (?:thought|figured|assumed|said|guess(?:ed)?|expect(?:ed)?|told you|gonna say"
+    rf"{_LEAD}(?:i|we|i'?d|you'?d|you)(?: would| have| had| was| were| just| did| first| always"
+    rf"| kinda"
+    r"| almost| originally)* (?:thought|figured|assumed|said|guess(?:ed)?|expect(?:ed)?|told you"
+    r"|gonna say"
     r"|going to say|say|swear|sworn|swore|wrote|put down|think)\b(?! (?:so|it'?s now))"
     rf"|{_LEAD}(?:{_THING} |{_THING}'?d )?(?:would be|would'?ve been|would have been|should be"
     r"|should'?ve been|supposed to be|could pass for|looks like|looked like|sounds like|seems like"
     r"|almost looks)\b"
 )
 _TURNED: Final = re.compile(
-    r"^.*\b(?:(?:no[,.!]* |oh,? )?(?:scratch that|strike that|wait(?: a (?:sec|minute))?|hang on|hold on"
-    r"|i mean|i meant|correction|my bad|make that|i take that back|nope|sorry))\b[,.!: ]*(?:no\b[,.!: ]*)*"
+    r"^.*\b(?:(?:no[,.!]* |oh,? )?(?:scratch that|strike that|wait(?: a (?:sec|minute))?|hang on"
+    r"|hold on"
+    r"|i mean|i meant|correction|my bad|make that|i take that back|nope"
+    r"|sorry))\b[,.!: ]*(?:no\b[,.!: ]*)*"
 )
+_NO_AGAIN: Final = re.compile(r"(?:^|[,.;!] ?|\b)no,? [a-z]")
 _BECAME: Final = re.compile(
     r"^(?:.*\b)?wasn'?t (?P<what>[a-z ]{3,20}?),? (?:but |and )?(?:it )?is (?:now|today)[.! ]*$"
-    r"|^(?:.*\b)?was (?P<gone>[a-z ]{3,20}?),? (?:but |and )?(?:it )?(?:isn'?t|is not|not) (?:now|any ?more)"
+    r"|^(?:.*\b)?was (?P<gone>[a-z ]{3,20}?),? (?:but |and )?(?:it )?(?:isn'?t|is not|not) (?:now"
+    r"|any ?more)"
     r"[.! ]*$"
 )
 _WASHED: Final = re.compile(
@@ -68,15 +80,19 @@ _WASHED: Final = re.compile(
     r"|half|partly|some|most|part|tried)\b)"
 )
 _DIRT_WAS: Final = re.compile(
-    r"^(?:it |that |coil |the coil )?(?:was|used to be|had been)\b.*\b(?:plugged|clogged|dirty|filthy|packed"
+    r"^(?:it |that |coil |the coil )?(?:was|used to be|had been)\b.*\b(?:plugged|clogged|dirty"
+    r"|filthy|packed"
     r"|caked|matted|bad|nasty|gross|solid|blocked|disgusting|terrible|mess|impacted)\b"
 )
 _OUTSIDE: Final = re.compile(
-    r"\b(?:insulat\w+|wrapp\w+|covered)(?: (?:it|them|that|all|up|over|some|with \w+))*(?: (?:on|from|around"
+    r"\b(?:insulat\w+|wrapp\w+|covered)(?: (?:it|them|that|all|up|over|some|with \w+))*(?: (?:on"
+    r"|from|around"
     r"|to))?(?: the)? (?:outside|exterior|outer side)(?: of it)?\b"
-    r"|\b(?:under|beneath|below|behind|through|peel\w*|pull\w*|cut\w*|strip\w*)(?: (?:back|off|away|up))?"
+    r"|\b(?:under|beneath|below|behind|through|peel\w*|pull\w*|cut\w*|strip\w*)(?: (?:back|off"
+    r"|away|up))?"
     r" (?:the|that|all the|all that|its|some) (?:insulation|wrap|jacket|blanket)\b"
-    r"|\binsulation (?:is |was )?(?:all )?(?:on|around|over|goes on)(?: the| its)? (?:outside|exterior)\b"
+    r"|\binsulation (?:is |was )?(?:all )?(?:on|around|over|goes on)(?: the| its)? (?:outside"
+    r"|exterior)\b"
 )
 
 
@@ -101,7 +117,7 @@ def of_now(field: str, text: str) -> tuple[str, ...]:
     if became is not None and became["what"]:
         tries.append(became["what"])
     turned = _TURNED.sub("", text)
-    if turned and turned != text:
+    if turned and turned != text and not _NO_AGAIN.search(turned):
         tries.append(turned)
     clauses = [part.strip() for part in _CUT.split(text) if part and part.strip()]
     if len(clauses) > 1:

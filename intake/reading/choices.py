@@ -17,7 +17,6 @@ from intake.reading.scan import Scan
 from intake.reading.words import words
 
 __all__ = [
-    "numbered",
     "read_blower_type",
     "read_choice",
     "read_coil_state",
@@ -25,7 +24,7 @@ __all__ = [
 ]
 
 _NOT: Final = words(
-    """not no isn't isnt ain't aint never without hardly non don't doesn't wasn't nor
+    """not no zero isn't isnt ain't aint never without hardly non don't doesn't wasn't nor
     can't cant cannot couldn't wouldn't aren't weren't nothing"""
 )
 _SPLIT: Final = re.compile(r"[a-z0-9]+(?:'[a-z]+)?")
@@ -320,29 +319,6 @@ def _stuff_after(text: str) -> bool:
     )
 
 
-def numbered(text: str, choices: Sequence[str]) -> str | None:
-    """The choice that a bare number picks ("2", "#2", "number two", "option 2"), or None."""
-    words = [
-        w
-        for w in _words(text)
-        if w not in ("number", "option", "choice", "no", "the", "answer", "is", "it's")
-    ]
-    if len(words) != 1:
-        return None
-    place = int(words[0]) if words[0].isdigit() and len(words[0]) < 3 else _SPELLED.get(words[0], 0)
-    return choices[place - 1].partition("=")[0] if 1 <= place <= len(choices) else None
-
-
-_SPELLED: Final = {
-    "one": 1,
-    "two": 2,
-    "three": 3,
-    "four": 4,
-    "five": 5,
-    "six": 6,
-    "seven": 7,
-    "eight": 8,
-}
 _ORDINALS: Final = {
     "first": 0,
     "second": 1,

@@ -11,6 +11,7 @@ from intake.reading.airflow import read_airflow
 from intake.reading.aside import place_of, second_thought, split_off, volunteered
 from intake.reading.asks import WANTED, wrong_quantity
 from intake.reading.bounds import BELIEVABLE
+from intake.reading.choice_numbers import numbered
 from intake.reading.choice_standing import CHOSEN, of_now
 from intake.reading.clean import LONGEST_ANSWER, LONGEST_PASTE, normalise, plain_line
 from intake.reading.commands import as_command
@@ -280,7 +281,7 @@ def _read_field(
     if field == "yes_no":
         return read_yes_no(line, question)
     if field in ("material", "blower_type", "coil_state", "choice") and choices:
-        picked = choice_readers.numbered(line, choices)
+        picked = numbered(line, choices)
         if picked is not None:
             return Accepted({"choice": picked})
     if field == "blower_type":

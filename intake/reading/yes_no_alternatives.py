@@ -40,7 +40,8 @@ _PLACES: Final = _GROUPS[1]
 _STAGES: Final = _GROUPS[2]
 _SOMEWHERE: Final = re.compile(
     r"\b(?:in|on|above|under|below|inside|through) (?:the |a |an |your |their )?(?:attic|loft"
-    r"|hall|hallway|kitchen|(?:\w+ )?bedroom|living room|dining room|family room|den|basement|cellar|crawl\w*|slab|concrete|garage|(?:\w+ )?closet)\b"
+    r"|hall|hallway|kitchen|(?:\w+ )?bedroom|living room|dining room|family room|den|basement"
+    r"|cellar|crawl\w*|slab|concrete|garage|(?:\w+ )?closet)\b"
 )
 """A question of where something is, and not of the attic itself."""
 _PARTLY: Final = re.compile(

@@ -94,7 +94,8 @@ AXES: Final[dict[str, tuple[str, str]]] = {
         ),
     ),
     "running": (
-        "heat or cool|heat and cool|heat and cooling|ran|like a champ|like a top|won't shut off|never shuts off|never stops|running|runs|run"
+        "heat or cool|heat and cool|heat and cooling|ran|like a champ|like a top|won't shut off"
+        "|never shuts off|never stops|running|runs|run"
         "|works|working|work|operational|operates|functional|functioning"
         "|turns on|kicks on|fires up|fired up|starts|working fine|humming along|going"
         "|up and running|purrs|purring|hums along|spins|spinning|firing|runs good"

@@ -48,7 +48,9 @@ _BEHIND: Final = re.compile(
     r"|bigger|larger|taller|wider|longer|older|better)|(?P<less>less|under|lower|smaller|shorter"
     r"|fewer|newer)))\b"
 )
-_LASTS: Final = re.compile(r"\bfor (?P<more>)(?P<bound>[0-9]+)(?P<behind> (?:minutes?|min|hours?|feet|ft)\b.*)")
+_LASTS: Final = re.compile(
+    r"\bfor (?P<more>)(?P<bound>[0-9]+)(?P<behind> (?:minutes?|min|hours?|feet|ft)\b.*)"
+)
 """A time or a stretch that is asked for, which is to be reached."""
 _YEARS: Final = (1850.0, 2035.0)
 _STRICT: Final = re.compile(r"^(?:at (?:least|most)|within|since)\b| or ")
@@ -132,13 +134,16 @@ _SAYS_NEAR: Final = re.compile(
 _SAYS_YOUNGER: Final = re.compile(_LEAD + r"(?:newer|younger|later|after|since)" + _TAIL)
 _SAYS_OLDER: Final = re.compile(_LEAD + r"(?:older|earlier|before|prior)" + _TAIL)
 _OF_SIZE: Final = re.compile(
-    r"\b(?:(?P<under>under|below|less than|smaller than|shorter than|lower than|no more than|at most"
+    r"\b(?:(?P<under>under|below|less than|smaller than|shorter than|lower than|no more than"
+    r"|at most"
     r"|not over|not even|isn'?t even|up to|no bigger than|no taller than|just shy of|shy of"
     r"|short of|almost|nearly|not quite)|(?P<over>over|above|past|more than|bigger than|taller than"
     r"|larger than|longer than|wider than|higher than|at least|north of|upwards of|upward of))"
     r" (?:an? |about )*(?:[0-9.]+|foot\b|point\b|[a-z]+\b)"
 )
-_PLUS: Final = re.compile(r"[0-9](?:\"|in|inch|inches)? ?(?:\+|plus\b|and change\b|or (?:more|better|so)\b)")
+_PLUS: Final = re.compile(
+    r"[0-9](?:\"|in|inch|inches)? ?(?:\+|plus\b|and change\b|or (?:more|better|so)\b)"
+)
 _ROUGH: Final = re.compile(
     r"\b(?:about|around|roughly|maybe|probably|close to|near|nearly|almost|right at|approx\w*"
     r"|somewhere|give or take|guess\w*|eyeball\w*|i think|looks like|or so|more like)\b|\dish\b|~"
@@ -153,11 +158,13 @@ _UNMEASURED: Final = re.compile(
     r"\b(?:haven'?t|have not|havent|didn'?t|never|not) (?:\w+ )?(?:measur\w+|checked|looked|drilled"
     r"|taped|tested|hooked|put a tape|got(?:ten)? (?:a|the) (?:reading|tape))\b"
     r"|\b(?:don'?t|do not|didn'?t|haven'?t) (?:have|got|own|bring|carry) (?:a|an|my|the|any|one)"
-    r" ?(?:\w+ )?(?:tape|manometer|gauge|ruler|meter|mano|ladder|reading|thermometer|probe|holes)?\b"
+    r" ?(?:\w+ )?(?:tape|manometer|gauge|ruler|meter|mano|ladder|reading|thermometer|probe"
+    r"|holes)?\b"
     r"|\bno (?:tape|manometer|gauge|ruler|meter|mano|reading|way to measure)\b"
 )
 _YEAR_SAID: Final = re.compile(
-    r"'\d\d\b|\b0\d\b|\b(?:in|built|from|since|year|years|circa|back|before|after|new|installed|made)"
+    r"'\d\d\b|\b0\d\b|\b(?:in|built|from|since|year|years|circa|back|before|after|new|installed"
+    r"|made)"
     r" (?:in |on |about |around |it |up |back )*'?[0-9a-z]+"
 )
 _FAR: Final = 10.0
@@ -174,13 +181,17 @@ _SPELLED_BOUND: Final = re.compile(
     r"\b((?:more than|less than|fewer than|at least|at most) )(one|two|three|four|five)\b"
 )
 _NO_COUNT: Final = re.compile(
-    r"(?<!just )(?<!only )\b(?:the|that|this|no|another|new|old|big|small|which|other|any|each|every) one\b"
-    r"|\bones\b|\bone of\b|\bone in\b"
+    r"(?<!just )(?<!only )\b(?:the|that|this|no|another|new|old|big|small|which|other|any|each"
+    r"|every) one\b"
+    r"|\bones\b|\bone (?:of|in|per|each|for each|on|up|down|upstairs|downstairs)\b"
 )
 _DIGIT: Final = re.compile(r"[0-9]|\b(?:inches?|point|percent)\b")
 _A_FEW: Final = 5.0
-_PRONOUN: Final = re.compile(r"\bone\b(?! (?:and|point|inch|ton|percent|hundred|thousand|fifty|oh|half)\b)")
+_PRONOUN: Final = re.compile(
+    r"\bone\b(?! (?:and|point|inch|ton|percent|hundred|thousand|fifty|oh|half)\b)"
+)
 """A "one" that counts or stands for something, where the bound is no count."""
+_IF_THAT: Final = re.compile(r"\b(?:even )?if (?:that|anything)\b")
 _SINGLE: Final = re.compile(r"\b(?:single|just the one|only the one)\b")
 
 
@@ -211,6 +222,7 @@ def by_bound(text: str, question: str) -> Place | None:
     if told is None:
         return None
     low, high = told
+    text = _IF_THAT.sub(" ", text)
     size = _OF_SIZE.search(text)
     under = size is not None and size["under"] is not None
     if not under and (framed("length", text, question) is not None or _DENIES.search(text)):
@@ -286,7 +298,7 @@ def _is_year(text: str, value: float) -> bool:
     """Whether a number below a hundred is a year ("built in 72", "08", "68")."""
     if value != int(value):
         return False
-    return _YEAR_SAID.search(text) is not None or value > _CENTURY and len(text.split()) <= _FEW
+    return _YEAR_SAID.search(text) is not None or (value > _CENTURY and len(text.split()) <= _FEW)
 
 
 _FEW: Final = 3

@@ -15,12 +15,14 @@ _WORD: Final = re.compile(r"[a-z]+(?:'[a-z]+)?")
 _YES: Final = (
     r"(?:yes+|yeah|yea|yep|yup|ya|yah|definitely|it (?:is|does|has|did|was)|there (?:is|are)"
     r"|there's one|they (?:are|do|did|have)|i'?d say (?:yes|so|yeah|there is|it is|it does|they do"
-    r"|they are)|i (?:think|believe|guess) so|i can|i do|we do|it'?s got one|it must(?: be)?|must be|probably)"
+    r"|they are)|i (?:think|believe|guess) so|i can|i do|we do|it'?s got one|it must(?: be)?"
+    r"|must be|probably)"
 )
 _NO: Final = (
     r"(?:no|nope|nah|it (?:isn'?t|doesn'?t|hasn'?t|didn'?t|wasn'?t|ain'?t)|there (?:isn'?t|aren'?t)"
     r"|they (?:aren'?t|don'?t|didn'?t)|i'?d say (?:no|not|there isn'?t|it isn'?t|it doesn'?t|they"
-    r" don'?t)|i doubt (?:it|that)|doubt it|i don'?t think so|i can'?t|i don'?t|probably not|not really)"
+    r" don'?t)|i doubt (?:it|that)|doubt it|i don'?t think so|i can'?t|i don'?t|probably not"
+    r"|not really)"
 )
 _SAID_FIRST: Final = re.compile(
     rf"^(?:oh |well |uh |um )*(?:{_YES}|{_NO}|none|not|never|nothing)\b"
@@ -61,21 +63,25 @@ def concluded(text: str) -> str | None:
 
 
 def _plain_start(head: str) -> bool:
-    return re.match(rf"(?:oh |well )*(?:yes|yeah|yep|yup|no|nope|nah|{_YES}|{_NO})\b", head) is not None
+    return (
+        re.match(rf"(?:oh |well )*(?:yes|yeah|yep|yup|no|nope|nah|{_YES}|{_NO})\b", head)
+        is not None
+    )
 
 
 _INSISTS: Final = re.compile(
-    r"^(?:no|nah|nope|oh)[,. ]+(?:no[,. ]+)+(?:wait[,. ]+|sorry[,. ]+)?(?=(?P<said>(?:there (?:is|are)"
+    r"^(?:no|nah|nope|oh)[,. ]+(?:no[,. ]+)+(?:wait[,. ]+|sorry[,. ]+)?(?=(?P<said>(?:there (?:is"
+    r"|are)"
     r"|there'?s (?!no\b|not\b|none\b|nothing\b)|it (?:is|does|has|did|was)|they (?:are|do|did|have)"
-    r"|i (?:do|can|have|did|am)|we (?:do|can|have|did)|yes|yeah|it'?s there)\b)(?! (?:not|no|none)\b))"
+    r"|i (?:do|can|have|did|am)|we (?:do|can|have|did)|yes|yeah|it'?s there)\b)(?! (?:not|no"
+    r"|none)\b))"
 )
 _NO_WAIT: Final = re.compile(
-    r"^(?:no|nah|nope)[,. ]+(?:wait|hang on|hold on|hold up|actually|sorry)[,. ]+(?=there (?:is|are) "
+    r"^(?:no|nah|nope)[,. ]+(?:wait|hang on|hold on|hold up|actually|sorry)[,. ]+(?=there (?:is"
+    r"|are) "
     r"(?!no\b|not\b)|there'?s (?:a|an|one|two|some)\b|yes\b|yeah\b|it (?:is|does|has)\b(?! not))"
 )
-_ONE_THERE: Final = re.compile(
-    r"^(?:yes,? )?there(?:'s| is| are) (?:a|an|one|two|some|several)\b"
-)
+_ONE_THERE: Final = re.compile(r"^(?:yes,? )?there(?:'s| is| are) (?:a|an|one|two|some|several)\b")
 
 
 def insisted(text: str) -> str | None:
@@ -123,7 +129,8 @@ def standing_clause(text: str, question: str) -> str | None:
 
 _USED_TO: Final = re.compile(r"^(?:it |they |we |there )?used to(?: be| have| do)?(?: one)?[.! ]*$")
 _DID_TILL: Final = re.compile(
-    r"^(?:yes,? |yeah,? |well,? )?(?:it|they|she|he) (?:did|was|were|had|ran|worked|used to)\b[a-z ]*"
+    r"^(?:yes,? |yeah,? |well,? )?(?:it|they|she|he) (?:did|was|were|had|ran|worked"
+    r"|used to)\b[a-z ]*"
     r"\b(?:till|til|until|up until|before)\b"
 )
 _ONLY_THEN: Final = re.compile(
@@ -139,7 +146,9 @@ def only_of_then(text: str, question: str) -> bool | str | None:
     "Used to" denies that it is so now; "it ran yesterday" leaves it open.
     """
     asked = question.lower()
-    if _PAST_ASKED.search(asked) or not re.match(r"(?:so |and )?(?:is|are|does|do|can|any)\b", asked):
+    if _PAST_ASKED.search(asked) or not re.match(
+        r"(?:so |and )?(?:is|are|does|do|can|any)\b", asked
+    ):
         return None
     if _STILL.search(text):
         return None
@@ -155,21 +164,45 @@ _PAST_VERB: Final = re.compile(
 )
 
 _TOPIC: Final = (
-    r"(?:the |my |our |its |those |that )?(?P<topic>(?!it\b|they\b|that\b|there\b|this\b|i\b|we\b|and\b"
-    r"|so\b|he\b|she\b|which\b|what\b|as\b|if\b|you\b|but\b|nothing\b|none\b|one\b|not\b|no\b|yes\b)"
+    r"(?:the |my |our |its |those |that )?(?P<topic>(?!it\b|they\b|that\b|there\b|this\b|i\b|we\b"
+    r"|and\b"
+    r"|so\b|he\b|she\b|which\b|what\b|as\b|if\b|you\b|but\b|nothing\b|none\b|one\b|not\b|no\b"
+    r"|yes\b)"
     r"[a-z]+(?: (?!is\b|are\b|does\b|do\b|has\b|isn|aren|yes\b|no\b|not\b|yeah\b)[a-z]+)?)"
 )
 _SAYS: Final = (
     r"(?P<says>is|are|does|do|has|have|yes|yeah|yep|isn'?t|aren'?t|doesn'?t|don'?t|hasn'?t|haven'?t"
     r"|no|nope|not|is not|are not|ain'?t|isnt|aint)"
 )
-_PART: Final = re.compile(_TOPIC + r",? " + _SAYS + r"(?= *(?:$|[,;.!]| and\b| but\b| the\b| just\b))")
+_PART: Final = re.compile(
+    _TOPIC + r",? " + _SAYS + r"(?= *(?:$|[,;.!]| and\b| but\b| the\b| just\b))"
+)
 _SOME_NOT: Final = re.compile(
-    r"\b(?:some|half|most|one|a few)\b.*\b(?:some|others|other half|the rest|the other)(?: of (?:them|em))?"
+    r"\b(?:some|half|most|one|a few)\b.*\b(?:some|others|other half|the rest"
+    r"|the other)(?: of (?:them|em))?"
     r" (?:is|are|do|does|have|has|isn'?t|aren'?t|don'?t|doesn'?t|haven'?t|not|no)\b"
 )
 _THIN: Final = frozenset(
-    "the is are does do any all there inside outside this that have has run runs your you".split()
+    [
+        "the",
+        "is",
+        "are",
+        "does",
+        "do",
+        "any",
+        "all",
+        "there",
+        "inside",
+        "outside",
+        "this",
+        "that",
+        "have",
+        "has",
+        "run",
+        "runs",
+        "your",
+        "you",
+    ]
 )
 
 

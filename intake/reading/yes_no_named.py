@@ -1,4 +1,5 @@
-"""Answers that name how many, or which ones: "some are", "just the guest room", "not a one is shut".
+"""Answers that name how many, or which ones: "some are", "just the guest room", "not a one is"
+" shut".
 
 Some is a yes to "any ... ?" and a no to "all ... ?". A place that isn't the one asked about denies
 it where it is said to be the only one.
@@ -18,7 +19,8 @@ _ALL: Final = re.compile(r"\b(?:all|every|each|both|entire|whole)\b")
 _WORD: Final = re.compile(r"[a-z]+(?:'[a-z]+)?|\d+")
 _NO: Final = words(
     """no not none never isn't aren't ain't doesn't don't without nothing nope nah except but only
-    hasn't haven't can't won't wasn't weren't nobody if when unless maybe might depends neither didn't says said was were
+    hasn't haven't can't won't wasn't weren't nobody if when unless maybe might depends neither
+    didn't says said was were
     used probably think guess thinks yes yeah yep meant mean half part or sometimes
     most mostly some few before after until till ago"""
 )
@@ -38,7 +40,8 @@ _WITH_ROOMS: Final = words(
 )
 _PART_SAID: Final = re.compile(
     r"^(?:just |only |maybe |about |yeah |well )*(?:some|half|a few|a couple|several|most|one|two"
-    r"|three|four|five|six)(?: or (?:two|three|so))?(?:(?: of (?:them|em|'em|the (?P<those>[a-z]+)))"
+    r"|three|four|five|six)(?: or (?:two|three|so))?(?:(?: of (?:them|em|'em"
+    r"|the (?P<those>[a-z]+)))"
     r"(?: (?:are|is|do|does|have|has|yes|yeah))?| (?:are|is|do|does|have|has|yes|yeah))[.! ]*$"
 )
 _ALL_SAID: Final = re.compile(
@@ -46,17 +49,21 @@ _ALL_SAID: Final = re.compile(
     r"(?: of (?:them|em|'em))?(?: (?:are|do|have))?[.! ]*$"
 )
 _COUNTED: Final = re.compile(
-    r"^(?:yes |yeah |there'?s |there are |i see |i count |got |just |only )*(?:one|two|three|four|a couple"
+    r"^(?:yes |yeah |there'?s |there are |i see |i count |got |just |only )*(?:one|two|three|four"
+    r"|a couple"
     r"|a few|several|[1-9])(?: of (?:them|em|'em)| small ones?| big ones?)?[.! ]*$"
 )
 _PUT_IN: Final = re.compile(
-    r"^(?:i |we |they |yes |yeah |just |he |she )*(?:put|stuck|slid|installed|slipped) (?:one|a new one"
-    r"|a fresh one|it|mine)(?: back)? in(?: there| it| today| yesterday| last (?:week|month))*[.! ]*$"
+    r"^(?:i |we |they |yes |yeah |just |he |she )*(?:put|stuck|slid|installed|slipped) (?:one"
+    r"|a new one"
+    r"|a fresh one|it|mine)(?: back)? in(?: there| it| today| yesterday| last (?:week"
+    r"|month))*[.! ]*$"
 )
 _WHETHER_THERE: Final = re.compile(r"^(?:so |and )?(?:is|are) there\b")
 _TAIL_YES: Final = re.compile(r"^(?P<head>.{3,50}?),? (?:yes|yeah|yep|yup|ya)[.! ]*$")
 _NOT_A_ONE: Final = re.compile(
-    r"\bnot (?:a (?:single )?(?:one|thing)|one|a (?:single )?(?:register|vent|door|damper|leak|joint)s?)(?: of (?:them|em|'em))?"
+    r"\bnot (?:a (?:single )?(?:one|thing)|one|a (?:single )?(?:register|vent|door|damper|leak"
+    r"|joint)s?)(?: of (?:them|em|'em))?"
     r"(?: is| are| that's| was|'s)?\b"
 )
 _NOT_THE: Final = re.compile(

@@ -28,19 +28,32 @@ _ENDING_ASKED: Final = re.compile(
 )
 _ENDS: Final = re.compile(
     r"\b(?:stops?|stopped|quits?|goes away|went away|shuts? (?:off|down|up)|cuts? (?:out|off)"
-    r"|dies?(?: down)?|died(?: down)?|goes (?:dead |totally |completely |right |all )?(?:quiet|silent"
+    r"|dies?(?: down)?|died(?: down)?|goes (?:dead |totally |completely |right |all )?(?:quiet"
+    r"|silent"
     r"|off)|ends|turns off|clicks off|kicks off|disappears?|is gone|it'?s gone)\b"
 )
 _GOES_ON: Final = re.compile(
-    r"\b(?:keeps? (?:on |right on )?(?:going|running|blowing|spinning|whistling|humming|at it)|stays? on"
+    r"\b(?:keeps? (?:on |right on )?(?:going|running|blowing|spinning|whistling|humming|at it)"
+    r"|stays? on"
     r"|(?:still|continues to|just) (?:going|runs?|running|blows?|blowing|whistles?|there|does it"
     r"|spins?|spinning|goes)|no (?:change|difference)|makes no difference|just as (?:loud|bad))\b"
 )
 
 _HEARING_ASKED: Final = re.compile(r"^(?:can|do|could) (?:you|they|anybody|anyone) (?:\w+ )?hear\b")
 _HEARD: Final = re.compile(
-    r"\b(?:loud|clear as|plain as day|all night|every time|roar\w*|wakes|from (?:anywhere|everywhere"
+    r"\b(?:loud|clear as|plain as day|all night|every time|roar\w*|wakes|from (?:anywhere"
+    r"|everywhere"
     r"|outside|the street))\b"
+)
+_SWITCH_ASKED: Final = re.compile(
+    r"^(?:is|are|was|were|did|have|has) .*\b(?:shut|turn|turned|switched|powered|cut"
+    r"|still) (?:it |them )?(?:on|off)\b"
+    r"|^(?:is|are) (?:the|it|your) .*\b(?:on|off) ?\?"
+)
+_OFF: Final = re.compile(r"\b(?:off|shut|disconnected|killed|pulled)\b")
+_ON: Final = re.compile(
+    r"(?:\b(?:it'?s|they'?re|is|are|still|back|turned|switched|left it|come|kicked) (?:it |back "
+    r"|still )?|^)on\b(?! (?:the|a|my)\b)"
 )
 _STEM: Final = 4
 _DEED_ASKED: Final = re.compile(r"^(?:has|have|was|were|did)\b")
@@ -49,7 +62,9 @@ _DID_IT: Final = re.compile(
     r"(?: (?:just|already|had|have|personally))* (?P<verb>[a-z]+) (?:it|them|that|those|the \w+)\b"
     r"(?! (?:if|when|once|next|tomorrow))"
 )
-_GOING_ON_ASKED: Final = re.compile(r"\b(?:keeps? (?:on )?(?:running|going|blowing|spinning)|stays? on)\b")
+_GOING_ON_ASKED: Final = re.compile(
+    r"\b(?:keeps? (?:on )?(?:running|going|blowing|spinning)|stays? on)\b"
+)
 _REDUCING_ASKED: Final = re.compile(
     r"\b(?:step|steps|stepped|reduce|reduces|reduced|reducing|taper|tapers|neck|necks|get smaller"
     r"|gets smaller|change size|changes size|narrow|shrink)\b"
@@ -60,7 +75,8 @@ _REDUCES: Final = re.compile(
     r"|goes to an? \d+|down to an? ?\d+|down to \d+)\b"
 )
 _KEEPS_SIZE: Final = re.compile(
-    r"\b(?:same (?:size|width|\d+|all|the whole|thing|diameter|from|end)|stays? (?:the )?(?:same|\d+)"
+    r"\b(?:same (?:size|width|\d+|all|the whole|thing|diameter|from|end)|stays? (?:the )?(?:same"
+    r"|\d+)"
     r"|never changes|one size|straight (?:through|run|\d+)|constant|all (?:one|the same)|uniform"
     r"|the whole (?:way|length)|all the way|full size|end to end)\b"
 )
@@ -74,7 +90,8 @@ _BESIDES: Final = re.compile(
     r"|there'?s (?:two|three|another|one more)|two of (?:them|em)|along with)\b"
 )
 _TAKES: Final = re.compile(
-    r"\b(?:take|takes|fit|fits|hold|holds|accept|accepts|room for) an? (?P<size>[0-9.]+) ?(?:inch|in\b|\")"
+    r"\b(?:take|takes|fit|fits|hold|holds|accept|accepts|room for) an? (?P<size>[0-9.]+) ?(?:inch"
+    r"|in\b|\")"
 )
 _AT_MOST: Final = re.compile(
     r"\b(?:only|all (?:that'?ll|thatll|it'?ll|it will|that will|it)|is all|max|maximum|at most|tops"
@@ -93,6 +110,8 @@ def by_predicate(text: str, question: str) -> bool | None:
     asked = question.lower()
     if _HEARING_ASKED.match(asked) and _HEARD.search(text) and not _NOT.search(text):
         return True
+    if (switch := _SWITCH_ASKED.search(asked)) is not None:
+        return _by_switch(text, off="off" in switch[0])
     deed = _DID_IT.match(text) if _DEED_ASKED.match(asked) else None
     if deed is not None and not _NOT.search(text) and not _MIXED.search(text):
         stem = deed["verb"][:4]
@@ -118,6 +137,22 @@ def by_predicate(text: str, question: str) -> bool | None:
     if _ONLY_ASKED.search(asked) and _BESIDES.search(text):
         return False
     return None
+
+
+def _by_switch(text: str, *, off: bool) -> bool | None:
+    """Whether what is said to be on or off agrees with what was asked."""
+    said_off, said_on = _OFF.search(text), _ON.search(text)
+    if (said_off is None) is (said_on is None) or _MIXED.search(text):
+        return None
+    is_off = said_off is not None
+    denied = [word for word in _NOT.findall(text) if word not in ("no", "nope", "nah")]
+    if len(denied) > 1:
+        return None
+    fits = (is_off is not bool(denied)) is off
+    plain = re.match(r"(?:(?P<yes>yes|yeah|yep|yup)|no|nope|nah)\b", text)
+    if plain is not None and (plain["yes"] is not None) is not fits:
+        return None
+    return fits
 
 
 def _by_room(text: str, asked: str) -> bool | None:

@@ -1,4 +1,5 @@
-"""Whether what could be a request answers a yes or no question ("uh huh", "why not", "right next to it")."""
+"""Whether what could be a request answers a yes or no question ("uh huh", "why not", "right next"
+" to it")."""
 
 from __future__ import annotations
 

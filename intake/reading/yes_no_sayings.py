@@ -11,7 +11,8 @@ from typing import Final
 __all__ = ["in_plain_answer", "is_between"]
 
 _LEADS: Final = re.compile(
-    r"^(?:(?:you know what|come to think of it|now that (?:you|u) mention it|now (?:that )?i think (?:about|of) it"
+    r"^(?:(?:you know what|come to think of it|now that (?:you|u) mention it"
+    r"|now (?:that )?i think (?:about|of) it"
     r"|(?:as a )?matter of fact|in fact|believe it or not|lol|ha+|haha|meh|why(?=,? (?:yes|yeah|of"
     r" course|sure|it|certainly))|to tell (?:you )?the truth|good question|let'?s see|let me think"
     r"|hang on|funny you ask|i looked and|just looked and|just checked and|looked and)[,. ]+)+"
@@ -21,7 +22,8 @@ _TABLE: Final = tuple(
     (re.compile(pattern), plain)
     for pattern, plain in (
         (
-            r"^(?:it |they |there )?(?:ain'?t|isn'?t|there'?s|there is|there isn'?t|there ain'?t|i don'?t"
+            r"^(?:it |they |there )?(?:ain'?t|isn'?t|there'?s|there is|there isn'?t|there ain'?t"
+            r"|i don'?t"
             r" see|don'?t see|aren'?t|has)? ?(?:nothing|nothin|nuthin|anything|a thing) wrong"
             r"(?: with (?:it|them|that|the \w+))?[.! ]*$",
             "no problem",
@@ -34,41 +36,68 @@ _TABLE: Final = tuple(
         ),
         (r"^(?:i )?wish (?:i|it|we|they|there) (?:could|did|had|was|were|would)\b", "no"),
         (
-            r"\b(?:i |we )?(?:can'?t|couldn'?t|cannot) (?:really |honestly )?say (?:that )?(?:it|they"
-            r"|that|there|i|we)(?:'s| has| have| does| do| is| are|'ve)(?: ever)?(?: [a-z]+)?[.! ]*$",
+            r"\b(?:i |we )?(?:can'?t|couldn'?t|cannot) (?:really |honestly )?say (?:that )?(?:it"
+            r"|they"
+            r"|that|there|i|we)(?:'s| has| have| does| do| is| are"
+            r"|'ve)(?: ever)?(?: [a-z]+)?[.! ]*$",
             "probably not",
         ),
-        (r"\bcould (?:really |probably )?use an? (?:change|cleaning|new one|good cleaning|wash)\b", "dirty"),
+        (
+            r"\bcould (?:really |probably )?use an? (?:change|cleaning|new one|good cleaning"
+            r"|wash)\b",
+            "dirty",
+        ),
         (r"\b(?:due|ready|time) for an? (?:change|new one|cleaning)\b", "dirty"),
         (
             rf"\b(?:i |we )?(?:don'?t|do not|can'?t|couldn'?t|didn'?t|not) (?:even )?{_SEES}"
             r" (?:any|one|none|nothing|a thing|anything)\b",
             "none that i can find",
         ),
-        (r"^(?:i |we )?(?:can'?t|don'?t|couldn'?t) (?:even )?(?:hear|feel|smell) (?:a|any) ?(?:thing|one)?$", "none"),
         (
-            r"^(?:no,? )?not (?:on|in|at|for|with) (?:this|that) (?:one|side|run|unit|house|trunk|branch"
+            r"^(?:i |we )?(?:can'?t|don'?t|couldn'?t) (?:even )?(?:hear|feel|smell) (?:a"
+            r"|any) ?(?:thing|one)?$",
+            "none",
+        ),
+        (
+            r"^(?:no,? )?not (?:on|in|at|for|with) (?:this|that) (?:one|side|run|unit|house|trunk"
+            r"|branch"
             r"|duct|room|system)[.! ]*$",
             "no",
         ),
-        (r"^(?:boy |man |oh |oh boy |wow )*(?:does|is|do|are|did|has) (?:it|they) ever[.! ]*$", "yes"),
+        (
+            r"^(?:boy |man |oh |oh boy |wow )*(?:does|is|do|are|did|has) (?:it|they) ever[.! ]*$",
+            "yes",
+        ),
         (r"^(?:boy|man|oh boy),? (?:does|is|do|are) (?:it|they)[.! ]*$", "yes"),
         (r"^(?:it |they )?still (?:is|are|does|do|has|have)[.! ]*$", "yes"),
         (r"^(?:it |they )?still (?:isn'?t|aren'?t|doesn'?t|don'?t|hasn'?t|haven'?t)[.! ]*$", "no"),
         (r"\bby (?:half|a lot|a mile|a long shot|far)\b(?= *$)", ""),
         (
-            r"^(negative|no|nope|nah|yes|yep|yeah|affirmative) (?:on|to) (?:the|that|both|all|any|a)\b"
+            r"^(negative|no|nope|nah|yes|yep|yeah|affirmative) (?:on|to) (?:the|that|both|all|any"
+            r"|a)\b"
             r"(?: [a-z]+){0,3}[.! ]*$",
             r"\1",
         ),
+        (r"^not hardly\b", "no"),
         (r"^(?:no,? )?not since\b", "no,"),
-        (r"\bwhen(?:ever)? (?:it|she|he) (?:feels like(?: it)?|wants(?: to)?|decides to)\b", "sometimes"),
         (
-            r"^(?:no,? |nope,? )?not (?:while|as long as|in (?:my|our) (?:time|years)|in (?:the|all the) (?:[a-z0-9]+ )?(?:years?|months?|time)|for as long as)\b",
+            r"\bwhen(?:ever)? (?:it|she|he) (?:feels like(?: it)?|wants(?: to)?|decides to)\b",
+            "sometimes",
+        ),
+        (
+            r"^(?:no,? |nope,? )?not (?:while|as long as|in (?:my|our) (?:time|years)|in (?:the"
+            r"|all the) (?:[a-z0-9]+ )?(?:years?|months?|time)|for as long as)\b",
             "not that i know of,",
         ),
-        (r"^(?:it|they|that|she|he) (?:sure |really |does |do )?looks? (?:it|that way|the part)\b", "probably yes"),
-        (r"^(?:i )?wouldn'?t (?:say|call (?:it|them|that)) (?!so\b|that\b|no\b|yes\b|it\b)", "not "),
+        (
+            r"^(?:it|they|that|she|he) (?:sure |really |does |do )?looks? (?:it|that way"
+            r"|the part)\b",
+            "probably yes",
+        ),
+        (
+            r"^(?:i )?wouldn'?t (?:say|call (?:it|them|that)) (?!so\b|that\b|no\b|yes\b|it\b)",
+            "not ",
+        ),
         (r"^(?:about |like )?(?:50 50|fifty fifty|half and half|part ?way|partways)\b", "partly"),
     )
 )
@@ -76,18 +105,25 @@ _DEEDS: Final = re.compile(r"^(?:did|was|were|has|have|had)\b")
 _LEFT: Final = re.compile(
     r"^(?:no,? )?(?:they|he|she|we|i|somebody|the \w+)? ?(?:(?:just )?(?:skipped|left|ignored)"
     r"(?: right over)? (?:it|them|those|that|this|that part|the old ones?)(?: alone| out| as is| be"
-    r"| in)?|never (?:got (?:to|around to) (?:it|that|those|them)|bothered|touched (?:it|them|those))"
-    r"|didn'?t (?:bother|touch (?:it|them|those)|get (?:to|around to) (?:it|that|those|them)))[.! ]*$"
+    r"| in)?|never (?:got (?:to|around to) (?:it|that|those|them)|bothered|touched (?:it|them"
+    r"|those))"
+    r"|didn'?t (?:bother|touch (?:it|them|those)|get (?:to|around to) (?:it|that|those"
+    r"|them)))[.! ]*$"
 )
 _TO_COME: Final = re.compile(
-    r"^(?:i'?m |we'?re |i am |we are )?(?:gonna|going to|about to|fixing to|planning (?:on|to)|meaning to)"
+    r"^(?:i'?m |we'?re |i am |we are )?(?:gonna|going to|about to|fixing to|planning (?:on|to)"
+    r"|meaning to)"
     r" (?!check|look|find|see|ask|measure|test)"
 )
 _TIME_OF_IT: Final = re.compile(
-    r"(?:just |yes |yeah |about |around |maybe |sometime )*(?:(?:last|this|back in|in|early|late) (?:the )?"
-    r"(?:spring|summer|fall|winter|autumn|year|month|week|january|february|march|april|may|june|july"
-    r"|august|september|october|november|december|(?:19|20)[0-9][0-9]|monday|tuesday|wednesday|thursday"
-    r"|friday|saturday|sunday|morning)|(?:[0-9]+|a|an|one|two|three|four|five|six|ten|a couple|a few"
+    r"(?:just |yes |yeah |about |around |maybe |sometime )*(?:(?:last|this|back in|in|early"
+    r"|late) (?:the )?"
+    r"(?:spring|summer|fall|winter|autumn|year|month|week|january|february|march|april|may|june"
+    r"|july"
+    r"|august|september|october|november|december|(?:19|20)[0-9][0-9]|monday|tuesday|wednesday"
+    r"|thursday"
+    r"|friday|saturday|sunday|morning)|(?:[0-9]+|a|an|one|two|three|four|five|six|ten|a couple"
+    r"|a few"
     r"|couple|few) (?:of )?(?:days?|weeks?|months?|years?|yrs?|hours?) (?:ago|back)|yesterday|today"
     r"|the other day)(?: (?:or so|i think|sometime))*[.! ]*"
 )
@@ -103,7 +139,8 @@ _THERE: Final = re.compile(
 )
 _IN_HAND: Final = re.compile(r"^(?:have you|do you have|did you bring|you got|got|do you carry)\b")
 _GOT: Final = re.compile(
-    r"^(?:yes,? |yeah,? )?(?:i'?ve |i )?(?:got|have|brought|packed|grabbed) (?:my|mine|one|it|a|an|the"
+    r"^(?:yes,? |yeah,? )?(?:i'?ve |i )?(?:got|have|brought|packed|grabbed) (?:my|mine|one|it|a"
+    r"|an|the"
     r"|two)\b(?!.*\b(?:left|home|truck|van|shop|no|not|dead|broke\w*|but|except)\b)"
 )
 
@@ -139,31 +176,51 @@ def in_plain_answer(text: str, question: str) -> str:
 
 _REQUEST: Final = re.compile(r"^(?:would|will|could|can) (?:you|they|he|she|someone|the \w+)\b")
 _WILLING: Final = re.compile(
-    r"(?:yeah |yes |sure |oh )*(?:no problem|no prob|no sweat|no trouble|happy to|glad to|will do|can do)[.! ]*"
+    r"(?:yeah |yes |sure |oh )*(?:no problem|no prob|no sweat|no trouble|happy to|glad to|will do"
+    r"|can do)[.! ]*"
 )
-_UNWILLING: Final = re.compile(r"^(?:no,? |i |i'?d |i would |we'?d )*(?:rather not|prefer not|sooner not)\b")
+_UNWILLING: Final = re.compile(
+    r"^(?:no,? |i |i'?d |i would |we'?d )*(?:rather not|prefer not|sooner not)\b"
+)
 _EMPTY: Final = re.compile(
-    r"(?:the |its |it'?s |that )*(?:slot|slots|rack|box|cabinet|door)?(?:'?s| is)? ?(?:just )?empty[.! ]*"
+    r"(?:the |its |it'?s |that )*(?:slot|slots|rack|box|cabinet|door)?(?:'?s"
+    r"| is)? ?(?:just )?empty[.! ]*"
 )
-_THERE_ASKED: Final = re.compile(r"^(?:is|are) there\b|\bin place\b|\bin (?:it|the slot|the rack)\b")
+_THERE_ASKED: Final = re.compile(
+    r"^(?:is|are) there\b|\bin place\b|\bin (?:it|the slot|the rack)\b"
+)
 
 
 _BETWEEN: Final = re.compile(
     r"^if (?:you|u) (?:call|count|consider|mean)\b|^not by (?:me|us)\b"
     r"|^(?:it'?s |kinda |pretty )?(?:borderline|meh|iffy|touch and go|up for debate|debatable)\b"
-    r"|^(?:it'?s )?(?:not|neither|isn'?t) (?:really |very |too |exactly )?(?P<one>[a-z]+),? (?:and |but )?"
+    r"|^(?:it'?s )?(?:not|neither|isn'?t) (?:really |very |too "
+    r"|exactly )?(?P<one>[a-z]+),? (?:and |but )?"
     r"(?:not|nor|isn'?t|or)(?: really| very| exactly| too)? (?P<two>[a-z]+)(?: either)?[.! ]*$"
     r"|^(?:it'?s |i'?d call it |well )?more (?:of an?|like an?|like one|like some) "
     r"|^not [a-z]+, (?:more (?:of|like)|just|only) (?:an? |one |some )"
     r"|^not (?:without|unless|until|on purpose|intentionally|officially|exactly|by design)\b"
 )
 _WITH_VAN: Final = re.compile(
-    r"(?:it'?s |i'?ve got (?:one|it) |mine'?s |out |back )*in (?:the|my) (?:truck|van|car|rig)[.! ]*"
+    r"(?:it'?s |i'?ve got (?:one|it) |mine'?s |out |back )*in (?:the|my) (?:truck|van|car"
+    r"|rig)[.! ]*"
 )
-_LATELY: Final = re.compile(r"(?:no,? )?not (?:lately|recently|in a (?:long )?while|for a while)[.! ]*")
+_SAYS_PLAINLY: Final = re.compile(r"(?:yes|yeah|yep|yup|no|nope|nah|not)\b")
+_LATELY: Final = re.compile(
+    r"(?:no,? )?not (?:lately|recently|in a (?:long )?while|for a while)[.! ]*"
+)
 _LAST_OF: Final = re.compile(
     r"^(?:no,? |yes,? |yeah,? )?(?:there (?:was|were|used to be)\b|(?:it |they )?(?:was|were)"
     r" (?:one|some|a|this morning|earlier|yesterday|last|before|when|at first)\b)(?!.*\bstill\b)"
+)
+
+
+_WHOLLY_ASKED: Final = re.compile(
+    r"\b(?:through|completely|all the way|fully|totally|entirely|solid|badly|really)\b"
+)
+_A_LITTLE: Final = re.compile(
+    r"\b(?:surface|light|lightly|a little|a bit|some|starting|only|just|slight|slightly|minor"
+    r"|small)\b"
 )
 
 
@@ -178,6 +235,8 @@ def is_between(text: str, question: str) -> bool:
     found = _BETWEEN.match(text)
     if found is not None:
         return found["one"] is None or found["one"] != found["two"]
+    if _A_LITTLE.search(text) and _WHOLLY_ASKED.search(question.lower()):
+        return _SAYS_PLAINLY.match(text) is None
     if _LATELY.fullmatch(text) and "recent" not in question.lower():
         return True
     return _LAST_OF.match(text) is not None and not _DEEDS.match(question.lower())

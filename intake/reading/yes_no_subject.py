@@ -1,4 +1,5 @@
-"""Whether an answer that says neither yes nor no is at least of the trade, so that it is asked back.
+"""Whether an answer that says neither yes nor no is at least of the trade, so that it is asked"
+" back.
 
 "Hall closet ceiling" to "Is the attic hatch inside the house?" tells something that only knowledge
 of houses turns into a yes; "lunch is at noon" tells nothing.
@@ -22,12 +23,17 @@ _TRADE: Final = words(
     warm lukewarm cool tape mastic seam seams joint joints screws screw leak leaks pipe flue chimney
     gas smell noise breaker fuse power wire wires board capacitor belt pulley door doors panel cover
     size inch inches ton tons stage stages speed speeds installed replaced changed fixed tested crew
-    tech installer contractor homeowner landlord customer outside inside upstairs downstairs half way
+    tech installer contractor homeowner landlord customer outside inside upstairs downstairs half
+    way
     wife husband mother father mom dad grandma grandpa kids kid daughter son
-    degrees raining snowing sunny freezing stops stop goes part position summer winter runs ran run running
+    degrees raining snowing sunny freezing stops stop goes part position summer winter runs ran
+    run running
     """
 )
 _WORD: Final = re.compile(r"[a-z]+(?:'[a-z]+)?")
+_STEM: Final = 4
+_BACK: Final = words("it it's its it'll it'd them they ours theirs em those mine")
+"""Words that go back to what was asked."""
 _COMMON: Final = words(
     """
     the is a an it does do did has have are was were there this that any all your you in on of to
@@ -38,8 +44,10 @@ _COMMON: Final = words(
 
 
 _SPEAKS_OF_IT: Final = re.compile(
-    r"(?:if |well |so |and |right |way |just |all the way )*(?:it|its|it's|they|they're|he|she|he's|she's"
-    r"|them|there|there's|across|for|until|till|about|between|under|behind|above|beside|by|near|next|over"
+    r"(?:if |well |so |and |right |way |just |all the way )*(?:it|its|it's|they|they're|he|she"
+    r"|he's|she's"
+    r"|them|there|there's|across|for|until|till|about|between|under|behind|above|beside|by|near"
+    r"|next|over"
     r"|in|on|at|with|when|where|wherever|after|during|through|around|down|up|out|every|each)\b"
 )
 """A pronoun or a preposition at the start goes back to what was asked."""
@@ -53,7 +61,9 @@ def of_the_trade(text: str, question: str) -> bool:
     >>> of_the_trade("lunch is at noon", "Is the attic hatch inside the house?")
     False
     """
-    if _SPEAKS_OF_IT.match(text):
+    said = set(_WORD.findall(text))
+    if _SPEAKS_OF_IT.match(text) or said & _BACK:
         return True
-    said = set(_WORD.findall(text)) - _COMMON
-    return bool(said & _TRADE) or bool(said & (set(_WORD.findall(question.lower())) - _COMMON))
+    said -= _COMMON
+    asked = {word[:_STEM] for word in _WORD.findall(question.lower()) if word not in _COMMON}
+    return bool(said & _TRADE) or any(word[:_STEM] in asked for word in said if len(word) >= _STEM)

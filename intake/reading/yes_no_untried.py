@@ -23,13 +23,17 @@ _FINDING: Final = (
     r"|got(?:ten)? (?:to (?:it|that)|around|up there|in there|that far|a (?:chance|reading|look))"
     r"|crawled|climbed|taken (?:it|the|that|a)|took (?:it|the|that|a)|turned (?:it|that) on"
     r"|run (?:it|that)|ran (?:it|that)|hooked|seen (?:inside|in there|up there|under)"
-    r"|inspected|found out|gotten? that far|watched|listened|stood|bring|brought|asked|ask (?:him|her|them)|paid attention"
+    r"|inspected|found out|gotten? that far|watched|listened|stood|bring|brought|asked|ask (?:him"
+    r"|her|them)|paid attention"
     r"|noticed either|started|begun|get (?:a look|in there|up there|to see|close)|see (?:in|inside"
-    r"|into|under|behind|up|down|from|that far|through)|hear from|tell from|get in\b|read (?:it|the|that)|make out|get (?:the|that|it) (?:\w+ )?(?:off|open|out|loose|up)"
+    r"|into|under|behind|up|down|from|that far|through)|hear from|tell from|get in\b|read (?:it"
+    r"|the|that)|make out|get (?:the|that|it) (?:\w+ )?(?:off|open|out|loose|up)"
     r"|fit in|reach)"
 )
 _DENIED: Final = re.compile(
-    _STARTS + _NOT + r" (?:(?:even|really|actually|ever|yet|had a chance to|personally|quite) )*"
+    _STARTS
+    + _NOT
+    + r" (?:(?:even|really|actually|ever|yet|had a chance to|personally|quite) )*"
     + _FINDING
 )
 _COULD_BUT: Final = re.compile(
@@ -41,21 +45,25 @@ _IF_IT_WAS: Final = re.compile(
     r"\b.*\b(?:nobody|no one|noone|never|don'?t|didn'?t|can'?t|couldn'?t|nothing|wouldn'?t|no)\b"
 )
 _NO_NOSE: Final = re.compile(
-    r"\b(?:a cold|stuffed up|stuffy|sinus\w*|no sense of smell|lost my smell|nose is (?:shot|plugged|gone)"
+    r"\b(?:a cold|stuffed up|stuffy|sinus\w*|no sense of smell|lost my smell|nose is (?:shot"
+    r"|plugged|gone)"
     r"|since covid|covid)\b"
 )
 _STILL: Final = re.compile(
-    r"^(?:i'?m |we'?re )?(?:still|about to|just about to|fixing to|gonna|going to|gotta|i'?ll|need to"
+    r"^(?:i'?m |we'?re )?(?:still|about to|just about to|fixing to|gonna|going to|gotta|i'?ll"
+    r"|need to"
     r"|have to|let me|lemme) (?:go |have to |need to )?(?:check|look|find out|see|test|try|measure"
     r"|ask|run up)\b"
 )
 _OF_THE_PERSON: Final = re.compile(
-    r"^(?:so |and |ok |okay )?(?:have|did|can|could|do|are|were|will|would) (?:you|we|someone|somebody"
+    r"^(?:so |and |ok |okay )?(?:have|did|can|could|do|are|were|will|would) (?:you|we|someone"
+    r"|somebody"
     r"|anyone|the owner|the customer|they|he|she)\b|\b(?:reachable|accessible|reach|get (?:to|at|in"
     r"|into|up)|easy to)\b"
 )
 _PASSIVE: Final = re.compile(
-    r"^(?:was|were|has|have|is|are|had) (?:the|it|that|those|this|your|a|there)\b.*\b(?:tested|measured"
+    r"^(?:was|were|has|have|is|are|had) (?:the|it|that|those|this|your|a|there)\b.*\b(?:tested"
+    r"|measured"
     r"|checked|inspected|opened|drilled|looked at|tried)\b"
 )
 _BUT: Final = re.compile(
@@ -91,12 +99,66 @@ _DEED: Final = re.compile(
     + r" (?:(?:even|really|actually|ever|yet|personally|quite) )*(?P<verb>[a-z]{2,}) [a-z]+"
 )
 _TELLING: Final = frozenset(
-    (
-        "have had has got get need see seen saw find found hear heard smell smelled feel felt notice"
-        " noticed think believe use used do done know say imagine want like care be been seem look"
-        " sound work works run runs ran come came happen happened stop stops go goes close open fit"
-        " fits pull take hold wait complain"
-    ).split()
+    [
+        "have",
+        "had",
+        "has",
+        "got",
+        "get",
+        "need",
+        "see",
+        "seen",
+        "saw",
+        "find",
+        "found",
+        "hear",
+        "heard",
+        "smell",
+        "smelled",
+        "feel",
+        "felt",
+        "notice",
+        "noticed",
+        "think",
+        "believe",
+        "use",
+        "used",
+        "do",
+        "done",
+        "know",
+        "say",
+        "imagine",
+        "want",
+        "like",
+        "care",
+        "be",
+        "been",
+        "seem",
+        "look",
+        "sound",
+        "work",
+        "works",
+        "run",
+        "runs",
+        "ran",
+        "come",
+        "came",
+        "happen",
+        "happened",
+        "stop",
+        "stops",
+        "go",
+        "goes",
+        "close",
+        "open",
+        "fit",
+        "fits",
+        "pull",
+        "take",
+        "hold",
+        "wait",
+        "complain",
+    ]
 )
 
 

@@ -167,7 +167,8 @@ FILLER: Final = re.compile(
 NEGATIONS: Final = words(
     """
     no not isn't isnt aint ain't without never don't dont doesn't doesnt zero any hasn't haven't
-    wasn't weren't didn't didnt wouldn't wouldnt nobody nor aren't arent non hardly free can't cant couldn't cannot won't nothing none
+    wasn't weren't didn't didnt wouldn't wouldnt nobody nor aren't arent non hardly free can't
+    cant couldn't cannot won't nothing none
     negative negatory
     """
 )
@@ -188,7 +189,8 @@ ASKING: Final = words(
 
 GIVEN: Final = words(
     """
-    drain line pipe thermostat stat flue boot boots register registers vent vents hatch door panel
+    drain line pipe thermostat stat flue boot boots register registers vent vents crawl
+    crawlspace hatch door panel
     wheel motor joist joists branch branches drop outside inside installer manual
     """
 )
@@ -221,7 +223,8 @@ NOT_IN_HAND: Final = re.compile(
     r"\b(?:left (?:it|mine|them|that|the|my)|forgot|haven'?t got|havent got|don'?t have"
     r"|dont have|don'?t own|dont own|broke|broken|busted|lost|at home"
     r"|in the (?:other )?(?:van|truck|shop|office)|back at|out for|loaned|lent|borrowed"
-    r"|need to get|wish i|never had|dead|stolen|on order|not with me|not on me"
+    r"|need to get|wish i|never had|dead|stolen|on order|not with me|not on me|not in front of me"
+    r"|not handy"
     r"|didn'?t bring|didnt bring|no such|ain'?t got|aint got)\b"
 )
 
