@@ -57,6 +57,8 @@ _THOUGHT: Final = re.compile(
     r"| almost| originally)* (?:thought|figured|assumed|said|guess(?:ed)?|expect(?:ed)?|told you"
     r"|gonna say"
     r"|going to say|say|swear|sworn|swore|wrote|put down|think)\b(?! (?:so|it'?s now))"
+    rf"|{_LEAD}(?:i|we) (?:was|were|am|got|had been|have been|been) told\b|{_LEAD}(?:i"
+    rf"|we) (?:had )?heard\b"
     rf"|{_LEAD}(?:{_THING} |{_THING}'?d )?(?:would be|would'?ve been|would have been|should be"
     r"|should'?ve been|supposed to be|could pass for|looks like|looked like|sounds like|seems like"
     r"|almost looks)\b"
@@ -96,6 +98,9 @@ _OUTSIDE: Final = re.compile(
 )
 
 
+_ASKED_FIRST: Final = re.compile(
+    r"^(?:is it |was it )?[a-z ]{2,24}\? ?(?:no|nah|nope|naw|not?)\b[,.;!: ]*(?P<rest>[a-z].*)$"
+)
 _AGAINST: Final = re.compile(
     r"\b(?:but|though|although|however|whereas|i see|i'?m seeing|i found|i can see|to me)\b"
 )
@@ -110,6 +115,9 @@ def of_now(field: str, text: str) -> tuple[str, ...]:
     ()
     """
     tries: list[str] = []
+    asked = _ASKED_FIRST.match(text)
+    if asked is not None:
+        tries.append(asked["rest"])
     if field == "material" and (outside := _OUTSIDE.sub("wrapped", text)) != text:
         tries.append(outside)
         text = outside

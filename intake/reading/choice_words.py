@@ -122,7 +122,8 @@ COIL_WORDS: Final[dict[str, str]] = {
     "ok": (
         "ok|not too bad|fairly clean|mostly clean|pretty clean|could be better|seen worse"
         "|not terrible|okay|fine|good|alright|all right|decent|not bad|normal|acceptable"
-        "|not too shabby|not shabby|cleanish|clean ish|good shape|nice|workable|usual|typical"
+        "|cleaned every spring|cleaned every year|cleaned regularly|maintained|not too shabby"
+        "|not shabby|cleanish|clean ish|good shape|nice|workable|usual|typical"
         "|standard"
     ),
     "ice": (

@@ -149,7 +149,18 @@ _WORD_IN: Final = re.compile(r"[a-z]+")
 def _plainly(text: str) -> str:
     """A text without the "no" that denies nothing, its contractions with their apostrophes."""
     text = _NO_MATTER.sub(" ", text)
-    return _WORD_IN.sub(lambda m: _APOSTROPHES.get(m[0], m[0]), text)
+    text = _WORD_IN.sub(lambda m: _APOSTROPHES.get(m[0], m[0]), text)
+    text = _NEITHER.sub(r"not \1 not ", text)
+    return _BUT_NOT.sub(r"not \1", text)
+
+
+_NEITHER: Final = re.compile(r"\bneither (?:an? )?([a-z]+)(?: (?:nor|or)) ")
+_BUT_NOT: Final = re.compile(
+    r"^(.{3,40}?)(?:,|;|\.| but)+ ?(?:but )?(?:it|they|that) ?(?:isn't|aren't|ain't|is not"
+    r"|are not|'s not)"
+    r"[.! ]*$"
+)
+"""What is denied at the end ("they told me it was clean, it isn't")."""
 
 
 def _ask(field: str, keys: Sequence[str]) -> AskBack:

@@ -69,7 +69,7 @@ _TABLE: Final = tuple(
             "yes",
         ),
         (r"^(?:boy|man|oh boy),? (?:does|is|do|are) (?:it|they)[.! ]*$", "yes"),
-        (r"^(?:it |they )?still (?:is|are|does|do|has|have)[.! ]*$", "yes"),
+        (r"^(?:it |they )?(?:still|already) (?:is|are|does|do|has|have)[.! ]*$", "yes"),
         (r"^(?:it |they )?still (?:isn'?t|aren'?t|doesn'?t|don'?t|hasn'?t|haven'?t)[.! ]*$", "no"),
         (r"\bby (?:half|a lot|a mile|a long shot|far)\b(?= *$)", ""),
         (
@@ -79,6 +79,33 @@ _TABLE: Final = tuple(
             r"\1",
         ),
         (r"^not hardly\b", "no"),
+        (
+            r"^(?:i'?m |i am |i |we )?(?:think|believe|guess|reckon|suppose|pretty sure|fairly sure"
+            r"|almost sure|quite sure|probably|likely|most likely|i'?d say|i'?d guess|seems like"
+            r"|looks like)(?: that)? (?:there|it|they|that|she|he)(?:'s|'re| is| are| was| has"
+            r"| have| do"
+            r"| does| did)? ?(?:not|none|isn'?t|aren'?t|ain'?t|doesn'?t|don'?t|hasn'?t|didn'?t"
+            r"|wasn'?t"
+            r"|won'?t)\b",
+            "probably not",
+        ),
+        (
+            r"^(?:a )?(?:100|110|1000|hundred) ?(?:%|pct|percent)(?: sure)?,? (?=(?:no|nope|nah"
+            r"|not|yes"
+            r"|yeah|yep|it|there)\b)",
+            "",
+        ),
+        (
+            r"^(?:no,? )?not (?:a|one|even a) (?:single )?(?:drop|trace|speck|hint|whiff|peep"
+            r"|bit)[.! ]*$",
+            "no",
+        ),
+        (
+            r"^right (?=(?:next|by|at|on|in|above|below|behind|beside|under|around|about|after"
+            r"|before|off"
+            r"|up|down|over|outside|inside)\b)",
+            "",
+        ),
         (r"^(?:no,? )?not since\b", "no,"),
         (
             r"\bwhen(?:ever)? (?:it|she|he) (?:feels like(?: it)?|wants(?: to)?|decides to)\b",
@@ -114,6 +141,11 @@ _TO_COME: Final = re.compile(
     r"^(?:i'?m |we'?re |i am |we are )?(?:gonna|going to|about to|fixing to|planning (?:on|to)"
     r"|meaning to)"
     r" (?!check|look|find|see|ask|measure|test)"
+)
+_TIMES: Final = re.compile(
+    r"(?:just |only |at least |about |maybe )*(?:once|twice|(?:a few|a couple|several|two|three"
+    r"|four|many"
+    r"|plenty of|lots of|couple|[2-9]) times?)(?: or (?:twice|so|more))?[.! ]*"
 )
 _TIME_OF_IT: Final = re.compile(
     r"(?:just |yes |yeah |about |around |maybe |sometime )*(?:(?:last|this|back in|in|early"
@@ -165,6 +197,8 @@ def in_plain_answer(text: str, question: str) -> str:
         return "no"
     if _DEEDS.match(asked) and (_LEFT.match(text) or _TO_COME.match(text)):
         return "no"
+    if _DEEDS.match(asked) and _TIMES.fullmatch(text):
+        return "yes"
     if _DEEDS.match(asked) and not _IN_HAND.match(asked) and _TIME_OF_IT.fullmatch(text):
         return "yes"
     if _ACCESS.search(asked) and _THERE.match(text):

@@ -26,7 +26,8 @@ _TRADE: Final = words(
     tech installer contractor homeowner landlord customer outside inside upstairs downstairs half
     way
     wife husband mother father mom dad grandma grandpa kids kid daughter son
-    degrees raining snowing sunny freezing stops stop goes part position summer winter runs ran
+    condensation puddle sweat degrees raining snowing sunny freezing stops stop goes part
+    position summer winter runs ran
     run running
     """
 )

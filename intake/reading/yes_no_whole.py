@@ -10,7 +10,7 @@ from intake.reading.yes_no_bounds import Place, by_bound
 from intake.reading.yes_no_clauses import by_parts, only_of_then
 from intake.reading.yes_no_named import by_named
 from intake.reading.yes_no_predicates import by_predicate
-from intake.reading.yes_no_words import UNSURE
+from intake.reading.yes_no_words import TURN, UNSURE
 
 __all__ = ["by_whole", "which"]
 
@@ -34,6 +34,8 @@ def by_whole(text: str, question: str) -> Reading | None:
     place = by_bound(text, question)
     if place is not None:
         return _against(place, text, question)
+    if TURN.search(text):
+        return None
     then = only_of_then(text, question)
     if then is not None:
         return which(question) if then == "ask" else Accepted({"yes": False})
