@@ -96,6 +96,12 @@ def read_yes_no(text: str, question: str) -> Reading | None:
     text = re.sub(r"(?<=[a-z])-(?=[a-z])", " ", text)
     text = _MAYBE_YES.sub(r"probably \1", with_not_a_one(_respelt(text)))
     text = plainly(in_plain_answer(_SURE_OF.sub("pretty sure ", text), question))
+    lead = _HEDGE_LEAD.match(text)
+    if lead is not None:
+        likely = read_yes_no(text[lead.end() :], question)
+        if isinstance(likely, Accepted):
+            return Accepted({**likely.values, "sure": False})
+        return likely or which(question)
     if not_found_out(text, question):
         return Unknown("You can't say.")
     if denies_a_deed(text, question):
@@ -178,12 +184,21 @@ def read_yes_no(text: str, question: str) -> Reading | None:
     return Accepted(dict(values))
 
 
+_HEDGE_LEAD: Final = re.compile(
+    r"^(?:i (?:think|believe|guess|suppose|reckon)|probably|most likely|i'd say"
+    r"|pretty sure)"
+    r"(?: that)? "
+    r"(?=(?:it's|they're|that's) (?!there\b|so\b|true\b|right\b|not\b)[a-z]{3,})"
+)
+"""A doubt before a whole statement, which answers by what it states."""
 _SURE_OF: Final = re.compile(
     r"\b(?:[6-9][05-9]|[6-9]\d) ?(?:%|pct|percent|per cent) (?:sure|certain|positive)(?: that)?,? "
 )
 
 
-_OF_CONDITION: Final = frozenset(("condition", "clean", "lined", "noise", "tight", "insulated"))
+_OF_CONDITION: Final = frozenset(
+    ("condition", "clean", "lined", "noise", "tight", "insulated", "open", "straight")
+)
 
 
 def _is_of_another(text: str, asked: str, axes: set[str]) -> bool:
@@ -197,7 +212,8 @@ def _is_of_another(text: str, asked: str, axes: set[str]) -> bool:
     missing = re.search(r"\b(?:no|isn'?t (?:a|any)|without a) ([a-z]{4,})\b", text)
     absent = (
         missing is not None
-        and missing[1] in asked.split()
+        and missing[1] in WORD.findall(asked)
+        and not any(axis in axes for axis, _ in poles_in([missing[1]]))
         and not set(WORD.findall(text[missing.end() :])) & set(WORD.findall(asked)) - ASKING
     )
     return absent and bool(axes & _OF_CONDITION) and "access" not in axes

@@ -192,6 +192,7 @@ _PRONOUN: Final = re.compile(
 )
 """A "one" that counts or stands for something, where the bound is no count."""
 _IF_THAT: Final = re.compile(r"\b(?:even )?if (?:that|anything)\b")
+_NONE: Final = re.compile(r"\bnone\b|\bthere'?s no\b|\bthere is no\b|\bdoesn'?t have (?:any|one)\b")
 _SINGLE: Final = re.compile(r"\b(?:single|just the one|only the one)\b")
 
 
@@ -218,6 +219,8 @@ def by_bound(text: str, question: str) -> Place | None:
     worded = _by_word(text, bound)
     if worded is not None:
         return worded
+    if _NONE.search(text):
+        return Place.OPEN
     told = _told(text, bound)
     if told is None:
         return None

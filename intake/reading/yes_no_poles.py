@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import re
 from functools import cache
+from typing import Final
 
 from intake.reading.yes_no_axes import AXES
 from intake.reading.yes_no_turns import ASKS_WHETHER_THERE
@@ -22,12 +24,21 @@ def _poles() -> dict[tuple[str, ...], tuple[tuple[str, int], ...]]:
     return table
 
 
+@cache
+def _firsts() -> frozenset[str]:
+    """The words that a phrase of the table begins with."""
+    return frozenset(phrase[0] for phrase in _poles())
+
+
 def poles_in(words: list[str]) -> list[tuple[str, int]]:
     """Axes and poles of what the words say, negation applied."""
     found: list[tuple[str, int]] = []
-    table = _poles()
+    table, firsts = _poles(), _firsts()
     i = 0
     while i < len(words):
+        if words[i] not in firsts:
+            i += 1
+            continue
         for n in (5, 4, 3, 2, 1):
             senses = table.get(tuple(words[i : i + n])) if i + n <= len(words) else None
             if senses:
@@ -56,6 +67,10 @@ def _negated(words: list[str], i: int) -> bool:
     return not (last - other == 1 or before[last] in ("without", "free"))
 
 
+_COMPOUND: Final = re.compile(r"\ban? ([a-z]{3,}) ([a-z]{3,}) ?\?")
+"""A thing of two words that is asked for: "electric heat" is no "heat pump"."""
+
+
 def by_question(words: list[str], question: str) -> set[bool]:
     """What the words answer to the question: {True}, {False}, both, or nothing."""
     line, _, instead = question.lower().partition(" rather than ")
@@ -72,6 +87,9 @@ def by_question(words: list[str], question: str) -> set[bool]:
     if answers:
         return answers
     given = frozenset() if ASKS_WHETHER_THERE.search(line) else GIVEN
+    compound = _COMPOUND.search(line)
+    if compound is not None and len(set(words) & set(compound.groups())) == 1:
+        asked_words = [word for word in asked_words if word not in compound.groups()]
     stems = {w[:5] for w in asked_words if len(w) > 3 and w not in ASKING and w not in given}
     others = {w[:5] for w in WORD.findall(instead) if len(w) > 3} - stems
     for i, word in enumerate(words):

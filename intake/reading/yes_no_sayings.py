@@ -186,7 +186,7 @@ def in_plain_answer(text: str, question: str) -> str:
     'no'
     """
     text = _LEADS.sub("", text)
-    for pattern, plain in _TABLE:
+    for pattern, plain in _TABLE if " " in text else ():
         text = pattern.sub(plain, text)
     asked = question.lower()
     if _REQUEST.match(asked) and _WILLING.fullmatch(text):
@@ -235,6 +235,19 @@ _BETWEEN: Final = re.compile(
     r"|^not [a-z]+, (?:more (?:of|like)|just|only) (?:an? |one |some )"
     r"|^not (?:without|unless|until|on purpose|intentionally|officially|exactly|by design)\b"
 )
+_ON_CONDITION: Final = re.compile(
+    r"\b(?:can|could|will|would|do|does|is|are|might|yes|yeah|yep) (?:if|unless|as long as"
+    r"|provided|once)"
+    r" (?:i|we|it|they|he|she|somebody|someone|the)\b"
+    r"|\bwouldn'?t (?:surprise|shock) me\b"
+)
+_ASKS_BACK: Final = re.compile(r"(?:um |uh |wait )?(?:what|which) [a-z]+(?: [a-z]+)?[?. ]*")
+_SOME: Final = re.compile(
+    r"(?:just |only |maybe |well )*(?:some|half|most|a few|a couple|part)(?: of (?:them|em|it"
+    r"|the [a-z]+))?"
+    r" (?:are|were|do|did|is|was|have|has|does)[.! ]*"
+)
+_COUNTS: Final = re.compile(r"\b(?:any|all|every|each|both|some|is there|are there|anywhere)\b")
 _WITH_VAN: Final = re.compile(
     r"(?:it'?s |i'?ve got (?:one|it) |mine'?s |out |back )*in (?:the|my) (?:truck|van|car"
     r"|rig)[.! ]*"
@@ -264,6 +277,13 @@ def is_between(text: str, question: str) -> bool:
     >>> is_between("not wet not dry", "Is the coil wet?")
     True
     """
+    if _ON_CONDITION.search(text) or _ASKS_BACK.fullmatch(text):
+        return True
+    asked = question.lower()
+    if _SOME.fullmatch(text) and not _COUNTS.search(asked):
+        return True
+    if " rather than " in asked and re.match(r"(?:it'?s |there'?s )?both\b", text):
+        return True
     if _WITH_VAN.fullmatch(text) and _IN_HAND.match(question.lower()):
         return True
     found = _BETWEEN.match(text)
