@@ -7,6 +7,7 @@ from collections.abc import Mapping, Sequence
 from functools import cache
 from typing import Final
 
+from intake.reading.choice_plain import in_plain_words
 from intake.reading.choice_words import BLOWER_WORDS, COIL_WORDS
 from intake.reading.echo import echo
 from intake.reading.materials import MATERIALS, material_of
@@ -130,37 +131,11 @@ def _said(text: str, table: _Table) -> tuple[list[str], list[str]]:
 
     A phrase whose words are parted by commas ("black, blue, red wires") is found without them.
     """
-    split = table.respelt(_CLAUSES.findall(_plainly(text)))
+    split = table.respelt(_CLAUSES.findall(in_plain_words(text)))
     said, denied = _matches(split, table)
     if said or denied:
         return said, denied
     return _matches([w for w in split if w not in ",;."], table)
-
-
-_NO_MATTER: Final = re.compile(r"\bno (?:matter|doubt|question)(?: (?:what|how|which|about it))?\b")
-_APOSTROPHES: Final = {
-    "cant": "can't", "wont": "won't", "dont": "don't", "doesnt": "doesn't", "didnt": "didn't",
-    "isnt": "isn't", "wasnt": "wasn't", "couldnt": "couldn't", "hasnt": "hasn't", "aint": "ain't",
-    "wouldnt": "wouldn't", "arent": "aren't", "werent": "weren't", "havent": "haven't",
-}  # fmt: skip
-_WORD_IN: Final = re.compile(r"[a-z]+")
-
-
-def _plainly(text: str) -> str:
-    """A text without the "no" that denies nothing, its contractions with their apostrophes."""
-    text = _NO_MATTER.sub(" ", text)
-    text = _WORD_IN.sub(lambda m: _APOSTROPHES.get(m[0], m[0]), text)
-    text = _NEITHER.sub(r"not \1 not ", text)
-    return _BUT_NOT.sub(r"not \1", text)
-
-
-_NEITHER: Final = re.compile(r"\bneither (?:an? )?([a-z]+)(?: (?:nor|or)) ")
-_BUT_NOT: Final = re.compile(
-    r"^(.{3,40}?)(?:,|;|\.| but)+ ?(?:but )?(?:it|they|that) ?(?:isn't|aren't|ain't|is not"
-    r"|are not|'s not)"
-    r"[.! ]*$"
-)
-"""What is denied at the end ("they told me it was clean, it isn't")."""
 
 
 def _ask(field: str, keys: Sequence[str]) -> AskBack:
@@ -260,11 +235,16 @@ def read_blower_type(text: str, choices: Sequence[str]) -> Reading | None:
     return None
 
 
+_MORE_THAN_DIRTY: Final = re.compile(
+    r"\b(?:isn'?t|not|ain'?t) (?:even |just )?dirty[, ]+(?=(?:it'?s|it is|but|more like) )"
+)
 _OK_FIRST: Final = re.compile(r"(?:ok|okay|alright|all right|fine|good)\b")
 
 
 def read_coil_state(text: str, choices: Sequence[str]) -> Reading | None:
     """Read how a coil looks; None if the text doesn't say."""
+    if "dirty" in text:
+        text = _MORE_THAN_DIRTY.sub("", text)
     said, denied = _said(text, _phrases("coil"))
     clear = [k for k in dict.fromkeys(said) if k in ("clean", "some_dirt", "plugged")]
     vague = [k for k in dict.fromkeys(said) if k in ("dirty", "ok", "ice", "none")]

@@ -239,6 +239,10 @@ _ON_CONDITION: Final = re.compile(
     r"\b(?:can|could|will|would|do|does|is|are|might|yes|yeah|yep) (?:if|unless|as long as"
     r"|provided|once)"
     r" (?:i|we|it|they|he|she|somebody|someone|the)\b"
+    r"|\b(?:can|could|will|would|does|do) if you (?!want|like|need|say)"
+    r"|^(?!no\b)(?:[a-z']+ )*(?:runs?|running|spins|blows|hums"
+    r"|heats) (?:[a-z']+ )?no (?:compressor|heat"
+    r"|cooling|cold|air|fan|blower)\b"
     r"|\bwouldn'?t (?:surprise|shock) me\b"
 )
 _ASKS_BACK: Final = re.compile(r"(?:um |uh |wait )?(?:what|which) [a-z]+(?: [a-z]+)?[?. ]*")
