@@ -28,14 +28,14 @@ _ROOMS: Final = words(
     """
     bedroom bedrooms master guest spare hall hallway bath bathroom bathrooms kitchen den office
     living dining family nursery laundry basement upstairs downstairs attic garage foyer entry
-    closet bonus room rooms sunroom playroom cellar addition front back utility kids
+    closet bonus room rooms sunroom playroom cellar addition
     """
 )
 _WITH_ROOMS: Final = words(
     """
     the a an one two three four few couple of my our his her in and just mostly only ones yes yeah
     yep do does are is that them floor end side both back front vent vents register registers
-    some kid's kids' boys girls door doors grille grilles usually always i we it's there's
+    some kid's kids' kids front utility boys girls door doors grille grilles usually always i we it's there's
     """
 )
 _PART_SAID: Final = re.compile(

@@ -129,3 +129,10 @@ def test_the_verb_of_the_question_decides(question, text, right):
 )
 def test_what_only_knowledge_of_houses_turns_into_an_answer_is_asked(question, text):
     assert answer(question, text) == "ask"
+
+
+@pytest.mark.parametrize("text", ["back", "skip", "undo", "help", "why?", "repeat", "quit", "next"])
+@pytest.mark.parametrize("question", [GAS, SHUT, RUNS, RACK, TALL, "Any burning smell right now?"])
+def test_a_bare_request_answers_nothing(question, text):
+    got = read_line({"field": "yes_no", "text": text, "question": question})
+    assert "command" in (got.get("expect") or {})
