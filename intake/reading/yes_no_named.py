@@ -35,7 +35,8 @@ _WITH_ROOMS: Final = words(
     """
     the a an one two three four few couple of my our his her in and just mostly only ones yes yeah
     yep do does are is that them floor end side both back front vent vents register registers
-    some kid's kids' kids front utility boys girls door doors grille grilles usually always i we it's there's
+    some kid's kids' kids front utility boys girls
+    door doors grille grilles usually always i we it's there's
     """
 )
 _PART_SAID: Final = re.compile(

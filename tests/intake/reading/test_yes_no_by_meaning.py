@@ -132,7 +132,7 @@ def test_what_only_knowledge_of_houses_turns_into_an_answer_is_asked(question, t
 
 
 @pytest.mark.parametrize("text", ["back", "skip", "undo", "help", "why?", "repeat", "quit", "next"])
-@pytest.mark.parametrize("question", [GAS, SHUT, RUNS, RACK, TALL, "Any burning smell right now?"])
+@pytest.mark.parametrize("question", [GAS, SHUT, LINED, RACK, TALL, "Any burning smell right now?"])
 def test_a_bare_request_answers_nothing(question, text):
     got = read_line({"field": "yes_no", "text": text, "question": question})
-    assert "command" in (got.get("expect") or {})
+    assert "yes" not in (got.get("expect") or {})
