@@ -9,7 +9,7 @@ from intake.interview.listening import listen
 from intake.interview.planner import bank_of, question_of
 from intake.interview.question import Question
 from intake.interview.talk import Talk
-from intake.reading.choices import numbered
+from intake.reading.choice_numbers import numbered
 from intake.reading.clean import normalise
 from intake.reading.result import Accepted
 

@@ -61,11 +61,14 @@ COIL_WORDS: Final[dict[str, str]] = {
         "clean|like new|spotless|brand new|new|shiny|pristine|immaculate|good as new|no dirt"
         "|not dirty|perfect|mint|sparkling|sparkly|spic and span|just cleaned|see through it"
         "|see light through|can see light|squeaky|fresh|unused|clean as a whistle|no dust"
+        "|zero dirt|zero dust"
         "|no buildup|nothing on it|mint condition|factory fresh|cleaned it"
         "|cleaned last week|cleaned last month"
         "|see daylight|can see right through|no lint|not a speck|clear|see right through"
         "|isn't dirty|looks new|not dirty at all|bright|washed|looks great|washed it|hosed off"
-        "|looks brand new|looks perfect"
+        "|looks brand new|looks perfect|just installed|installed last month|installed last week"
+        "|eat off it|eat off of it|looks good|looks real good"
+        "|looks pretty good|looks really good|cleaned today|washed today"
     ),
     "some_dirt": (
         "some dirt|sum dirt|little dirty|a little dirty|bit dirty|a bit dirty|little dusty"
@@ -82,7 +85,10 @@ COIL_WORDS: Final[dict[str, str]] = {
         "|a little|a bit|slight|slightly|lightly|light lint|middling|halfway|has dirt"
         "|some stuff|hazy|sooty film|dust bunnies|spotty|grimy in spots|little cruddy"
         "|surface dust|kinda dusty|dirt on it|a little fuzzy|not spotless|light debris"
-        "|moderate dirt|smudge"
+        "|moderate dirt|smudge|lite dust|lite|lite film|lite coating|grubby|little grubby"
+        "|bit grubby"
+        "|a little grubby|in the middle|somewhere in the middle|middle of the road|middle|air gets"
+        " through|air still gets through|air goes through|still passes air|still breathes"
     ),
     "plugged": (
         "plugged|clogged|packed|matted|caked|blocked|solid|impacted|choked|plugged up"
@@ -99,7 +105,8 @@ COIL_WORDS: Final[dict[str, str]] = {
         "|obstructed|plastered|layered thick|thick with|gummed up|sealed with dirt|like carpet"
         "|impacted with|bunged|bunged up|chock full|totally plugged|stuffed up|no air through"
         "|won't pass air|fuzzed over|fins are buried|can't see through|cant see through"
-        "|can't see daylight"
+        "|can't see daylight|not much air gets through|hardly any air gets through"
+        "|barely any air gets through|little air gets through|no air goes through"
     ),
     "dirty": (
         "dirty|pretty dirty|very dirty|really dirty|quite dirty|bad|pretty bad|really bad"
@@ -108,13 +115,16 @@ COIL_WORDS: Final[dict[str, str]] = {
         "|not great|horrible|awful|crud|cruddy|skanky|dirt|very dusty|really dusty|yucky"
         "|covered|heavy|heavily|half|partly blocked|partially blocked|partially plugged"
         "|partly plugged|partially clogged|half plugged|half clogged|half blocked|badly"
-        "|dog hair|pet hair|cat hair|hair|greasy|black|scummy|hasn't been cleaned"
+        "|lint trap|like a lint trap|dog hair|pet hair|cat hair|hair|greasy|black|scummy"
+        "|hasn't been cleaned"
         "|never been cleaned|never cleaned|a mess|mess"
     ),
     "ok": (
         "ok|not too bad|fairly clean|mostly clean|pretty clean|could be better|seen worse"
         "|not terrible|okay|fine|good|alright|all right|decent|not bad|normal|acceptable"
-        "|looks good|good shape|nice|workable|usual|typical|standard"
+        "|cleaned every spring|cleaned every year|cleaned regularly|maintained|not too shabby"
+        "|not shabby|cleanish|clean ish|good shape|nice|workable|usual|typical"
+        "|standard"
     ),
     "ice": (
         "ice|iced|iced up|frozen|frost|frosted|freezing|wet|rusty|rusted|bent|bent fins"

@@ -7,6 +7,7 @@ from collections.abc import Mapping, Sequence
 from functools import cache
 from typing import Final
 
+from intake.reading.choice_plain import in_plain_words
 from intake.reading.choice_words import BLOWER_WORDS, COIL_WORDS
 from intake.reading.echo import echo
 from intake.reading.materials import MATERIALS, material_of
@@ -17,7 +18,6 @@ from intake.reading.scan import Scan
 from intake.reading.words import words
 
 __all__ = [
-    "numbered",
     "read_blower_type",
     "read_choice",
     "read_coil_state",
@@ -25,7 +25,7 @@ __all__ = [
 ]
 
 _NOT: Final = words(
-    """not no isn't isnt ain't aint never without hardly non don't doesn't wasn't nor
+    """not no zero isn't isnt ain't aint never without hardly non don't doesn't wasn't nor
     can't cant cannot couldn't wouldn't aren't weren't nothing"""
 )
 _SPLIT: Final = re.compile(r"[a-z0-9]+(?:'[a-z]+)?")
@@ -93,16 +93,22 @@ def _matches(words: list[str], table: _Table) -> tuple[list[str], list[str]]:
     said: list[str] = []
     denied: list[str] = []
     i = 0
+    free = 0  # where the negation of a phrase before ("not clean") has ended
     while i < len(words):
         for n in range(min(table.longest, len(words) - i) if words[i] in table.words else 0, 0, -1):
             key = table.keys.get(tuple(words[i : i + n]))
             if key is not None:
-                no = _denied(words[max(0, i - 6) : i]) or words[max(0, i - 2) : i] in _FAR_FROM
+                no = _denied(words[max(free, i - 6) : i]) or words[max(0, i - 2) : i] in _FAR_FROM
                 (denied if no else said).append(key)
+                if words[i] in _NOT and words[i + n : i + n + 1] not in _ON:
+                    free = i + n
                 i += n - 1
                 break
         i += 1
     return said, denied
+
+
+_ON: Final = (["or"], ["nor"])
 
 
 _TURNS: Final = words("but just only its it's though instead , ; . more rather")
@@ -125,25 +131,11 @@ def _said(text: str, table: _Table) -> tuple[list[str], list[str]]:
 
     A phrase whose words are parted by commas ("black, blue, red wires") is found without them.
     """
-    split = table.respelt(_CLAUSES.findall(_plainly(text)))
+    split = table.respelt(_CLAUSES.findall(in_plain_words(text)))
     said, denied = _matches(split, table)
     if said or denied:
         return said, denied
     return _matches([w for w in split if w not in ",;."], table)
-
-
-_NO_MATTER: Final = re.compile(r"\bno (?:matter|doubt|question)(?: (?:what|how|which|about it))?\b")
-_APOSTROPHES: Final = {
-    "cant": "can't", "wont": "won't", "dont": "don't", "doesnt": "doesn't", "didnt": "didn't",
-    "isnt": "isn't", "wasnt": "wasn't", "couldnt": "couldn't", "hasnt": "hasn't", "aint": "ain't",
-}  # fmt: skip
-_WORD_IN: Final = re.compile(r"[a-z]+")
-
-
-def _plainly(text: str) -> str:
-    """A text without the "no" that denies nothing, its contractions with their apostrophes."""
-    text = _NO_MATTER.sub(" ", text)
-    return _WORD_IN.sub(lambda m: _APOSTROPHES.get(m[0], m[0]), text)
 
 
 def _ask(field: str, keys: Sequence[str]) -> AskBack:
@@ -163,6 +155,8 @@ def _picked(field: str, keys: Sequence[str], allowed: Sequence[str]) -> Reading 
 def read_material(said: Scan, choices: Sequence[str]) -> Reading | None:
     """Read a duct material; None if the text names none."""
     keys = material_of(said.items)
+    if keys == ("foreign",) and _CANT_TELL.match(said.text):
+        return None
     if keys == ("foreign",):
         return AskBack(
             "That is none of the usual ones. Is it sheet metal, flex, duct board, lined metal,"
@@ -175,7 +169,9 @@ def read_material(said: Scan, choices: Sequence[str]) -> Reading | None:
         if said.says("alt.or", "material.mixed") and len(keys) < 2 and said.says("alt.or"):
             return _ask("material", keys)
         return _picked("material", keys, choices)
-    if said.says("material.") and said.words() & _NOT:
+    if _CANT_TELL.match(said.text):
+        return None
+    if said.says("material.") and (said.words() & _NOT or "anything but" in said.text):
         denied = {
             m.split(".")[1] for i in said.items for m in i.meanings if m.startswith("material.")
         }
@@ -195,6 +191,12 @@ def read_material(said: Scan, choices: Sequence[str]) -> Reading | None:
     ):
         return _ask("material", ("galvanized", "flex"))
     return None
+
+
+_CANT_TELL: Final = re.compile(
+    r"^(?:i )?(?:can'?t|couldn'?t|cannot|no way to|hard to|impossible to|don'?t|no)"
+    r" (?:really |even )?(?:tell|say|know|idea|clue|see (?:it|that|them|in|from))\b"
+)
 
 
 def read_blower_type(text: str, choices: Sequence[str]) -> Reading | None:
@@ -233,11 +235,23 @@ def read_blower_type(text: str, choices: Sequence[str]) -> Reading | None:
     return None
 
 
+_MORE_THAN_DIRTY: Final = re.compile(
+    r"\b(?:isn'?t|not|ain'?t) (?:even |just )?dirty[, ]+(?=(?:it'?s|it is|but|more like) )"
+)
+_OK_FIRST: Final = re.compile(r"(?:ok|okay|alright|all right|fine|good)\b")
+
+
 def read_coil_state(text: str, choices: Sequence[str]) -> Reading | None:
     """Read how a coil looks; None if the text doesn't say."""
+    if "dirty" in text:
+        text = _MORE_THAN_DIRTY.sub("", text)
     said, denied = _said(text, _phrases("coil"))
     clear = [k for k in dict.fromkeys(said) if k in ("clean", "some_dirt", "plugged")]
     vague = [k for k in dict.fromkeys(said) if k in ("dirty", "ok", "ice", "none")]
+    if not said and "clean" in denied and {"plugged", "dirty"} & set(denied):
+        return _picked("coil_state", ("some_dirt",), choices)
+    if set(said) == {"dirty", "ok"} and not _OK_FIRST.match(text):
+        return _picked("coil_state", ("some_dirt",), choices)
     words = _words(text)
     if clear and len(words) > _FEW_WORDS and not _telling(words):
         return _ask("coil_state", clear) if len(clear) > 1 else None
@@ -296,29 +310,6 @@ def _stuff_after(text: str) -> bool:
     )
 
 
-def numbered(text: str, choices: Sequence[str]) -> str | None:
-    """The choice that a bare number picks ("2", "#2", "number two", "option 2"), or None."""
-    words = [
-        w
-        for w in _words(text)
-        if w not in ("number", "option", "choice", "no", "the", "answer", "is", "it's")
-    ]
-    if len(words) != 1:
-        return None
-    place = int(words[0]) if words[0].isdigit() and len(words[0]) < 3 else _SPELLED.get(words[0], 0)
-    return choices[place - 1].partition("=")[0] if 1 <= place <= len(choices) else None
-
-
-_SPELLED: Final = {
-    "one": 1,
-    "two": 2,
-    "three": 3,
-    "four": 4,
-    "five": 5,
-    "six": 6,
-    "seven": 7,
-    "eight": 8,
-}
 _ORDINALS: Final = {
     "first": 0,
     "second": 1,

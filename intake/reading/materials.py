@@ -30,10 +30,10 @@ _NO: Final = words(
     forget scratch nix instead thought figured assumed
     """
 )
-_BESIDE: Final = words("below beneath above past beside")
+_BESIDE: Final = words("below beneath above past beside along")
 """Words that tell where a duct is, not what it is of ("3 feet below the joists")."""
 
-_TURNS: Final = words("but , ; just only its it's")
+_TURNS: Final = words("but , ; . just only its it's")
 
 
 def material_of(items: list[Item]) -> tuple[str, ...]:
@@ -52,7 +52,8 @@ _ACCESSORIES: Final = words(
     """
     tape tapes strap straps strapping hanger hangers tie ties zip clamp clamps screw screws wire
     bracket brackets collar collars boot boots sheeting sticker tag hooks band bands damper dampers
-    takeoff takeoffs register registers grille grilles cap caps elbow elbows
+    jacket jackets sleeve sleeves takeoff takeoffs register
+    registers grille grilles cap caps elbow elbows
     """
 )
 """What is at a duct, and may be of another material than the duct ("flex with metal collars")."""
@@ -100,6 +101,8 @@ _MAY_BE: Final = (["might", "be"], ["may", "be"], ["could", "be"])
 
 def _denied(items: list[Item], i: int) -> bool:
     before = [item.text for item in items[max(0, i - 4) : i]]
+    if before[-2:] == ["anything", "but"]:
+        return True
     if before[-3:] == ["used", "to", "be"] or _not_known(items, i):
         return True
     sized = items[i].means("material.lined_metal") and any(n.kind == "num" for n in items)
@@ -112,6 +115,8 @@ def _denied(items: list[Item], i: int) -> bool:
     for k in range(i - 1, max(i - 4, -1), -1):
         text = items[k].text
         if text in _NO:
+            return True
+        if text == "top" and items[i].means("material.panned_joist"):
             return True
         if k >= i - 2 and text in _BESIDE and items[i].means("material.panned_joist"):
             return True

@@ -11,6 +11,8 @@ from intake.reading.airflow import read_airflow
 from intake.reading.aside import place_of, split_off, volunteered
 from intake.reading.asks import WANTED, wrong_quantity
 from intake.reading.bounds import BELIEVABLE
+from intake.reading.choice_numbers import numbered
+from intake.reading.choice_standing import CHOSEN, of_now
 from intake.reading.clean import LONGEST_ANSWER, LONGEST_PASTE, normalise, plain_line
 from intake.reading.commands import as_command
 from intake.reading.corrections import correction, taken_back
@@ -59,6 +61,7 @@ from intake.reading.token_passes import is_model
 from intake.reading.unit_doubt import unit_doubt
 from intake.reading.words import words
 from intake.reading.yes_no import read_yes_no
+from intake.reading.yes_no_request import is_answer
 
 __all__ = ["FIELDS", "read"]
 
@@ -170,7 +173,7 @@ def read(
         return Unknown("You can't say.")
     if command is not None and previous is not None and sets_anew(line):
         command = None
-    if command is not None and not _is_answer(command, field, line, question):
+    if command is not None and not is_answer(command, field, line, question):
         return command
 
     def reads(other: str, part: str) -> Reading | None:
@@ -207,6 +210,10 @@ def read(
     retaken = second_thought(field, line, reads) if field in _NUMERIC else None
     if retaken is not None:
         return _finished(field, line, retaken)
+    for stands in of_now(field, line) if field in CHOSEN else ():
+        now = standing(field, stands, question, reads(field, stands), reads)
+        if isinstance(now, Accepted):
+            return _finished(field, line, now)
     found = reads(field, line)
     if not isinstance(found, Accepted) and field in _NUMERIC:
         found = split_off(field, line, reads) or found
@@ -301,18 +308,6 @@ def _taken(field: str, text: str, choices: Sequence[str], question: str = "") ->
     return found.values if isinstance(found, Accepted) else None
 
 
-_ALSO_ANSWERS: Final = frozenset(
-    (CommandName.HELP, CommandName.WHY, CommandName.QUIT, CommandName.BACK, CommandName.REPEAT)
-)
-
-
-def _is_answer(command: Command, field: str, line: str, question: str) -> bool:
-    """Whether what could be a request answers a yes or no question ("uh huh", "why not")."""
-    if field != "yes_no" or command.name not in _ALSO_ANSWERS:
-        return False
-    return isinstance(read_yes_no(line, question), Accepted)
-
-
 def _finished(field: str, line: str, found: Reading | None) -> Reading:
     if isinstance(found, Accepted):
         place, others = found.place, found.others
@@ -349,7 +344,7 @@ def _read_field(
     if field == "yes_no":
         return read_yes_no(line, question)
     if field in ("material", "blower_type", "coil_state", "choice") and choices:
-        picked = choice_readers.numbered(line, choices)
+        picked = numbered(line, choices)
         if picked is not None:
             return Accepted({"choice": picked})
     if field == "blower_type":

@@ -9,14 +9,17 @@ or the table doesn't hold, is asked.
 from __future__ import annotations
 
 import re
-from functools import cache
 from typing import Final
 
 from intake.reading.idioms import contradicts_itself, plainly
 from intake.reading.manner import cant_say
-from intake.reading.result import Accepted, AskBack, AskKind, Reading, Unknown
+from intake.reading.result import Accepted, Reading, Unknown
 from intake.reading.yes_no_alternatives import by_alternative
-from intake.reading.yes_no_axes import AXES
+from intake.reading.yes_no_clauses import concluded, insisted, standing_clause
+from intake.reading.yes_no_named import with_not_a_one
+from intake.reading.yes_no_poles import by_question, poles_in
+from intake.reading.yes_no_sayings import in_plain_answer, is_between
+from intake.reading.yes_no_subject import of_the_trade
 from intake.reading.yes_no_turns import (
     ANOTHERS,
     ASKS_THE_PAST,
@@ -36,6 +39,8 @@ from intake.reading.yes_no_turns import (
     WAS,
     WITH_OR_WITHOUT,
 )
+from intake.reading.yes_no_untried import denies_a_deed, not_found_out
+from intake.reading.yes_no_whole import by_whole, which
 from intake.reading.yes_no_words import (
     ALL,
     ALONE,
@@ -51,7 +56,6 @@ from intake.reading.yes_no_words import (
     IN_HAND,
     MIXED,
     NEGATED_QUESTION,
-    NEGATIONS,
     NO_DOUBT,
     NO_START,
     NOT_IN_HAND,
@@ -64,73 +68,6 @@ from intake.reading.yes_no_words import (
 )
 
 __all__ = ["read_yes_no"]
-
-
-@cache
-def _poles() -> dict[tuple[str, ...], tuple[tuple[str, int], ...]]:
-    table: dict[tuple[str, ...], tuple[tuple[str, int], ...]] = {}
-    for axis, (good, bad) in AXES.items():
-        for pole, words in ((1, good), (-1, bad)):
-            for phrase in words.split("|"):
-                key = tuple(phrase.split())
-                table[key] = (*table.get(key, ()), (axis, pole))
-    return table
-
-
-def _poles_in(words: list[str]) -> list[tuple[str, int]]:
-    """Axes and poles of what the words say, negation applied."""
-    found: list[tuple[str, int]] = []
-    table = _poles()
-    i = 0
-    while i < len(words):
-        for n in (5, 4, 3, 2, 1):
-            senses = table.get(tuple(words[i : i + n])) if i + n <= len(words) else None
-            if senses:
-                free = words[i + n : i + n + 1] == ["free"]
-                flip = -1 if _negated(words, i) != free else 1
-                found.extend((axis, pole * flip) for axis, pole in senses)
-                i += n - 1
-                break
-        i += 1
-    return found
-
-
-def _negated(words: list[str], i: int) -> bool:
-    before = list(words[max(0, i - 4) : i])
-    return sum(word in NEGATIONS and word != "any" for word in before) % 2 == 1
-
-
-def _by_question(words: list[str], question: str) -> set[bool]:
-    """What the words answer to the question: {True}, {False}, both, or nothing."""
-    asked_words = [w for w in WORD.findall(question.lower()) if w not in ("any", "ever")]
-    asked = _poles_in(asked_words)
-    if any(axis == "lined" for axis, _ in asked):  # insulated may be inside or outside
-        asked = [(axis, pole) for axis, pole in asked if axis != "insulated"]
-    said = _poles_in(words)
-    answers: set[bool] = set()
-    for axis, pole in said:
-        for other, asked_pole in asked:
-            if axis == other and axis != "present":
-                answers.add(pole == asked_pole)
-    if answers:
-        return answers
-    stems = {w[:5] for w in asked_words if len(w) > 3 and w not in ASKING}
-    for i, word in enumerate(words):
-        if len(word) > 3 and word[:5] in stems and word not in ASKING:
-            answers.add(not _negated(words, i))
-    if answers:
-        return answers
-    asked_poles = {pole for axis, pole in asked if axis != "present"}
-    said_poles = {
-        pole
-        for axis, pole in said
-        if axis in ("condition", "clean", "running") and axis != "present"
-    }
-    if len(asked_poles) == 1 and len(said_poles) == 1:
-        axes = {axis for axis, _ in asked}
-        if axes & {"condition", "clean", "running", "tight", "dry"}:
-            return {said_poles == asked_poles}
-    return set()
 
 
 def _plain_answer(clause: str) -> bool | None:
@@ -157,11 +94,26 @@ def _rest_of(clause: str) -> list[str]:
 def read_yes_no(text: str, question: str) -> Reading | None:
     """Read a yes or no from normalised text; None if it holds neither."""
     text = re.sub(r"(?<=[a-z])-(?=[a-z])", " ", text)
-    text = plainly(_MAYBE_YES.sub(r"probably \1", _respelt(text)))
+    text = _MAYBE_YES.sub(r"probably \1", with_not_a_one(_respelt(text)))
+    text = plainly(in_plain_answer(_SURE_OF.sub("pretty sure ", text), question))
+    lead = _HEDGE_LEAD.match(text)
+    if lead is not None:
+        likely = read_yes_no(text[lead.end() :], question)
+        if isinstance(likely, Accepted):
+            return Accepted({**likely.values, "sure": False})
+        return likely or which(question)
+    if not_found_out(text, question):
+        return Unknown("You can't say.")
+    if denies_a_deed(text, question):
+        return Unknown("You can't say.") if cant_say(text) else which(question)
+    early = which(question) if is_between(text, question) else by_whole(text, question)
+    if early is not None:
+        return early
+    text = insisted(text) or concluded(text) or standing_clause(text, question) or text
     asked = question.lower()
     both = BOTH.search(text) is not None or contradicts_itself(text) or ONE_SAYS.search(text)
     if IRONY.fullmatch(text):
-        return _which(question)
+        return which(question)
     if NEVER_LOOKED.search(text) and not YES_START.match(text):
         return Unknown("You can't say.")
     taken = WITH_OR_WITHOUT.fullmatch(text)
@@ -172,19 +124,19 @@ def read_yes_no(text: str, question: str) -> Reading | None:
     untroubled = UNTROUBLED.fullmatch(text)
     if untroubled is not None:
         poles = {
-            pole for axis, pole in _poles_in(WORD.findall(question.lower())) if axis != "present"
+            pole for axis, pole in poles_in(WORD.findall(question.lower())) if axis != "present"
         }
         if poles == {1} and not re.search(r"\b(?:any|ever)\b", question.lower()):
             return Accepted({"yes": True})
         if poles == {1} or not poles:
-            return _which(question)
+            return which(question)
     turned = TURN.split(text)
     again = None if both else THINKS_AGAIN.match(text)
     if again is not None:
         rest = text[again.end() :].strip(" ,.;!-")
         answers = YES_START.match(rest) or NO_START.match(rest) or (again["no"] and not rest)
         if not answers or any(letter.isdigit() for letter in rest):
-            return _which(question)
+            return which(question)
         text = rest or "no"
     elif not both and len(turned) > 1 and _verdict(turned[-1], question) is not None:
         text = turned[-1].strip()
@@ -193,8 +145,8 @@ def read_yes_no(text: str, question: str) -> Reading | None:
     if not both and not plainly_said and (named := by_alternative(text, question)) is not None:
         verdict = named
     if IN_HAND.match(asked) and not _doesnt_know(text) and NOT_IN_HAND.search(text):
-        return Accepted({"yes": False}) if verdict in (None, False) else _which(question)
-    axes = {axis for axis, _ in _poles_in(WORD.findall(asked))}
+        return Accepted({"yes": False}) if verdict in (None, False) else which(question)
+    axes = {axis for axis, _ in poles_in(WORD.findall(asked))}
     if verdict is None and ASKS_WHETHER_THERE.search(asked) and NOT_THERE.match(text):
         return Accepted({"yes": False})
     if ASKS_WHETHER_THERE.search(asked) and TAKEN_OUT.search(text) and not PUT_BACK.search(text):
@@ -207,29 +159,46 @@ def read_yes_no(text: str, question: str) -> Reading | None:
         )
         if by_access and verdict in (None, False):
             return Accepted({"yes": False})
+        if verdict == "both" and not _doesnt_know(text):
+            return which(question)
         if verdict is None or verdict == "both" or not (_said_too(text) or by_access):
             return Unknown("You can't say.")
     if verdict is not None and _is_of_another(text, asked, axes):
-        return _which(question)
+        return which(question)
     doubtless = UNSURE.sub(" ", text).strip()
     lead = YES_START.match(doubtless)
     mixed = MIXED.search(doubtless[lead.end() :] if lead else doubtless) is not None
     if mixed and verdict != "both":
         verdict = _of_a_part(verdict, asked, text)
     if verdict is None:
-        telling = _poles_in(WORD.findall(text))
-        return _which(question) if mixed or telling or MIXED.search(text) else None
+        telling = poles_in(WORD.findall(text))
+        told = mixed or telling or MIXED.search(text) or of_the_trade(text, question)
+        return which(question) if told else None
     if verdict == "both":
-        return _which(question)
+        return which(question)
     if NEGATED_QUESTION.search(asked) and _is_bare(text):
-        return _which(question)
+        return which(question)
     values: dict[str, bool] = {"yes": bool(verdict)}
     if UNSURE.search(NO_DOUBT.sub(" ", text)):
         values["sure"] = False
     return Accepted(dict(values))
 
 
-_OF_CONDITION: Final = frozenset(("condition", "clean", "lined", "noise", "tight", "insulated"))
+_HEDGE_LEAD: Final = re.compile(
+    r"^(?:i (?:think|believe|guess|suppose|reckon)|probably|most likely|i'd say"
+    r"|pretty sure)"
+    r"(?: that)? "
+    r"(?=(?:it's|they're|that's) (?!there\b|so\b|true\b|right\b|not\b)[a-z]{3,})"
+)
+"""A doubt before a whole statement, which answers by what it states."""
+_SURE_OF: Final = re.compile(
+    r"\b(?:[6-9][05-9]|[6-9]\d) ?(?:%|pct|percent|per cent) (?:sure|certain|positive)(?: that)?,? "
+)
+
+
+_OF_CONDITION: Final = frozenset(
+    ("condition", "clean", "lined", "noise", "tight", "insulated", "open", "straight")
+)
 
 
 def _is_of_another(text: str, asked: str, axes: set[str]) -> bool:
@@ -241,7 +210,12 @@ def _is_of_another(text: str, asked: str, axes: set[str]) -> bool:
     if "smell" in asked and SMELLS_OF.search(text) and not SMELL_ASKED.search(text):
         return True
     missing = re.search(r"\b(?:no|isn'?t (?:a|any)|without a) ([a-z]{4,})\b", text)
-    absent = missing is not None and missing[1] in asked.split()
+    absent = (
+        missing is not None
+        and missing[1] in WORD.findall(asked)
+        and not any(axis in axes for axis, _ in poles_in([missing[1]]))
+        and not set(WORD.findall(text[missing.end() :])) & set(WORD.findall(asked)) - ASKING
+    )
     return absent and bool(axes & _OF_CONDITION) and "access" not in axes
 
 
@@ -338,18 +312,6 @@ def _not_that(text: str) -> bool:
     )
 
 
-def _which(question: str, likely: bool | None = None) -> AskBack:
-    asked = question.strip() or "the question"
-    readings = (
-        ({"yes": True}, {"yes": False})
-        if likely is None
-        else ({"yes": likely}, {"yes": not likely})
-    )
-    return AskBack(
-        f"I can't tell if that is a yes or a no to: {asked}", readings, AskKind.TWO_READINGS
-    )
-
-
 def _verdict(text: str, question: str) -> bool | str | None:
     """True, False, "both", or None."""
     answers: set[bool] = set()
@@ -359,7 +321,7 @@ def _verdict(text: str, question: str) -> bool | str | None:
         if not clause:
             continue
         words = _rest_of(clause)
-        content = _by_question(words, question)
+        content = by_question(words, question)
         direct = _plain_answer(clause)
         if direct is False and content and not _stands_alone(words):
             answers |= content
@@ -370,7 +332,7 @@ def _verdict(text: str, question: str) -> bool | str | None:
         if direct is not None:
             plain.append(direct)
             answers.add(direct)
-            rest = _by_question(_after_plain(clause), question)
+            rest = by_question(_after_plain(clause), question)
             answers |= rest
         else:
             answers |= content

@@ -94,7 +94,8 @@ AXES: Final[dict[str, tuple[str, str]]] = {
         ),
     ),
     "running": (
-        "ran|like a champ|like a top|won't shut off|never shuts off|never stops|running|runs|run"
+        "heat or cool|heat and cool|heat and cooling|ran|like a champ|like a top|won't shut off"
+        "|never shuts off|never stops|running|runs|run"
         "|works|working|work|operational|operates|functional|functioning"
         "|turns on|kicks on|fires up|fired up|starts|working fine|humming along|going"
         "|up and running|purrs|purring|hums along|spins|spinning|firing|runs good"
@@ -144,8 +145,8 @@ AXES: Final[dict[str, tuple[str, str]]] = {
         ),
     ),
     "size": (
-        "big|large|huge|roomy|plenty|spacious|enough|ample|generous",
-        "small|tiny|undersized|cramped|narrow|skinny|little",
+        "too big|oversized|big|large|huge|roomy|plenty|spacious|enough|ample|generous",
+        "too small|way too small|small|tiny|undersized|cramped|narrow|skinny|little",
     ),
     "comfort": (
         "comfortable|even|balanced|same",
@@ -173,6 +174,14 @@ AXES: Final[dict[str, tuple[str, str]]] = {
             "|start and stop|run a few minutes|kicks on and off|turns on and off"
             "|shuts off after a minute|stops after a minute|every few minutes|every five minutes"
             "|times an hour|runs a few minutes|runs a minute|quits after a minute"
+        ),
+    ),
+    "frail": (
+        "all adults|all grown|grown ups|in good health|perfectly healthy",
+        (
+            "very young|newborn|new born|baby|babies|infant|infants|toddler|toddlers|months old"
+            "|weeks old|elderly|ill|sick|on oxygen|frail|pregnant|bedridden|on dialysis|on hospice"
+            "|little ones|little kids|a preemie"
         ),
     ),
     "smell": ("odorless|no smell", "smell|smells|stinks|smelly|musty|odor|stink|stench|reeks"),

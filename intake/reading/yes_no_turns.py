@@ -81,7 +81,8 @@ SMELLS_OF: Final = re.compile(
 )
 
 SMELL_ASKED: Final = re.compile(
-    r"\b(?:gas|burn\w*|rotten|eggs?|smok\w*|sul\w+|electric\w*|plastic|propane|fumes?|exhaust|no|any"
+    r"\b(?:gas|burn\w*|rotten|eggs?|smok\w*|sul\w+|electric\w*|plastic|propane|fumes?|exhaust|no"
+    r"|any"
     r"|bad|musty|mold\w*)\b"
 )
 

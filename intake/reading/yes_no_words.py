@@ -16,6 +16,7 @@ __all__ = [
     "DOES",
     "DOES_NOT",
     "FILLER",
+    "GIVEN",
     "HAPPENED",
     "IN_HAND",
     "MIXED",
@@ -166,7 +167,9 @@ FILLER: Final = re.compile(
 NEGATIONS: Final = words(
     """
     no not isn't isnt aint ain't without never don't dont doesn't doesnt zero any hasn't haven't
-    wasn't weren't nor aren't arent non hardly free can't cant couldn't cannot won't nothing none
+    wasn't weren't didn't didnt wouldn't wouldnt nobody nor aren't arent non hardly free can't
+    cant couldn't cannot won't nothing none
+    negative negatory
     """
 )
 
@@ -183,6 +186,16 @@ ASKING: Final = words(
     coil system return supply trunk grille right like just still here only very more
     """
 )
+
+GIVEN: Final = words(
+    """
+    drain line pipe thermostat stat flue boot boots register registers vent vents crawl
+    crawlspace hatch door panel
+    wheel motor joist joists branch branches drop outside inside installer manual
+    """
+)
+"""Things that a question speaks of as known; naming them again affirms nothing, unless it is asked
+whether they are there."""
 
 DOES: Final = re.compile(
     r"(?:the|that|this|one|two|three|a|only|just|some|they|it|we|i|my"
@@ -210,7 +223,8 @@ NOT_IN_HAND: Final = re.compile(
     r"\b(?:left (?:it|mine|them|that|the|my)|forgot|haven'?t got|havent got|don'?t have"
     r"|dont have|don'?t own|dont own|broke|broken|busted|lost|at home"
     r"|in the (?:other )?(?:van|truck|shop|office)|back at|out for|loaned|lent|borrowed"
-    r"|need to get|wish i|never had|dead|stolen|on order|not with me|not on me"
+    r"|need to get|wish i|never had|dead|stolen|on order|not with me|not on me|not in front of me"
+    r"|not handy"
     r"|didn'?t bring|didnt bring|no such|ain'?t got|aint got)\b"
 )
 
@@ -267,6 +281,37 @@ SLIPS: Final = {
     "yessum": "yes",
     "ye": "yes",
     "knot": "not",
+    "theres": "there's",
+    "thats": "that's",
+    "dont": "don't",
+    "doesnt": "doesn't",
+    "isnt": "isn't",
+    "cant": "can't",
+    "wont": "won't",
+    "hasnt": "hasn't",
+    "havent": "haven't",
+    "didnt": "didn't",
+    "wasnt": "wasn't",
+    "arent": "aren't",
+    "couldnt": "couldn't",
+    "wouldnt": "wouldn't",
+    "werent": "weren't",
+    "im": "i'm",
+    "ive": "i've",
+    "id": "i'd",
+    "theyre": "they're",
+    "aint": "ain't",
+    "weve": "we've",
+    "shes": "she's",
+    "hes": "he's",
+    "shoud": "should",
+    "shuld": "should",
+    "shld": "should",
+    "nothin": "nothing",
+    "drippin": "dripping",
+    "leakin": "leaking",
+    "runnin": "running",
+    "workin": "working",
     "its": "it's",
     "yeees": "yes",
     "yasss": "yes",
