@@ -130,6 +130,8 @@ _IN_ALL: Final = re.compile(
 )
 
 
+_LEAST_WHOLE: Final = 10.0
+"""Feet; below this "of the two" counts."""
 _OUT_OF: Final = re.compile(r"\bof (?:the|that|those|all) (?:about )?$")
 
 
@@ -137,7 +139,8 @@ def _concluded(said: Scan, numbers: list[Item]) -> Item | None:
     """The figure that the person makes of the others ("30 down the hall plus 12 up, 42 in all")."""
     if len(numbers) < 2:
         return None
-    if len(numbers) == 2 and _OUT_OF.search(said.text[: numbers[1].start]):
+    whole = len(numbers) == 2 and numbers[0].value < numbers[1].value >= _LEAST_WHOLE
+    if whole and _OUT_OF.search(said.text[: numbers[1].start]):
         return numbers[1]
     last = numbers[-1]
     before, behind = said.text[: last.start], said.text[last.end :]

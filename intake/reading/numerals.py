@@ -256,7 +256,7 @@ def _is_pronoun(tokens: list[Token], i: int) -> bool:
         return False
     behind = tokens[i + 2] if i + 2 < len(tokens) else None
     if after is not None and after.text == "of" and behind is not None and behind.text in _THOSE:
-        return True
+        return not (i + 3 < len(tokens) and tokens[i + 3].text in ("two", "three", "four"))
     inches = (
         after is not None
         and after.text == "in"

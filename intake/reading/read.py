@@ -173,13 +173,16 @@ def read(
         return Unknown("You can't say.")
     if command is not None and previous is not None and sets_anew(line):
         command = None
-    if command is not None and not is_answer(command, field, line, question):
-        return command
 
     def reads(other: str, part: str) -> Reading | None:
         ends = (low, high) if other == field else (None, None)
         return _read_field(other, part, question, choices, *ends)
 
+    if command is not None and not (
+        is_answer(command, field, line, question)
+        or (command.name is CommandName.UNDO and _goes_on(field, line, question, reads))
+    ):
+        return command
     changed = correction(line, field, previous, typed, _plainly(field, choices))
     if changed is not None and not (
         _answers_here(changed, field, previous, choices)
@@ -187,7 +190,9 @@ def read(
     ):
         return changed
     excused = led(line, field)
-    if excused is not None and not _reads(field, excused[1], choices, question):
+    if excused is not None and not (
+        _reads(field, excused[1], choices, question) or _goes_on(field, line, question, reads)
+    ):
         return excused[0]
     if field in _PASTED and not cant_say(line):
         return Rejected(f"I need {wanted}.")
@@ -275,6 +280,19 @@ def _answers_here(
     if field == previous.field or _reads(previous.field, normalise(value), choices):
         return False
     return _reads(field, normalise(value), choices)
+
+
+def _goes_on(
+    field: str, line: str, question: str, reads: Callable[[str, str], Reading | None]
+) -> bool:
+    """Whether "psc, scratch that, constant torque" gives a better value itself."""
+    if field in CHOSEN:
+        later = (
+            standing(field, part, question, reads(field, part), reads)
+            for part in of_now(field, line)
+        )
+        return any(isinstance(now, Accepted) for now in later)
+    return field in _NUMERIC and isinstance(second_thought(field, line, reads), Accepted)
 
 
 def _takes_back_itself(
