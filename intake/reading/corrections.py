@@ -6,6 +6,7 @@ import re
 from collections.abc import Callable
 from typing import Final
 
+from intake.reading.plain_talk import is_plain
 from intake.reading.restated import Restated, restated
 from intake.reading.result import Command, CommandName, Previous
 from intake.reading.words import words
@@ -184,6 +185,8 @@ def correction(
     >>> correction("my bad, 17 not 11", "length", before, "", lambda f, t: False).value_text
     '17'
     """
+    if previous is None and field != "command" and is_plain(line):
+        return None
     if len(line) > 160 or _CONTRAST.match(line) or _NONE_OF_IT.match(line):
         return None
     body = _OWNED_UP.sub("", _MARKER.sub("", line)).strip()

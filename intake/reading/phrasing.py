@@ -6,6 +6,7 @@ import re
 from typing import Final
 
 from intake.reading.items import Item, Scan
+from intake.reading.plain_talk import is_plain, words_in
 from intake.reading.words import words
 
 __all__ = ["bounded", "built", "dated", "elsewhere", "moved", "multiplied"]
@@ -57,6 +58,8 @@ def elsewhere(said: Scan, *, plate: bool = False) -> bool:
         said: As scanned.
         plate: Whether a model number may tell what is asked (a capacity).
     """
+    if is_plain(said.text) and "model" not in words_in(said.text):
+        return False
     numbers = said.numbers
     bare = bool(numbers) and not any(number.unit for number in numbers)
     coded = any(item.kind == "code" for item in said.items)

@@ -33,6 +33,7 @@ from intake.reading.owned import (
     without_size,
 )
 from intake.reading.phrasing import built, dated, elsewhere
+from intake.reading.plain_talk import is_plain
 from intake.reading.restated import sets_anew
 from intake.reading.result import (
     Accepted,
@@ -190,11 +191,12 @@ def read(
     if field == "command":
         return Unknown("You can't say.") if cant_say(line) else Rejected(f"I need {wanted}.")
 
-    if field in _NUMERIC and _ACKNOWLEDGED.fullmatch(line):
+    spoken = field in _NUMERIC and not is_plain(line)
+    if spoken and _ACKNOWLEDGED.fullmatch(line):
         return Rejected(f"I still need {wanted}.")
-    if field in _NUMERIC and _AT_AN_HOUR.search(line):
+    if spoken and _AT_AN_HOUR.search(line):
         return Rejected(f"That is a time. I need {wanted}.")
-    if field in _NUMERIC and _TELEPHONE.search(line):
+    if (spoken and _TO_CALL.search(line)) or (field in _NUMERIC and _TELEPHONE.search(line)):
         return Rejected(f"That looks like a number to call or to enter with. I need {wanted}.")
     if field in _NUMERIC and " or " in line and (doubt := unit_doubt(line)) is not None:
         return doubt
@@ -220,10 +222,12 @@ _ACKNOWLEDGED: Final = re.compile(
 )
 """Words of politeness that answer nothing."""
 
-_TELEPHONE: Final = re.compile(
+_TO_CALL: Final = re.compile(
     r"\b(?:call(?! it)|phone|cell|text|dial|number is|reach me)\b.*\d{3}[- .]\d{4}"
-    r"|\d{3}[-. )]+\d{3}[-. ]\d{4}|\b(?:gate|door|lock ?box|garage|access|alarm) code\b"
+    r"|\b(?:gate|door|lock ?box|garage|access|alarm) code\b"
 )
+_TELEPHONE: Final = re.compile(r"\d\d\d[-. )]+\d{3}[-. ]\d{4}")
+"""A telephone number, or what is said with a shorter one."""
 
 _AT_AN_HOUR: Final = re.compile(
     r"\b(?:be|get|gets|is|are|'s|'ll|i'm|we're) (?:back |home |here |there |in |off |out |open "

@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from typing import Final
 
+from intake.reading.plain_talk import is_plain, words_in
 from intake.reading.words import words
 
 __all__ = ["in_plain_words"]
@@ -307,6 +308,13 @@ _TRIGGER: Final = re.compile(
     r"|(?:at|@) (?:about )?0?\.|inside"
 )
 """Some piece of every turn of phrase; a text without any has none."""
+_PLAIN_TURNS: Final = words(
+    """
+    x at both each one flat square squares across inside outside over joist joists stud model
+    second minute minutes max minus aluminum aluminium insulated insulation
+    """
+)
+"""The plain words that hold such a piece, or stand beside one."""
 
 
 def in_plain_words(line: str, field: str) -> str:
@@ -317,10 +325,14 @@ def in_plain_words(line: str, field: str) -> str:
     >>> in_plain_words("no less than 20 and no more than 25 ft", "length")
     'between 20 and 25 ft'
     """
+    turned = not is_plain(line) or not _PLAIN_TURNS.isdisjoint(words_in(line))
+    turned = turned or "(" in line or "@" in line
     if "ish" in line:
         line = _ISH.sub(r"about \1 ", line)
     if " and a " in line:
         line = _BARE_UNIT.sub(r"a \1 ", line)
+    if not turned:
+        return line
     if _TRIGGER.search(line) is None and not (field == "capacity" and _PLATE_WORDS.search(line)):
         return line
     line = _BURIED.sub("buried", _ONE_MOMENT.sub("", line))
