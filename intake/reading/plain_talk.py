@@ -72,7 +72,7 @@ def is_plain(line: str) -> bool:
     >>> is_plain("galv trunk, about 30 ft"), is_plain("not 30 ft"), is_plain("30 ft?")
     (True, False, False)
     """
-    return PLAIN >= words_in(line) and "?" not in line
+    return words_in(line) <= PLAIN and "?" not in line
 
 
 def is_innocent(line: str) -> bool:
@@ -81,4 +81,4 @@ def is_innocent(line: str) -> bool:
     >>> is_innocent("galv, about 30 ft"), is_innocent("galv trunk, about 30 ft")
     (True, False)
     """
-    return INNOCENT >= words_in(line) and "?" not in line
+    return words_in(line) <= INNOCENT and "?" not in line
