@@ -288,6 +288,8 @@ def together(said: Scan, *, hundreds: bool = False, thousands: bool = False) -> 
         hundreds: "twelve fifty" is 1,250, "one oh five" is 105, "five zero" is 50.
         thousands: "24 000" is 24,000.
     """
+    if len(said.numbers) < 2:
+        return said
     items = list(said.items)
     i = 0
     while i + 1 < len(items):
