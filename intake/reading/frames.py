@@ -232,6 +232,7 @@ _FIGURE: Final = words("airflow static_pressure temperature capacity percent")
 """Fields of what varies, in which "sometimes" is no value."""
 
 
+_SWAPS: Final = ("swapped", "replaced", "traded", "switched")
 _SWAPPED: Final = re.compile(
     r"\b(?:swapped|replaced|traded|switched)(?: out)? (?:the |an? |my |our |that"
     r" )?(?P<old>[^,;]{1,40}?)"
@@ -253,7 +254,8 @@ def framed(field: str, line: str, question: str = "") -> Framed | None:
     """
     if is_innocent(line) or (field not in _SIZED and is_plain(line)):
         return None
-    line = _SWAPPED.sub(r"used to be \g<old>, now \g<new>", line)
+    if any(swap in line for swap in _SWAPS):
+        line = _SWAPPED.sub(r"used to be \g<old>, now \g<new>", line)
     if "other" in line:
         line = _ONE_AND_OTHER.sub(r"\g<one>another", line)
     clauses = [part.strip() for part in _CUT.split(line) if part and part.strip()]

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from typing import Final
 
-from intake.reading.plain_talk import is_plain, words_in
+from intake.reading.plain_talk import is_plain_without, words_in
 from intake.reading.result import Sure
 from intake.reading.words import words
 
@@ -54,7 +54,7 @@ def sureness(text: str) -> Sure:
     >>> sureness("the sticker says 80,000, i think").value
     'hedged'
     """
-    if is_plain(text) and _PLAIN_DOUBT.isdisjoint(words_in(text)):
+    if is_plain_without(text, _PLAIN_DOUBT):
         return Sure.PLAIN
     if _GUESSED.search(text):
         return Sure.GUESSED
@@ -170,8 +170,7 @@ def cant_say(text: str) -> bool:
     >>> cant_say("20x8 galvanized")
     False
     """
-    said = words_in(text)
-    if said and is_plain(text) and _PLAIN_EXCUSES.isdisjoint(said):
+    if is_plain_without(text, _PLAIN_EXCUSES) and words_in(text):
         return False
     return _UNKNOWN.search(text) is not None
 

@@ -31,6 +31,8 @@ def kept(said: Scan, *dimensions: str) -> list[Item]:
         for i, item in enumerate(items)
         if item.kind == "num" and item.dimension in dimensions and not _ordinal(items, i)
     ]
+    if not found:
+        return found
     real = [item for item in found if item.token is None or not item.token.pronoun]
     found = real or [item for item in found if len(items) == 1]
     asserted = [item for item in found if not item.negated]

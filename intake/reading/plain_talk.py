@@ -3,18 +3,19 @@
 More than half of all answers are a figure, its unit and a few words of the thing itself. No turn
 of phrase can stand in such a line, so that the many rules about how a value is said needn't look
 for one. A rule that looks for some plain words all the same ("about", "inside") names them beside
-itself and asks for `words_in` as well.
+itself (`is_plain_without`).
 """
 
 from __future__ import annotations
 
 import re
+from collections.abc import Set
 from functools import lru_cache
 from typing import Final
 
 from intake.reading.words import words
 
-__all__ = ["PLAIN", "is_innocent", "is_plain", "words_in"]
+__all__ = ["PLAIN", "is_innocent", "is_plain", "is_plain_without", "words_in"]
 
 INNOCENT: Final = words(
     """
@@ -73,6 +74,15 @@ def is_plain(line: str) -> bool:
     (True, False, False)
     """
     return words_in(line) <= PLAIN and "?" not in line
+
+
+def is_plain_without(line: str, some: Set[str]) -> bool:
+    """Whether a normalised text is plain and holds none of some words.
+
+    >>> is_plain_without("40 ft", {"about"}), is_plain_without("about 40 ft", {"about"})
+    (True, False)
+    """
+    return is_plain(line) and words_in(line).isdisjoint(some)
 
 
 def is_innocent(line: str) -> bool:

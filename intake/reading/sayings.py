@@ -9,7 +9,7 @@ from __future__ import annotations
 import re
 from typing import Final
 
-from intake.reading.plain_talk import is_plain, words_in
+from intake.reading.plain_talk import is_plain_without
 from intake.reading.words import words
 
 __all__ = ["in_plain_words"]
@@ -325,8 +325,7 @@ def in_plain_words(line: str, field: str) -> str:
     >>> in_plain_words("no less than 20 and no more than 25 ft", "length")
     'between 20 and 25 ft'
     """
-    turned = not is_plain(line) or not _PLAIN_TURNS.isdisjoint(words_in(line))
-    turned = turned or "(" in line or "@" in line
+    turned = not is_plain_without(line, _PLAIN_TURNS) or "(" in line or "@" in line
     if "ish" in line:
         line = _ISH.sub(r"about \1 ", line)
     if " and a " in line:
