@@ -348,9 +348,11 @@ def _read_field(
             "That is a lot of numbers. One thing at a time, please.", (), AskKind.TWO_VALUES
         )
     found = _read_scan(field, said, question, choices, low, high)
+    if not isinstance(found, Accepted) or field not in _NUMERIC:
+        return found
     codes = [item.text.lstrip("?") for item in said.items if item.kind == "code"]
     codes = [code for code in codes if not is_model(code)]
-    if codes and isinstance(found, Accepted) and field in _NUMERIC:
+    if codes:
         told = echo(field, found.values)
         return AskBack(
             f'I read {told}, but what is "{codes[0][:40]}"?', (found.values,), AskKind.TWO_READINGS
@@ -443,15 +445,13 @@ def _leaves_numbers(said: Scan) -> bool:
     """Whether a bare number was taken while another one counts something unknown."""
     numbers = said.numbers
     things = [number for number in numbers if number.unit == "things"]
+    if not things:
+        return False
     others = [number for number in numbers if number.unit != "things"]
     pointed = all(n.token is not None and n.token.decimals for n in others)
     if pointed and not any(n.token is not None and n.token.decimals for n in things):
         return False
-    return (
-        bool(things)
-        and not _IN_ALL.search(said.text)
-        and not any(number.unit not in ("", "things") for number in numbers)
-    )
+    return not _IN_ALL.search(said.text) and all(not number.unit for number in others)
 
 
 _BOUNDED_READERS: Final[dict[str, Callable[[Scan, float, float], Reading | None]]] = {

@@ -76,17 +76,17 @@ def scanned(text: str, field_name: str) -> Scan:
         tokens = [t for t in tokens if t.text != "." or not t.glued]
     if "s" in texts and (field_name in _SIZED or not is_shorthand(tokens, field_name)):
         tokens = without_plurals(tokens)
-    found = Scan(line)
-    i = 0
-    while i < len(tokens):
-        i = _item(tokens, i, field_name, found.items)
+    items: list[Item] = []
+    i, last = 0, len(tokens)
+    while i < last:
+        i = _item(tokens, i, field_name, items)
     if "/" in line or "-" in line:
-        _share_foreign_units(found.items, field_name)
-    if "ft" in [item.unit for item in found.items]:
-        found.items = _one_length(found.items)
+        _share_foreign_units(items, field_name)
+    if "ft" in [item.unit for item in items]:
+        items = _one_length(items)
     if not _NEGATING.isdisjoint(texts):
-        _set_negated(found.items, field_name)
-    return found
+        _set_negated(items, field_name)
+    return Scan(line, items)
 
 
 _SIZED: Final = words("duct filter grille")
@@ -97,7 +97,7 @@ def _item(tokens: list[Token], i: int, field_name: str, items: list[Item]) -> in
     token = tokens[i]
     if token.kind == "num":
         return _number(tokens, i, field_name, items)
-    if token.kind == "word":
+    if token.kind == "word" and token.text in _opening():
         after = _prefixed(tokens, i, items) or _worded_length(tokens, i, field_name, items)
         if after:
             return after
@@ -197,15 +197,14 @@ def _take_sign(items: list[Item], item: Item) -> None:
 
 
 @cache
-def _prefixing() -> frozenset[str]:
-    """The first word of every unit that may stand before its number."""
-    return frozenset(phrase[0] for phrase, unit in spellings().items() if unit in PREFIXED)
+def _opening() -> frozenset[str]:
+    """The first word of every unit that may stand before its number, or without one."""
+    prefixed = (phrase[0] for phrase, unit in spellings().items() if unit in PREFIXED)
+    return frozenset((*prefixed, "a", "an"))
 
 
 def _prefixed(tokens: list[Token], i: int, items: list[Item]) -> int:
     """A rating before its number ("HSPF 9", "R-8"); the place after, or 0."""
-    if tokens[i].text not in _prefixing():
-        return 0
     table = spellings()
     for n in (3, 2, 1):
         words = tuple(t.text for t in tokens[i : i + n])
