@@ -311,7 +311,7 @@ _TRIGGER: Final = re.compile(
 _PLAIN_TURNS: Final = words(
     """
     x at both each one flat square squares across inside outside over joist joists stud model
-    second minute minutes max minus aluminum aluminium insulated insulation
+    second minute minutes max minus aluminum aluminium insulated insulation drop level by thick
     """
 )
 """The plain words that hold such a piece, or stand beside one."""
