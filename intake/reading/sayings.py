@@ -293,7 +293,8 @@ _FOR_MONEY: Final = re.compile(
     r"|dollars)\b"
 )
 _TRIGGER: Final = re.compile(
-    r"\(|one [a-z]+ one\b|pop|zip|h ?x ?w|sec\b|second|moment|minute|way|side|across|bottom|top|flat|horiz|left|square|open|call|avail|working|staffed|4 ?x ?4"
+    r"\(|one [a-z]+ one\b|pop|zip|h ?x ?w|sec\b|second|moment|minute|"
+    r"way|side|across|bottom|top|flat|horiz|left|square|open|call|avail|working|staffed|4 ?x ?4"
     r"|paint"
     r"|insul|cellulose|fluff|blown|joist|stud|framing|lumber|rafter|truss|foot by|foot x|block"
     r"|inch thick"

@@ -84,7 +84,7 @@ def second_thought(field: str, line: str, reads: Reads) -> Reading | None:
     What the later value leaves standing is kept: in "20x8 flex, 30 ft, no wait, 20x10" the
     length stays.
     """
-    if is_plain(line):
+    if is_plain(line) or (field != "duct" and _NUMBER.search(line) is None):
         return None
     parts = _SECOND.split(line)
     if len(parts) < 2:
