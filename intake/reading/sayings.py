@@ -316,6 +316,7 @@ _PLAIN_TURNS: Final = words(
     """
     x at both each one flat square squares across inside outside over joist joists stud model
     second minute minutes max minus aluminum aluminium insulated insulation drop level by thick
+    rise static thousand
     """
 )
 """The plain words that hold such a piece, or stand beside one."""
