@@ -9,6 +9,7 @@ from intake.reading.asks import implausible, one_end, two_values, wrong_quantity
 from intake.reading.bounds import BELIEVABLE
 from intake.reading.numbers import between, kept, relation, spread, together, vague
 from intake.reading.phrasing import bounded, moved, multiplied
+from intake.reading.plain_talk import is_plain
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Values
 from intake.reading.scan import Item, Scan
 from intake.reading.units import convert
@@ -32,7 +33,7 @@ def _cfm(item: Item) -> float:
 def read_airflow(said: Scan, low: float, high: float) -> Reading | None:
     """Read an airflow between two believable bounds, CFM; None if the text holds none."""
     said = together(said, hundreds=True, thousands=True)
-    if said.numbers and _OTHER_FLOW.search(said.text):
+    if said.numbers and not is_plain(said.text) and _OTHER_FLOW.search(said.text):
         return AskBack(
             "That is another airflow. What does the blower move, in CFM?",
             (),

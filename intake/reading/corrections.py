@@ -21,6 +21,7 @@ from intake.reading.correction_words import (
 )
 from intake.reading.figures import figures_in
 from intake.reading.named_facts import field_of
+from intake.reading.plain_talk import is_plain
 from intake.reading.restated import Restated, restated
 from intake.reading.result import Command, CommandName, Previous
 from intake.reading.value_words import Reads, bare_value
@@ -89,6 +90,8 @@ def correction(
     >>> correction("my bad, 17 not 11", "length", before, "", lambda f, t: None).value_text
     '17'
     """
+    if previous is None and field != "command" and is_plain(line):
+        return None
     if len(line) > 160 or _CONTRAST.match(line) or _NONE_OF_IT.match(line):
         return None
     body = OWNED_UP.sub("", MARKER.sub("", line)).strip()

@@ -13,6 +13,7 @@ from enum import StrEnum
 from typing import Final
 
 from intake.reading.other_things import is_other_thing
+from intake.reading.plain_talk import is_innocent, is_plain
 from intake.reading.words import words
 
 __all__ = ["Frame", "Framed", "framed"]
@@ -231,6 +232,7 @@ _FIGURE: Final = words("airflow static_pressure temperature capacity percent")
 """Fields of what varies, in which "sometimes" is no value."""
 
 
+_SWAPS: Final = ("swapped", "replaced", "traded", "switched")
 _SWAPPED: Final = re.compile(
     r"\b(?:swapped|replaced|traded|switched)(?: out)? (?:the |an? |my |our |that"
     r" )?(?P<old>[^,;]{1,40}?)"
@@ -238,27 +240,8 @@ _SWAPPED: Final = re.compile(
 )
 
 
-_WORDS_IN: Final = re.compile(r"[a-z]+(?:'[a-z]+)?")
-_INNOCENT: Final = words(
-    """
-    x by and a an the of to or in inch inches ins ft foot feet cm mm m cfm iwc inwc wc w c h pa
-    btu btuh k ton tons pct percent f deg degrees degree degf ish about around roughly approx
-    maybe i think say it's its it there's there theres at on with long wide high tall deep each
-    ea qty r s round rnd rd dia diameter oval square rect rectangular flex galv galvanized
-    galvanised tin metal steel sheet duct board ductboard lined liner pipe spiral flexible
-    aluminum pvc wrapped insulated inside outside run runs pieces return supply ret rtn sup
-    total tesp static rise split drop delta merv upstairs downstairs hall both two three four
-    five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen
-    eighteen nineteen twenty thirty forty fifty sixty seventy eighty ninety hundred thousand
-    point half quarter one zero oh input output afue seer efficient efficiency two's pair
-    couple plus up down between per minus thick kw joist joists bay stud psi flat celsius fpm
-    stage sq insulation wrap pascals heating cooling panned cavity aluminium metres neg negative
-    core fiberglass few dozen built pleated snap lock across ends ecm mbh hood max kind kinda
-    pretty somewhere something model constant tap
-    """
-)
-"""Words of plain answers, under which no value is denied, past or another's: they are in no
-pattern here, or say nothing alone."""
+_SIZED: Final = words("duct filter grille")
+"""Fields in whose answers a plain word may name another thing that has a size ("20x8 trunk")."""
 
 
 def framed(field: str, line: str, question: str = "") -> Framed | None:
@@ -269,9 +252,10 @@ def framed(field: str, line: str, question: str = "") -> Framed | None:
     >>> framed("length", "not sure, 40 ft") is None
     True
     """
-    if _INNOCENT.issuperset(_WORDS_IN.findall(line)) and "?" not in line:
+    if is_innocent(line) or (field not in _SIZED and is_plain(line)):
         return None
-    line = _SWAPPED.sub(r"used to be \g<old>, now \g<new>", line)
+    if any(swap in line for swap in _SWAPS):
+        line = _SWAPPED.sub(r"used to be \g<old>, now \g<new>", line)
     if "other" in line:
         line = _ONE_AND_OTHER.sub(r"\g<one>another", line)
     clauses = [part.strip() for part in _CUT.split(line) if part and part.strip()]

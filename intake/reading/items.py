@@ -94,15 +94,26 @@ class Item:
 
 @dataclass(slots=True)
 class Scan:
-    """A text and its items."""
+    """A text and its items.
+
+    Attributes:
+        text: As normalised.
+        items: Left to right.
+        numbers: Those of them that are numbers; nearly every rule asks for these.
+    """
 
     text: str
-    items: list[Item] = field(default_factory=list)
+    items: list[Item]
+    numbers: list[Item] = field(init=False)
 
-    @property
-    def numbers(self) -> list[Item]:
-        """The numbers, left to right."""
-        return [item for item in self.items if item.kind == "num"]
+    def __post_init__(self) -> None:
+        """Find the numbers."""
+        self.numbers = [item for item in self.items if item.kind == "num"]
+
+    def leave_out(self, number: Item) -> None:
+        """Take a number out, here only."""
+        self.items.remove(number)
+        self.numbers.remove(number)
 
     def says(self, *names: str) -> bool:
         """Whether any item has one of these meanings."""

@@ -12,6 +12,7 @@ from intake.reading.manner import hedged
 from intake.reading.numbers import between, kept, relation, spread, together, vague
 from intake.reading.owned import counts_a_part
 from intake.reading.phrasing import bounded, multiplied
+from intake.reading.plain_talk import is_plain, is_plain_without
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Values, number_of
 from intake.reading.scan import Item, Scan
 from intake.reading.sizes import find_sizes
@@ -76,7 +77,7 @@ def read_length(said: Scan, low: float, high: float) -> Reading | None:
     if (pieces or any(n.unit == "rolls" for n in counted)) and len(counted) == 2:
         product = counted[0].value * counted[1].value
         return AskBack(f"Is that {product:g} ft in all?", ({"ft": product},), AskKind.TWO_READINGS)
-    if _PART_OF.search(said.text):
+    if not is_plain_without(said.text, _PLAIN_PARTS) and _PART_OF.search(said.text):
         return AskBack("How many feet does that come to?", (), AskKind.MISSING_PART)
     spacings = [n for n in numbers if n.unit == "in" and n.value in _SPACINGS_IN]
     if len(odd) == 1 and odd[0].unit == "joists" and len(spacings) == len(numbers) == 1:
@@ -201,7 +202,8 @@ def _counted(item: Item, others: list[Item]) -> AskBack:
 
 def _one(said: Scan, item: Item, low: float, high: float) -> Reading:
     feet = _feet(item)
-    if bounded(said.text) or (_ONLY_PART.search(said.text) and not hedged(said.text)):
+    seen = not is_plain(said.text) and _ONLY_PART.search(said.text) and not hedged(said.text)
+    if seen or bounded(said.text):
         return one_end("length", feet, "ft")
     if item.sign < 0:
         return implausible("length", {"ft": -feet}, [{"ft": feet}])
@@ -232,6 +234,8 @@ _PART_OF: Final = re.compile(
     r"|\b(?:the|for the|just the) (?:first|last|other|next) \d+ ?(?:ft|feet|foot|')?(?=$|[ ,.])"
     r"|\d ?(?:ft|foot|feet|')? (?:or so )?(?:half ?way|part ?way|to the middle)\b"
 )
+_PLAIN_PARTS: Final = words("of minus plus")
+"""The plain words that make a part of a number."""
 _FEET_THEN_SIZE: Final = re.compile(
     r"(?P<feet>\d+) ?(?:ft|feet|foot|') ?(?P<inches>\d+) ?(?:in|inch|\")"
     r" (?:flex|round|pipe|metal|duct)"

@@ -70,6 +70,9 @@ _TOKEN: Final = re.compile(
 
 _LONGEST_NUMBER: Final = 15
 
+_SHORTEST_CODE: Final = 3
+"""Tokens written together of which a code is made at least: digits, letters, digits."""
+
 _JOINING: Final = words("""x by to ft in inch inches foot feet m mm cm k w h or and l hi wide high
     tall o tons ton wx hx inx ftx mmx cmx mx fx f btu cfm deg p r c d dia
     merv lined flex tin galv metal round rd rnd board pipe""")
@@ -79,13 +82,16 @@ _JOINING: Final = words("""x by to ft in inch inches foot feet m mm cm k w h or 
 def tokenize(text: str) -> list[Token]:
     """Cut normalised text into tokens, left to right."""
     tokens: list[Token] = []
-    end = 0
+    end = run = longest = 0
     for match in _TOKEN.finditer(text):
         kind = match.lastgroup or "sym"
-        part = match.group()
-        start, before = match.start(), end
-        end = match.end()
-        token = Token(kind, part, start, end, start == before > 0)
+        part = match[0]
+        before = end
+        start, end = match.span()
+        glued = start == before > 0
+        token = Token(kind, part, start, end, glued)
+        run = run + 1 if glued and kind != "sym" else 1
+        longest = run if run > longest else longest
         if kind == "num":
             _set_value(token)
             tokens.append(token)
@@ -93,7 +99,7 @@ def tokenize(text: str) -> list[Token]:
             tokens.extend(_split_times(token, tokens))
         else:
             tokens.append(token)
-    return _without_codes(tokens)
+    return _without_codes(tokens) if longest >= _SHORTEST_CODE else tokens
 
 
 def _set_value(token: Token) -> None:
@@ -139,7 +145,7 @@ def _without_codes(tokens: list[Token]) -> list[Token]:
         while j < len(tokens) and tokens[j].glued and tokens[j].kind != "sym":
             j += 1
         run = tokens[i:j]
-        if len(run) > 2 and _mixed(run):
+        if len(run) >= _SHORTEST_CODE and _mixed(run):
             text = "".join(t.text for t in run)
             found.append(Token("code", text, run[0].start, run[-1].end, run[0].glued))
         else:

@@ -5,7 +5,9 @@ from __future__ import annotations
 import re
 from typing import Final
 
+from intake.reading.plain_talk import is_plain_without, words_in
 from intake.reading.result import Sure
+from intake.reading.words import words
 
 __all__ = ["cant_say", "excuse", "hedged", "sureness"]
 
@@ -41,6 +43,8 @@ _MEASURED: Final = re.compile(
     r"|reading|probe|hood (?:says|reads?)|hooded|flow ?plate|clocked|laser|ruler|calipers?"
     r"|got out the|i read|test(?:ed)? at)\b"
 )
+_PLAIN_DOUBT: Final = words("about around roughly approx ish maybe think kind kinda somewhere")
+"""The plain words that are in a saying of how sure one is."""
 _NO_INSTRUMENT_HEDGE: Final = re.compile(r"\bno (?:tape|gauge|manometer|meter|probe)\b")
 
 
@@ -50,6 +54,8 @@ def sureness(text: str) -> Sure:
     >>> sureness("the sticker says 80,000, i think").value
     'hedged'
     """
+    if is_plain_without(text, _PLAIN_DOUBT):
+        return Sure.PLAIN
     if _GUESSED.search(text):
         return Sure.GUESSED
     if _HEDGED.search(text):
@@ -164,7 +170,13 @@ def cant_say(text: str) -> bool:
     >>> cant_say("20x8 galvanized")
     False
     """
+    if is_plain_without(text, _PLAIN_EXCUSES) and words_in(text):
+        return False
     return _UNKNOWN.search(text) is not None
+
+
+_PLAIN_EXCUSES: Final = words("x it's hood meter meters")
+"""The plain words that are in a saying of why one can't say ("it's down", "xx")."""
 
 
 _EXCUSE: Final = re.compile(

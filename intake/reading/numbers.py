@@ -31,6 +31,8 @@ def kept(said: Scan, *dimensions: str) -> list[Item]:
         for i, item in enumerate(items)
         if item.kind == "num" and item.dimension in dimensions and not _ordinal(items, i)
     ]
+    if not found:
+        return found
     real = [item for item in found if item.token is None or not item.token.pronoun]
     found = real or [item for item in found if len(items) == 1]
     asserted = [item for item in found if not item.negated]
@@ -288,6 +290,8 @@ def together(said: Scan, *, hundreds: bool = False, thousands: bool = False) -> 
         hundreds: "twelve fifty" is 1,250, "one oh five" is 105, "five zero" is 50.
         thousands: "24 000" is 24,000.
     """
+    if len(said.numbers) < 2:
+        return said
     items = list(said.items)
     i = 0
     while i + 1 < len(items):

@@ -7,7 +7,9 @@ one"); whether "twelve fifty" is 1,250 depends on the question and is decided by
 
 from __future__ import annotations
 
+from collections.abc import Set
 from dataclasses import replace
+from functools import lru_cache
 from typing import Final
 
 from intake.reading.cardinals import (
@@ -31,7 +33,7 @@ from intake.reading.number_words import (
 )
 from intake.reading.words import words
 
-__all__ = ["fold_numbers", "run_together"]
+__all__ = ["fold_numbers", "may_fold", "run_together"]
 
 _POINTING: Final = words(
     """
@@ -74,6 +76,15 @@ _THREES: Final = words("tree thee threee")
 _SPOKEN_UNITS: Final = frozenset(["inch", "inches", "ton", "tons", "foot"])
 
 
+def may_fold(texts: Set[str]) -> bool:
+    """Whether any of these is of a number in words, a fraction, or glued to its unit.
+
+    >>> may_fold({"40", "feet"}), may_fold({"forty", "feet"}), may_fold({"1", "/", "2"})
+    (False, True, True)
+    """
+    return not _FOLDED.isdisjoint(texts) or any(map(_cut_of, texts))
+
+
 def fold_numbers(tokens: list[Token]) -> list[Token]:
     """Tokens in which every number, however written, is one token of kind "num"."""
     tokens = _split_units(tokens)
@@ -94,17 +105,18 @@ def fold_numbers(tokens: list[Token]) -> list[Token]:
 _GLUED_UNITS: Final = words(
     "cfm ft feet foot in inch inches pa k btu btuh ton tons mm cm psi percent pct"
 )
-_ENDINGS: Final = tuple(_GLUED_UNITS)
 _ONES_BEHIND: Final = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine")
+_SHORTEST_GLUED: Final = 5
+"""Letters of a number word and a unit behind it."""
 
 
 def _split_units(tokens: list[Token]) -> list[Token]:
     """ "fiftycfm" is a number word and a unit, "twentyfive" two number words."""
-    if not [t for t in tokens if len(t.text) > 4 and t.text.endswith(_ENDINGS + _ONES_BEHIND)]:
+    if not any(_cut_of(t.text) for t in tokens):
         return tokens
     found: list[Token] = []
     for token in tokens:
-        cut = _cut_of(token.text) if token.kind == "word" and len(token.text) > 4 else 0
+        cut = _cut_of(token.text) if token.kind == "word" else 0
         if cut:
             middle = token.start + cut
             found.append(replace(token, text=token.text[:cut], end=middle))
@@ -114,7 +126,11 @@ def _split_units(tokens: list[Token]) -> list[Token]:
     return found
 
 
+@lru_cache(maxsize=4096)
 def _cut_of(word: str) -> int:
+    """Where a number word ends and its unit or its ones begin; 0 if a word is one thing."""
+    if len(word) < _SHORTEST_GLUED:
+        return 0
     for cut in range(3, min(len(word), 10)):
         head, tail = word[:cut], word[cut:]
         if tail in _GLUED_UNITS and (head in ONES or head in TENS or head in SCALES):
@@ -309,6 +325,8 @@ def _numeric(tokens: list[Token], i: int) -> tuple[Token, int]:
 
 _GOING_ON: Final = NUMBER_WORDS | words("/ - & and n a an dot")
 """Words and signs with which a number in digits can go on."""
+_FOLDED: Final = _STARTING | _GOING_ON | _THREES | frozenset(_HOMOPHONES)
+"""Words and signs without which each number stands as it is."""
 
 
 def _may_go_on(tokens: list[Token], i: int) -> bool:

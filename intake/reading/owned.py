@@ -128,6 +128,7 @@ _REFRIGERANT: Final = re.compile(
     r"\br ?-? ?(?:410|22|32|454|134|407|404|290)[abc]?\b(?! ?(?:cfm|by|x))|\b(?:410|454|134"
     r"|407)-?[abc]\b"
 )
+_REFRIGERANT_NUMBER: Final = re.compile("410|454|134|40[47]|290|22|32")
 _DATE_BEFORE: Final = re.compile(
     r"\b(?:in|of|since|from|around|back in|january|february|march|april|may|june|july|august"
     r"|september|october|november|december|jan|feb|mar|apr|jun|jul|aug|sept?|oct|nov|dec)"
@@ -184,6 +185,8 @@ def without_refrigerant(said: Scan) -> Scan:
     >>> without_refrigerant(scan("r-410a", "airflow")).numbers
     []
     """
+    if _REFRIGERANT_NUMBER.search(said.text) is None:
+        return said
     spans = [match.span() for match in _REFRIGERANT.finditer(said.text)]
     if not spans:
         return said
@@ -222,6 +225,8 @@ def without_size(said: Scan) -> Scan:
     >>> [n.value for n in without_size(scan("22 ft of 6 inch", "length")).numbers]
     [22.0]
     """
+    if len(said.numbers) < 2:
+        return said
     items = said.items
     sized = [s for s in find_sizes(items) if s.joins and not any(n.unit in _FEET for n in s.sides)]
     sides = {id(side) for size in sized for side in size.sides}
@@ -244,6 +249,8 @@ def without_joined(said: Scan) -> Scan:
     >>> [n.value for n in without_joined(scan("16x25 filter in, .47", "static_pressure")).numbers]
     [0.47]
     """
+    if len(said.numbers) < 2:
+        return said
     sized = [
         size
         for size in find_sizes(said.items)

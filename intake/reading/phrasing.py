@@ -6,6 +6,7 @@ import re
 from typing import Final
 
 from intake.reading.items import Item, Scan
+from intake.reading.plain_talk import is_plain_without
 from intake.reading.words import words
 
 __all__ = ["bounded", "built", "dated", "elsewhere", "moved", "multiplied"]
@@ -57,6 +58,8 @@ def elsewhere(said: Scan, *, plate: bool = False) -> bool:
         said: As scanned.
         plate: Whether a model number may tell what is asked (a capacity).
     """
+    if is_plain_without(said.text, {"model"}):
+        return False
     numbers = said.numbers
     bare = bool(numbers) and not any(number.unit for number in numbers)
     coded = any(item.kind == "code" for item in said.items)
@@ -87,6 +90,7 @@ _OF_BOUNDS: Final = words(
 )
 """Words and signs of which every bound holds one."""
 
+_BOUNDING_SIGN: Final = re.compile("[<>+]")
 _WORD_OR_SIGN: Final = re.compile(r"[a-z]+|[<>+]")
 
 _NOT_BOUNDED: Final = re.compile(
@@ -110,6 +114,9 @@ _MULTIPLES: Final = re.compile(
     r"|times (?:two|three|four|[2-9])|every)\b(?! (?:time|day|month|year|now and))"
 )
 
+_PLAIN_MULTIPLES: Final = words("each ea both half per times")
+"""The plain words that are in one of these."""
+
 _MOVED: Final = re.compile(
     r"\b(?:went|goes|going|go|jump(?:s|ed)?|climb(?:s|ed)?|rose|rises|drop(?:s|ped)?|fell|falls"
     r"|came|comes|moved|changed?|swings?|shot|up|down|increased?|decreased?|improved|rais\w+"
@@ -124,6 +131,8 @@ def moved(text: str) -> bool:
 
 def multiplied(text: str) -> bool:
     """Whether a value is that of each of several things, or to be taken times something."""
+    if is_plain_without(text, _PLAIN_MULTIPLES):
+        return False
     return _MULTIPLES.search(text) is not None
 
 
@@ -133,6 +142,8 @@ def bounded(text: str) -> bool:
     >>> bounded("at least 900"), bounded("just under 1200")
     (True, False)
     """
+    if is_plain_without(text, _OF_BOUNDS) and _BOUNDING_SIGN.search(text) is None:
+        return False
     if _OF_BOUNDS.isdisjoint(_WORD_OR_SIGN.findall(text)):
         return False
     return _BOUNDED.search(_NOT_BOUNDED.sub(" ", _PER_MINUTE.sub(" ", text))) is not None

@@ -37,6 +37,7 @@ from intake.reading.owned import (
     without_size,
 )
 from intake.reading.phrasing import built, dated, elsewhere
+from intake.reading.plain_talk import is_plain
 from intake.reading.restated import sets_anew
 from intake.reading.result import (
     Accepted,
@@ -204,11 +205,12 @@ def read(
         known = not (cant_say(line) or shrugged(line))
         return Rejected(f"I need {wanted}.") if known else Unknown("You can't say.")
 
-    if field in _NUMERIC and _ACKNOWLEDGED.fullmatch(line):
+    spoken = field in _NUMERIC and not is_plain(line)
+    if spoken and _ACKNOWLEDGED.fullmatch(line):
         return Rejected(f"I still need {wanted}.")
-    if field in _NUMERIC and _AT_AN_HOUR.search(line):
+    if spoken and _AT_AN_HOUR.search(line):
         return Rejected(f"That is a time. I need {wanted}.")
-    if field in _NUMERIC and _TELEPHONE.search(line):
+    if (spoken and _TO_CALL.search(line)) or (field in _NUMERIC and _TELEPHONE.search(line)):
         return Rejected(f"That looks like a number to call or to enter with. I need {wanted}.")
     if field in _NUMERIC and " or " in line and (doubt := unit_doubt(line)) is not None:
         return doubt
@@ -247,10 +249,12 @@ _ACKNOWLEDGED: Final = re.compile(
 )
 """Words of politeness that answer nothing."""
 
-_TELEPHONE: Final = re.compile(
+_TO_CALL: Final = re.compile(
     r"\b(?:call(?! it)|phone|cell|text|dial|number is|reach me)\b.*\d{3}[- .]\d{4}"
-    r"|\d{3}[-. )]+\d{3}[-. ]\d{4}|\b(?:gate|door|lock ?box|garage|access|alarm) code\b"
+    r"|\b(?:gate|door|lock ?box|garage|access|alarm) code\b"
 )
+_TELEPHONE: Final = re.compile(r"\d\d\d[-. )]+\d{3}[-. ]\d{4}")
+"""A telephone number, or what is said with a shorter one."""
 
 _AT_AN_HOUR: Final = re.compile(
     r"\b(?:be|get|gets|is|are|'s|'ll|i'm|we're) (?:back |home |here |there |in |off |out |open "
@@ -383,9 +387,11 @@ def _read_field(
             "That is a lot of numbers. One thing at a time, please.", (), AskKind.TWO_VALUES
         )
     found = _read_scan(field, said, question, choices, low, high)
+    if not isinstance(found, Accepted) or field not in _NUMERIC:
+        return found
     codes = [item.text.lstrip("?") for item in said.items if item.kind == "code"]
     codes = [code for code in codes if not is_model(code)]
-    if codes and isinstance(found, Accepted) and field in _NUMERIC:
+    if codes:
         told = echo(field, found.values)
         return AskBack(
             f'I read {told}, but what is "{codes[0][:40]}"?', (found.values,), AskKind.TWO_READINGS
@@ -478,15 +484,13 @@ def _leaves_numbers(said: Scan) -> bool:
     """Whether a bare number was taken while another one counts something unknown."""
     numbers = said.numbers
     things = [number for number in numbers if number.unit == "things"]
+    if not things:
+        return False
     others = [number for number in numbers if number.unit != "things"]
     pointed = all(n.token is not None and n.token.decimals for n in others)
     if pointed and not any(n.token is not None and n.token.decimals for n in things):
         return False
-    return (
-        bool(things)
-        and not _IN_ALL.search(said.text)
-        and not any(number.unit not in ("", "things") for number in numbers)
-    )
+    return not _IN_ALL.search(said.text) and all(not number.unit for number in others)
 
 
 _BOUNDED_READERS: Final[dict[str, Callable[[Scan, float, float], Reading | None]]] = {

@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from typing import Final
 
+from intake.reading.plain_talk import is_plain_without, words_in
 from intake.reading.words import words
 
 __all__ = ["in_plain_words"]
@@ -292,7 +293,7 @@ _FOR_MONEY: Final = re.compile(
     r"|dollars)\b"
 )
 _TRIGGER: Final = re.compile(
-    r"\(|\bboth |\beach\b|\ball |\bone [a-z]+ one\b|pop|zip|h ?x ?w|\bsec|moment|minute|\bmin\b|"
+    r"\(|one [a-z]+ one\b|pop|zip|h ?x ?w|sec\b|second|moment|minute|"
     r"way|side|across|bottom|top|flat|horiz|left|square|open|call|avail|working|staffed|4 ?x ?4"
     r"|paint"
     r"|insul|cellulose|fluff|blown|joist|stud|framing|lumber|rafter|truss|foot by|foot x|block"
@@ -306,7 +307,19 @@ _TRIGGER: Final = re.compile(
     r"|flash"
     r"|(?:at|@) (?:about )?0?\.|inside"
 )
-"""Some piece of every turn of phrase; a text without any has none."""
+"""Some piece of every turn of phrase, or one of the words below; a text without any has none.
+
+Each piece begins with a letter, so that it is found fast.
+"""
+_TURNING_WORDS: Final = words("both each each's all")
+_PLAIN_TURNS: Final = words(
+    """
+    x at both each one flat square squares across inside outside over joist joists stud model
+    second minute minutes max minus aluminum aluminium insulated insulation drop level by thick
+    rise static thousand
+    """
+)
+"""The plain words that hold such a piece, or stand beside one."""
 
 
 def in_plain_words(line: str, field: str) -> str:
@@ -317,11 +330,15 @@ def in_plain_words(line: str, field: str) -> str:
     >>> in_plain_words("no less than 20 and no more than 25 ft", "length")
     'between 20 and 25 ft'
     """
+    turned = not is_plain_without(line, _PLAIN_TURNS) or "(" in line or "@" in line
     if "ish" in line:
         line = _ISH.sub(r"about \1 ", line)
     if " and a " in line:
         line = _BARE_UNIT.sub(r"a \1 ", line)
-    if _TRIGGER.search(line) is None and not (field == "capacity" and _PLATE_WORDS.search(line)):
+    if not turned:
+        return line
+    turned = not _TURNING_WORDS.isdisjoint(words_in(line)) or _TRIGGER.search(line) is not None
+    if not turned and not (field == "capacity" and _PLATE_WORDS.search(line)):
         return line
     line = _BURIED.sub("buried", _ONE_MOMENT.sub("", line))
     if field in _SIZED:

@@ -7,17 +7,17 @@ is the readers' business.
 
 from __future__ import annotations
 
-import re
 from functools import cache, lru_cache
 from typing import Final
 
 from intake.reading.clean import normalise
 from intake.reading.items import Item, Scan
 from intake.reading.lexer import Token, tokenize
-from intake.reading.numerals import fold_numbers
+from intake.reading.numerals import fold_numbers, may_fold
 from intake.reading.phrases import longest_phrase, spelt_right, without_possessive
 from intake.reading.sayings import in_plain_words
 from intake.reading.token_passes import (
+    ORDINAL_ENDINGS,
     is_shorthand,
     with_hyphenated,
     with_models,
@@ -32,6 +32,8 @@ from intake.reading.words import words
 __all__ = ["Item", "Scan", "scan", "scanned"]
 
 _NOT: Final = words("not isn't isnt wasn't wasnt aint ain't")
+_NEGATING: Final = _NOT | words("no instead rather")
+"""Words without which no number is negated."""
 
 
 def scan(text: str, field_name: str, *, normal: bool = False) -> Scan:
@@ -60,29 +62,34 @@ def scanned(text: str, field_name: str) -> Scan:
             token.text = spelt_right(word)
             if token.text.startswith("?"):
                 token.kind = "code"
+    texts = {token.text for token in tokens}
     if " w " in line:
         tokens = with_the_word_with(tokens)
-    if _ORDINAL.search(line) is not None:
+    if not ORDINAL_ENDINGS.isdisjoint(texts):
         tokens = with_ordinals(tokens)
     if "-" in line:
         tokens = with_hyphenated(tokens)
     tokens = with_models(tokens, field_name)
-    tokens = [t for t in fold_numbers(tokens) if t.text != "." or not t.glued]
-    if field_name in _SIZED or not is_shorthand(tokens, field_name):
+    if may_fold(texts):
+        tokens = fold_numbers(tokens)
+    if "." in texts:
+        tokens = [t for t in tokens if t.text != "." or not t.glued]
+    if "s" in texts and (field_name in _SIZED or not is_shorthand(tokens, field_name)):
         tokens = without_plurals(tokens)
-    found = Scan(line)
-    i = 0
-    while i < len(tokens):
-        i = _item(tokens, i, field_name, found.items)
+    items: list[Item] = []
+    i, last = 0, len(tokens)
+    while i < last:
+        i = _item(tokens, i, field_name, items)
     if "/" in line or "-" in line:
-        _share_foreign_units(found.items, field_name)
-    found.items = _one_length(found.items)
-    _set_negated(found.items, field_name)
-    return found
+        _share_foreign_units(items, field_name)
+    if "ft" in [item.unit for item in items]:
+        items = _one_length(items)
+    if not _NEGATING.isdisjoint(texts):
+        _set_negated(items, field_name)
+    return Scan(line, items)
 
 
 _SIZED: Final = words("duct filter grille")
-_ORDINAL: Final = re.compile(r"[0-9](?:st|nd|rd|th)\b")
 
 
 def _item(tokens: list[Token], i: int, field_name: str, items: list[Item]) -> int:
@@ -90,21 +97,20 @@ def _item(tokens: list[Token], i: int, field_name: str, items: list[Item]) -> in
     token = tokens[i]
     if token.kind == "num":
         return _number(tokens, i, field_name, items)
-    if token.kind == "word":
+    if token.kind == "word" and token.text in _opening():
         after = _prefixed(tokens, i, items) or _worded_length(tokens, i, field_name, items)
         if after:
             return after
     if token.kind in ("word", "sym"):
         found, after = longest_phrase(tokens, i)
         if found:
-            text = " ".join(t.text for t in tokens[i:after])
-            items.append(
-                Item("tag", text, token.start, tokens[after - 1].end, meanings=found, token=token)
-            )
-            items[-1].glued = token.glued
+            text = token.text if after == i + 1 else " ".join(t.text for t in tokens[i:after])
+            end = tokens[after - 1].end
+            items.append(Item("tag", text, token.start, end, 0.0, "", 0, found, token, token.glued))
             return after
-    items.append(Item(token.kind, token.text, token.start, token.end, token=token))
-    items[-1].glued = token.glued
+    items.append(
+        Item(token.kind, token.text, token.start, token.end, 0.0, "", 0, (), token, token.glued)
+    )
     return i + 1
 
 
@@ -191,15 +197,14 @@ def _take_sign(items: list[Item], item: Item) -> None:
 
 
 @cache
-def _prefixing() -> frozenset[str]:
-    """The first word of every unit that may stand before its number."""
-    return frozenset(phrase[0] for phrase, unit in spellings().items() if unit in PREFIXED)
+def _opening() -> frozenset[str]:
+    """The first word of every unit that may stand before its number, or without one."""
+    prefixed = (phrase[0] for phrase, unit in spellings().items() if unit in PREFIXED)
+    return frozenset((*prefixed, "a", "an"))
 
 
 def _prefixed(tokens: list[Token], i: int, items: list[Item]) -> int:
     """A rating before its number ("HSPF 9", "R-8"); the place after, or 0."""
-    if tokens[i].text not in _prefixing():
-        return 0
     table = spellings()
     for n in (3, 2, 1):
         words = tuple(t.text for t in tokens[i : i + n])

@@ -6,6 +6,7 @@ import re
 from collections.abc import Callable
 from typing import Final
 
+from intake.reading.plain_talk import is_plain
 from intake.reading.result import Accepted, AskBack, AskKind, Reading
 from intake.reading.scan import scanned
 
@@ -83,6 +84,8 @@ def second_thought(field: str, line: str, reads: Reads) -> Reading | None:
     What the later value leaves standing is kept: in "20x8 flex, 30 ft, no wait, 20x10" the
     length stays.
     """
+    if is_plain(line) or (field != "duct" and _NUMBER.search(line) is None):
+        return None
     parts = _SECOND.split(line)
     if len(parts) < 2:
         return None

@@ -101,7 +101,7 @@ def _as_tenths(said: Scan, numbers: list[Item]) -> None:
         if between.strip() == "/" and one.value < two.value and two.value in (10.0, 100.0):
             one.value, one.unit, one.end = one.value / two.value, two.unit, two.end
             numbers.remove(two)
-            said.items.remove(two)
+            said.leave_out(two)
 
 
 _TOO_MUCH: Final = re.compile(r"\b(?:too|way|really|pretty|very) (?:high|low)\b")

@@ -9,6 +9,7 @@ from intake.reading.asks import implausible, one_end, two_values
 from intake.reading.bounds import BELIEVABLE, believable
 from intake.reading.numbers import kept, labels_of, relation, together, vague
 from intake.reading.phrasing import bounded
+from intake.reading.plain_talk import is_plain
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value, number_of
 from intake.reading.scan import Item, Scan
 from intake.reading.units import convert
@@ -36,7 +37,7 @@ def read_temperature(said: Scan, low: float, high: float, question: str = "") ->
     asked = question.lower()
     if len(numbers) > 1 and "out" not in asked:
         numbers = [n for n in numbers if not _is_outdoors(said, n)] or numbers
-    other = _OTHER_TEMPERATURE.search(said.text)
+    other = None if is_plain(said.text) else _OTHER_TEMPERATURE.search(said.text)
     if numbers and other is not None and other[0] not in asked:
         return AskBack(
             f'That is of the "{other[0]}". What is the temperature asked for, in °F?',

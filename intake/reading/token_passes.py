@@ -11,6 +11,7 @@ from intake.reading.phrases import is_known
 from intake.reading.words import words
 
 __all__ = [
+    "ORDINAL_ENDINGS",
     "is_model",
     "is_shorthand",
     "with_hyphenated",
@@ -20,7 +21,7 @@ __all__ = [
     "without_plurals",
 ]
 
-_ENDINGS: Final = words("st nd rd th")
+ORDINAL_ENDINGS: Final = words("st nd rd th")
 
 _IN_ORDER: Final = words(
     "floor level story storey one zone section stage page room unit street st ave avenue door bay"
@@ -32,7 +33,7 @@ def with_ordinals(tokens: list[Token]) -> list[Token]:
     found: list[Token] = []
     for k, token in enumerate(tokens):
         following = tokens[k + 1].text if k + 1 < len(tokens) else ""
-        ends = token.glued and token.text in _ENDINGS and following in _IN_ORDER
+        ends = token.glued and token.text in ORDINAL_ENDINGS and following in _IN_ORDER
         if ends and found and found[-1].kind == "num" and found[-1].text.isdigit():
             number = found.pop()
             text = number.text + token.text
