@@ -110,6 +110,8 @@ def cardinal(tokens: list[Token], i: int) -> tuple[float | None, int]:
 def _scaled(tokens: list[Token], j: int, value: float) -> tuple[float, int]:
     """Hundreds and thousands behind a number below a hundred."""
     total = 0.0
+    if plain_word(tokens, skip_dash(tokens, j)) == "hundred":
+        j = skip_dash(tokens, j)
     if plain_word(tokens, j) == "hundred":
         value, j = value * 100, j + 1
         value, j = _plus_below_hundred(tokens, j, value)
@@ -128,7 +130,7 @@ def _scaled(tokens: list[Token], j: int, value: float) -> tuple[float, int]:
 
 
 def _plus_below_hundred(tokens: list[Token], j: int, value: float) -> tuple[float, int]:
-    k = j + 1 if plain_word(tokens, j) in ("and", "n") else skip_dash(tokens, j)
+    k = j + 1 if plain_word(tokens, j) in ("and", "n", "an", "nd") else skip_dash(tokens, j)
     rest, after = _below_hundred(tokens, k)
     if rest is None or PARTS.get(plain_word(tokens, after)):
         return value, j
@@ -163,7 +165,11 @@ def after_point(tokens: list[Token], i: int) -> tuple[float | None, int]:
             digits, j = digits + str(int(value)), after
             break
         typed = tokens[j] if j < len(tokens) and tokens[j].kind == "num" else None
-        if typed is not None and not digits and typed.decimals == 0 and not typed.comma:
-            digits, j = typed.text, j + 1
-        break
+        if typed is None or typed.decimals or typed.comma:
+            break
+        if digits and not (len(typed.text) == 1 and tokens[j - 1].kind == "num"):
+            break
+        digits, j = digits + typed.text, j + 1
+        if len(typed.text) > 1:
+            break
     return (float("0." + digits), j) if digits else (None, i)

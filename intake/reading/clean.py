@@ -29,6 +29,10 @@ _SIDE_L: Final = re.compile(r"([0-9] ?x ?)l(?![a-z0-9'])")
 _TIMES_TWICE: Final = re.compile(r"(?<=[0-9]) ?x{2,3} ?(?=[0-9])")
 _LETTER_AS_DIGIT: Final = re.compile(r"[0-9](?:o| ?x ?[lx])|[ol][0-9]")
 """Some piece of all that the four above find; a text without it is left as it is."""
+_POINT: Final = re.compile(r"(?<![a-z0-9])pt\.? (?=[0-9])")
+_I_WOULD: Final = re.compile(
+    r"\bid (?=(?:say|have|guess|go|bet|like|call|lean|think|need|put|want|rather)\b)"
+)
 _WITH: Final = re.compile(r"(?<![a-z0-9])w/(o\b)?(?![hx])")
 
 
@@ -90,6 +94,10 @@ def normalise(text: str) -> str:
         text = unicodedata.normalize("NFKD", text.translate(_same_sign()))
         text = "".join(map(_ascii_form, text))
     text = text.lower().replace("''", '"').replace("~", " about ")
+    if "pt" in text:
+        text = _POINT.sub("point ", text)
+    if "id " in text:
+        text = _I_WOULD.sub("i'd ", text)
     if "half way" in text:
         text = text.replace("half way", "halfway")
     if "w/" in text:

@@ -26,6 +26,7 @@ from intake.reading.echo import echo, figure
 from intake.reading.materials import material_of
 from intake.reading.numbers import something_else, vague
 from intake.reading.owned import without_owned
+from intake.reading.phrasing import dated
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value, Values, Volunteered
 from intake.reading.scan import Item, Scan
 from intake.reading.sizes import METRIC, Size, find_sizes, inches
@@ -267,6 +268,9 @@ def _single(said: Scan, parts: DuctParts, materials: tuple[str, ...]) -> Reading
     joined = _has_open_join(said, parts)
     if item.spelled and item.value == 1 and not (item.unit or joined or materials):
         return _no_size(said, materials)
+    year = item.whole and not item.unit and 1850 <= item.value <= 2035
+    if year and dated(said, item):
+        return None
     if something_else(said, item) and not (materials or said.says("shape.")):
         return None
     if said.says("shape.square") and not joined:

@@ -200,7 +200,8 @@ _RATED: Final = re.compile(
 )
 """What a table or plate says, beside a reading of what varies."""
 _REAL: Final = re.compile(
-    r"\b(?:got|getting|gets|only|measur\w*|actual\w*|really|in reality|(?:i'?m"
+    r"\b(?:got|getting|gets|only|reading|showing|running|sitting at|measur\w*|actual\w*|really"
+    r"|in reality|(?:i'?m"
     r"|we'?re) (?:reading|getting|seeing|at)|i (?:got|get|see|read|have"
     r"|found|count\w*)|reads"
     r"|hood|added up|adds up|what'?s (?:there|hanging|here|in)|tape\w*|turned out|turns out|they"
@@ -276,7 +277,7 @@ def framed(field: str, line: str, question: str = "") -> Framed | None:
         if found[k] is None and (behind or any(map(_NOT_KNOWN_HERE.search, clauses))):
             found[k] = Frame.PLANNED
     if not any(found):
-        told = [bool(_TOLD.search(c)) and not _PLANNED.search(c) for c in clauses]
+        told = [_is_told(field, c) for c in clauses]
         seen = [says and not tells for says, tells in zip(valued, told, strict=True)]
         if any(told) and any(seen) and not any(map(_PLANNED.search, clauses)):
             found = [Frame.TOLD if tells else None for tells in told]
@@ -297,12 +298,14 @@ _WAS: Final = re.compile(
     r"|\bold (?:one|ones|motor|unit|furnace|filter|grille|duct|trunk|system|blower|return)s?\b"
 )
 _IS_NOW: Final = re.compile(
+    r"\bsold (?:em|them|him|her|us|me)\b|"
     r"\b(?:now|nowadays|today|currently|these days|at present|presently|as of)\b"
     r"|\bthis(?: one| unit| furnace)?(?:'s| is| are)* (?:a |an )?\d"
     r"|\b(?:this|new|present|current) (?:one|ones|motor|unit|furnace|filter|grille|duct|system)?"
     r"(?:'s|'re| is| are)* ?(?:a |an )?\d|\b(?:new|present|current) (?:one|ones|motor|unit"
     r"|furnace)\b"
-    r"|\b(?:swapped|replaced|changed|switched|upgraded|went)(?: out)? (?:it |them )?(?:for|with|by"
+    r"|\b(?:sold|swapped|replaced|changed|switched|upgraded|went)(?: out)? (?:it |them )?(?:for"
+    r"|with|by"
     r"|to)"
     r"\b|\b(?:put|stuck|installed|threw) (?:a |an |the )?(?:new )?.{0,12}in\b|\bput in\b"
 )
@@ -330,18 +333,19 @@ _SPAN_OF_PLATE: Final = re.compile(
 
 
 _OTHER_UNIT: Final = re.compile(
-    r"\b(?:the |that |my |our )?(?:upstairs|downstairs|basement|attic|garage|addition|second|old)"
+    r"\b(?:the |that |my |our )?(?:upstairs|downstairs|basement|attics?|garage|addition|second|old)"
     r"(?: (?:unit|one|system|furnace|trunk|zone|side))?"
     r"(?:'s| is| has(?: a| an)?| had| does| do| blows| reads| runs| got| at)\b"
     r"|\b(?:water heater|stove|range|dryer|fireplace|boiler|generator|pool heater|airport"
     r"|downtown|town"
     r"|city|valley|base|summit|gas|manifold|suction)(?: (?:pressure|line))?(?:'s| is| has| at)\b"
+    r"|\battics?(?: is|'s)? (?=[0-9])"
     r"|\bthe (?:water heater|stove|dryer|fireplace|boiler|generator|airport|gas|manifold)\b"
 )
 _THIS_UNIT: Final = re.compile(
     r"\b(?:this|ours|here|you(?:'?re| are)? (?:want|ask\w*|meant?)|youre ask\w*|we(?:'re| are|"
     r" sit)|you asked"
-    r"|furnace|house|static|the main|total)\b"
+    r"|furnace|house|static|the main|total|return|supply)\b"
 )
 
 
@@ -365,11 +369,15 @@ def _set_elsewhere(
                 found[k] = Frame.ANOTHERS
 
 
+def _is_told(field: str, clause: str) -> bool:
+    """Whether a clause tells what somebody said, thought or wants, to be held against what is."""
+    wished = field in _MAYBE_WISHED and _WISHED.search(clause) is not None
+    return wished or (_TOLD.search(clause) is not None and _PLANNED.search(clause) is None)
+
+
 def _is_planned(field: str, clause: str) -> bool:
     rated = field in _FIGURE and field != "capacity" and _RATED.search(clause) is not None
     if field == "temperature" and _SPAN_OF_PLATE.search(clause):
-        return True
-    if field in _MAYBE_WISHED and _WISHED.search(clause):
         return True
     return rated or _PLANNED.search(clause) is not None
 
@@ -419,6 +427,8 @@ def _take_back(clauses: list[str], found: list[Frame | None]) -> None:
         if not k or _NUMBER.search(_THE_ONE.sub(" ", clause)):
             continue
         other = _ANOTHERS.search(clause) is not None
+        if other and Frame.DENIED in found[:k]:
+            continue
         if other or (_TAKEN_BACK.search(clause) and _is_no(clause)):
             for j in range(k):
                 if found[j] is None:

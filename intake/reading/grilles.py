@@ -168,7 +168,8 @@ def _openings(said: Scan, sizes: list[Size]) -> list[Size]:
     kinds = [_kind_of(said.items, sizes, k) for k in (0, 1)]
     if kinds[0] == kinds[1] or set(kinds) == {""}:
         return sizes
-    return [size for size, kind in zip(sizes, kinds, strict=True) if kind != "frame"][:1]
+    wanted = "opening" if "opening" in kinds else ""
+    return [size for size, kind in zip(sizes, kinds, strict=True) if kind == wanted]
 
 
 def _kind_of(items: list[Item], sizes: list[Size], k: int) -> str:

@@ -66,7 +66,7 @@ def read_length(said: Scan, low: float, high: float) -> Reading | None:
         return None
     numbers = [n for n in kept(said, "", "length") if not counts_a_part(said, n)]
     concluded = _concluded(said, numbers)
-    if concluded is not None and not bounded(said.text):
+    if concluded is not None:
         return _within(said, {"ft": _feet(concluded)}, low, high)
     odd = kept(said, "joists", "paces", "rolls")
     sized = [s for s in find_sizes(said.items) if len(s.sides) >= 2 and s.joins]
@@ -306,6 +306,9 @@ _OVER_ELSEWHERE: Final = re.compile(
 )
 """Heights above, and distances from, something else than the sea's level."""
 
+_WEATHER: Final = re.compile(
+    r"\b(?:sunny|cloudy|rain(?:ing|y)?|snow(?:ing|y)?|humid|windy|degrees|outside (?:today|now))\b"
+)
 _PART_OF_HOUSE: Final = re.compile(
     r"\b(?:attic|roof|ceiling|chimney|ladder|deck|second floor|basement)(?:'s| is| sits)\b"
 )
@@ -327,6 +330,12 @@ def read_elevation(said: Scan, low: float, high: float) -> Reading | None:
     afar = [n for n in numbers if _OVER_ELSEWHERE.match(text[n.end :].lstrip(" '"))]
     near = [n for n in numbers if n not in afar]
     numbers = near or numbers
+    if numbers and _WEATHER.search(text) and not any(n.unit for n in numbers):
+        return AskBack(
+            "That sounds like the weather. About how many feet above sea level is it?",
+            (),
+            AskKind.WRONG_QUANTITY,
+        )
     if (numbers and _PART_OF_HOUSE.search(text)) or (afar and not near):
         return AskBack("And above sea level: about how many feet?", (), AskKind.WRONG_QUANTITY)
     if not numbers:

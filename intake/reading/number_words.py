@@ -61,7 +61,7 @@ _MISSPELT: Final = {
     "ninety": "ninty",
     "eighty": "eigthy",
     "eighth": "eigth",
-    "fifty": "fivty fiffty fify",
+    "fifty": "fivty fiffty fify fiddy",
     "twelve": "twelv tewlve",
     "twenty": "twentey tweny twenny",
     "fourteen": "fourten forteen",

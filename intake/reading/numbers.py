@@ -40,7 +40,8 @@ def kept(said: Scan, *dimensions: str) -> list[Item]:
 
 
 _SPREAD: Final = re.compile(
-    r"\+ ?/ ?-|\bplus (?:or|and|/)? ?minus\b|\bgive or take (?=[0-9.a-z]*[0-9])"
+    r"\+ ?/ ?-|\bplus (?:or|and|/)? ?minus\b|\bgive or take (?=[0-9.a-z]*[0-9]|ten\b|twenty\b"
+    r"|fifty\b|a?n? ?hundred\b|twenty[- ]five\b)"
     r"|\bplus/minus\b|\bwithin\b"
 )
 

@@ -270,6 +270,8 @@ def _is_pronoun(tokens: list[Token], i: int) -> bool:
     after = tokens[i + 1] if i + 1 < len(tokens) else None
     if after is not None and (after.kind == "num" or _is_number_word(after) or after.text == "x"):
         return False
+    if after is not None and after.text in ("oh", "o"):
+        return False
     behind = tokens[i + 2] if i + 2 < len(tokens) else None
     if after is not None and after.text == "of" and behind is not None and behind.text in _THOSE:
         return not (i + 3 < len(tokens) and tokens[i + 3].text in ("two", "three", "four"))
@@ -323,7 +325,7 @@ def _numeric(tokens: list[Token], i: int) -> tuple[Token, int]:
     ), j
 
 
-_GOING_ON: Final = NUMBER_WORDS | words("/ - & and n a an dot")
+_GOING_ON: Final = NUMBER_WORDS | words("/ - & and n nd a an dot")
 """Words and signs with which a number in digits can go on."""
 _FOLDED: Final = _STARTING | _GOING_ON | _THREES | frozenset(_HOMOPHONES)
 """Words and signs without which each number stands as it is."""
@@ -348,7 +350,7 @@ def _with_part(tokens: list[Token], j: int, value: float) -> tuple[float, int, b
 def _with_fraction(tokens: list[Token], j: int, value: float) -> tuple[float, int, bool]:
     """Add what follows a whole number: "and a half", "1/4", "-1/4", "and three quarters"."""
     k = j
-    if plain_word(tokens, k) in ("and", "n") or (k < len(tokens) and tokens[k].text == "&"):
+    if plain_word(tokens, k) in ("and", "n", "nd") or (k < len(tokens) and tokens[k].text == "&"):
         k += 1
     else:
         k = skip_dash(tokens, k)

@@ -11,7 +11,8 @@ __all__ = ["is_other_thing"]
 _FOREIGN: Final = (
     "soffit|chase|bulkhead|crawl|crawl ?space|room|bedroom|bathroom|kitchen|basement|house|garage"
     "|attic|closet|window|door|doorway|hatch"
-    "|access panel|panel|sheet(?! ?(?:m[eai][td][a-z]*|mtl|steel|iron|tin))|plywood|drywall"
+    "|access panel|access door|panel|sheet(?! ?(?:m[eai][td][a-z]*|mtl|steel|iron|tin))|plywood"
+    "|drywall"
     "|board of|table|tile|tiles|slab|yard|deck"
     "|truck|trailer|shed|addition|living room|den|hall|picture|photo|beam|post|lumber|opening in"
     " the floor|chimney|water heater|tv|rug"
@@ -31,7 +32,8 @@ _OTHERS: Final = {
 }
 _SIZE: Final = r"[0-9][0-9./ ]* ?(?:in|inch|inches|\")? ?(?:x|by|\*) ?[0-9]"
 _DESCRIBING: Final = (
-    r"(?:(?:the|my|our|a|an|and|that|this|return|supply|air|wall|floor|ceiling|main|big|little|small"
+    r"(?:(?:the|my|our|a|an|and|that|this|return|supply|air|wall|floor|ceiling|main|big|little"
+    r"|small"
     r"|front|back|whole|furnace|attic|metal|plastic) )*"
 )
 _STILL: Final = (
@@ -49,6 +51,7 @@ def _patterns(field: str) -> tuple[re.Pattern[str], re.Pattern[str]]:
     )
     behind = re.compile(
         rf"{_SIZE}[0-9./]*(?: ?x ?[0-9./]+)? ?(?:in|inch|inches|ft|foot|feet|'|\")? ?"
+        rf"(?:(?:is|was|are) (?:for )?(?:the |a |an |our )?)?"
         rf"(?:(?:return|supply|air|wall|floor|ceiling|metal)"
         rf" )*(?!(?:{_PLACES})\b)(?:{noun})\b{_STILL}"
     )

@@ -116,6 +116,7 @@ _AT_TAKEOFF: Final = re.compile(
     r"\b(?:takeoff|take ?off|tap|elbow|collar|damper|boot)(?:'s| is)? (?:at|about|starts at|is at)"
     r" (?:about )?$"
 )
+_AT_HEIGHT: Final = re.compile(r"\b(?:is|was|mounted|sits|hung|set) at (?:about |like )?$")
 _ON_CENTERS: Final = re.compile(r"^(?:in|inch|inches|\")? ?(?:on cent(?:er|re)s?|o\.? ?c\b)")
 _CLOCK: Final = re.compile(
     r"\b(?:here|there|call(?: me| you)?|arrived?|started|back|meet|see you|done|leave|leaving)"
@@ -317,6 +318,8 @@ def _is_owned(said: Scan, i: int, *, sized: bool) -> bool:
     if item.value < 1 and item.spelled and following is not None and following.text == "of":
         return True
     if sized and _inside(item, [match.span() for match in _WITH_TAKEOFFS.finditer(said.text)]):
+        return True
+    if item.unit == "in" and _AT_HEIGHT.search(said.text[: item.start]):
         return True
     if item.unit in ("in", "") and _AT_TAKEOFF.search(said.text[: item.start]):
         return True

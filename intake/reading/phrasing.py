@@ -21,7 +21,8 @@ _BELONGS_ELSEWHERE: Final = re.compile(
     r"|password|extension|ext(?!\.? ?(?:static|sp))|code is|costs?|paid|pay|priced?|bill|serial"
     r"|s/n|p/n|sku|part"
     r" (?:number"
-    r"|no|#)|tracking|order (?:number|no|#)|(?:house|home|place) is|room \d"
+    r"|no|#)|tracking|order (?:number|no|#)|(?:house|home|place) is(?! [0-9]+ (?:ft|feet|foot"
+    r"|long|wide|deep)\b)|room \d"
     r"|rent|mortgage|tax(?:es)?|population|pop|house (?:number|no|#))\b"
 )
 

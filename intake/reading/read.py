@@ -208,6 +208,8 @@ def read(
     spoken = field in _NUMERIC and not is_plain(line)
     if spoken and _ACKNOWLEDGED.fullmatch(line):
         return Rejected(f"I still need {wanted}.")
+    if spoken and _OCCUPIED.search(line):
+        line = _OCCUPIED.sub(r"\1", line)
     if spoken and _AT_AN_HOUR.search(line):
         return Rejected(f"That is a time. I need {wanted}.")
     if (spoken and _TO_CALL.search(line)) or (field in _NUMERIC and _TELEPHONE.search(line)):
@@ -260,8 +262,16 @@ _AT_AN_HOUR: Final = re.compile(
     r"\b(?:be|get|gets|is|are|'s|'ll|i'm|we're) (?:back |home |here |there |in |off |out |open "
     r"|free |available |done )(?:after|before|till|until|by|around|at)"
     r" (?:about )?(?:[0-9]{1,2}|[a-z]{3,6})(?: ?[ap]\.?m\.?| o'?clock)?[.! ]*$"
+    r"|\b(?:call|ring|get) (?:me |you |us |him |her )?back (?:at|in|after|by|around)\b"
 )
-"""When somebody is in, and nothing else."""
+"""When somebody is in, or is to be called, and nothing else."""
+_OCCUPIED: Final = re.compile(
+    r"\b(work|school|home|gone|busy|asleep)"
+    r" (?:at|till?|until|by|after|before) (?:about )?(?:[0-9]{1,2}(?::[0-9]{2})?|one|two|three"
+    r"|four|five|six|seven|eight|nine|ten|eleven|noon)\b(?: ?(?:[ap]\.?m\b|minutes?|mins?"
+    r"|o'?clock))?"
+)
+"""Until when somebody is away, or when to call."""
 
 _NUMERIC: Final = words(
     """

@@ -28,6 +28,7 @@ _FOUR_OR_MORE: Final = (
 _COUNT: Final = r"[2-9]|two|three|four|five|six|seven|eight|nine|ten"
 _SIZED: Final = words("duct filter grille")
 _LINED: Final = words("duct material")
+_SMALL_NUMBERS: Final = r"(?:oh|zero|one|two|three|four|five|six|seven|eight|nine)"
 _LEAST: Final = (
     r"(?:no less than|not less than|at least|more than|over|no under|not under|min(?:imum)?)"
 )
@@ -99,6 +100,7 @@ _OF_SIZES: Final = tuple(
         (rf"({_NUMBER}){_INCHES} ?x ?({_NUMBER}){_INCHES} ?\(? ?h ?x ?w ?\)?(?![a-z])", r"\2 x \1"),
         (r"\((w|h|wide|tall|high|deep|width|height)\)", r" \1"),
         (r"\bpainted over\b", "painted"),
+        (r"\bround (?=(?:it|them|here|back|about|the outside)\b)", "around "),
         (
             r"\b(?:lying|laying|sitting|resting|strapped|hung|hanging|running|runs|run|goes|going"
             r"|lays|sits) (?:right )?(?:on|across|over|along|under|from|above|atop)(?: top of)?"
@@ -184,7 +186,10 @@ _SOFT: Final = (
 )
 _OF_LININGS: Final = (
     re.compile(
-        rf"\b{_SOFT}(?: is| was)?(?: glued| stuck| sprayed| pinned| attached)?(?: on| to|"
+        r"\b(?:insulation|fiberglass|foam|blanket)(?: is| was)? (?:glued|stuck|pinned|sprayed"
+        r"|attached)"
+        r"(?: on| to| onto)?(?: the)? inside\b"
+        rf"|\b{_SOFT}(?: is| was)?(?: glued| stuck| sprayed| pinned| attached)?(?: on| to|"
         rf" onto)?(?: the)?"
         r" inside(?: of it)?\b"
     ),
@@ -200,6 +205,10 @@ _OF_FLOWS: Final = tuple(
         (
             r"(?:(?<=[0-9])|(?<= )) ?(?:at|@) (?:about )?(0?\.[0-9]+)(?= |,|$)(?! ?(?:k|in"
             r"|iwc|wc))",
+            r" at \1 iwc",
+        ),
+        (
+            rf"(?<=[0-9]) (?:at|@) (point {_SMALL_NUMBERS}(?: {_SMALL_NUMBERS})?)(?= |,|$)",
             r" at \1 iwc",
         ),
     )
@@ -266,7 +275,8 @@ _ONE_MOMENT: Final = re.compile(
 )
 _AT_DROP: Final = re.compile(r"\b(?:at|in|on|by|near|off) the (?:return )?drop\b(?! (?:is|was)\b)")
 _SETTLED: Final = re.compile(
-    r"^.*\b(?:settled|stopped|steadied|level?led off|landed|ended up|wound up|stabilized|sat)"
+    r"^.*\b(?:(?:came|come|went|dropped|fell|rose|crept|climbed)(?: back)?(?: up| down)?(?= to)"
+    r"|settled|stopped|steadied|level?led off|landed|ended up|wound up|stabilized|sat)"
     r"(?: down| in| out)? (?:at|on|around|near|to) (?=(?:about |like |around )?-?[0-9.])"
 )
 """What a reading went through before it stood ("climbed then stopped at .46")."""
@@ -303,7 +313,8 @@ _TRIGGER: Final = re.compile(
     r"|replaced|installed|cleaned|bought|part|model|item|sku|serial|stock|less|least|more|over"
     r"|under|min"
     r"|max|most|plate|drop|settled|stopped|steadied|landed|ended|wound|stabil|grand|bucks|dollars"
-    r"|level|sat |rise|static|thousand|twin|mate|matching|like it|like that|house n|change|blink"
+    r"|level|sat |rise|static|thousand|twin|mate|matching|like it|like that|house n|change|round"
+    r"|point|came|went|dropped|fell|rose|crept|climbed|glued|stuck|pinned|blink"
     r"|flash"
     r"|(?:at|@) (?:about )?0?\.|inside"
 )

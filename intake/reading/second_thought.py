@@ -31,10 +31,11 @@ _FOUR_OR_MORE: Final = (
 )
 _SECOND: Final = re.compile(
     rf"[\s,.;-]+(?:{_AGAIN})(?:[\s,:]|\.(?!\d))+(?:it'?s |it is |that'?s )?"
-    rf"|(?:\.{{2,}}|,|;|-)? no,? (?=[0-9.]|(?:{_FOUR_OR_MORE})\b)|, no, "
+    rf"|(?:\.{{2,}}|,|;|-)? no,? (?:it'?s |that'?s )?(?=[0-9.]|(?:{_FOUR_OR_MORE})\b)|, no, "
     r"|,? no,? (?:i'?m?|it|my|the|that'?s?) [a-z' ]{3,40}, (?=[0-9])"
     r"|[,.;-]+ ?(?:well|more like|closer to|call it|nah),? "
     r"(?=(?:more like |closer to |maybe |about )?[0-9.])"
+    r"|[,.;] (?:i'?d|i would) (?:say|guess|go|call it)(?: with| about| like)* (?=[0-9])"
     r"|[,.;] (?:so|now|leaves|that leaves|which leaves|down to) (?:it'?s |there'?s |we have )?"
     r"(?:just|only) (?:the |a |one )*(?=[0-9])"
 )
@@ -43,6 +44,8 @@ _NUMBER: Final = re.compile(
     r"|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty|thirty|forty|fifty"
     r"|sixty|seventy|eighty|ninety|hundred|half|quarter|point)\b"
 )
+_DEPTH: Final = re.compile(r"x ?(?P<deep>[0-9](?:\.[0-9])?)[.! ]*")
+_LAST_SIDE: Final = re.compile(r"(?P<faces>[0-9]+ ?x ?[0-9]+ ?x ?)[0-9.]+(?=[^0-9]*$)")
 _FURTHER: Final = re.compile(
     r"^(?:(?:and|plus|there'?s|there is|there are|also|we have|i see|got) )*"
     r"(?:another|also|plus|too|and|a second|one more|others?)\b|\btoo$"
@@ -90,6 +93,9 @@ def second_thought(field: str, line: str, reads: Reads) -> Reading | None:
     if len(parts) < 2:
         return None
     before, after = " ".join(parts[:-1]), parts[-1]
+    if field == "filter" and (deep := _DEPTH.fullmatch(after)) is not None:
+        whole = _LAST_SIDE.sub(rf"\g<faces>{deep['deep']}", before)
+        return reads(field, whole) if whole != before else None
     if field == "duct" and not _NUMBER.search(after):
         return _other_material(before, after, reads)
     if not _NUMBER.search(after) or _FURTHER.search(after):

@@ -128,7 +128,7 @@ _MOVED_BY: Final = re.compile(
 _MOVED_BEHIND: Final = re.compile(
     r"^ ?(?:deg(?:ree)?s?(?: ?[cf]\b)?|[cf]\b|fahrenheit|celsius)?(?: or so|ish)? ?(?:of )?"
     r"(?:warmer|cooler|colder|hotter|lower|higher|apart|change|gain|loss|across the"
-    r"|over the (?:coil|furnace)"
+    r"|over the (?:coil|furnace)|off (?:it|of it|the (?:air|coil))"
     r"|through the (?:coil|furnace)|thru the (?:coil|furnace))\b"
 )
 

@@ -131,7 +131,9 @@ SPELLINGS: Final[dict[str, str]] = {
         "|m 3 per hour|cubic meters / hour|cubic meters / h|cubic metres / hour|m 3 per h"
         "|m 3 an hour|cu m / hr"
     ),
-    "m3m": "m 3 / min|m3 / min|cmm|cubic meters per minute|cubic metres per minute|m ^ 3 / min",
+    "m3m": "cubic meters a minute|cubic metres a minute|cubic meters / minute|cubic metres / minute"
+    "|m3 a minute|m3 per minute|m 3 / min|m3 / min|cmm|cubic meters per minute|cubic metres per"
+    " minute|m ^ 3 / min",
     "m3s": "m 3 / s|m3 / s|cubic meters per second|cubic metres per second|m ^ 3 / s|cms|cu m / s"
     "|m 3 / sec|m 3 per second|cubic meters a second|cubic metres a second|cubic metre per second"
     "|cubic meter per second|m3 per second|m3 a second|m 3 a second|cubic metres / second"

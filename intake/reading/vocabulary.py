@@ -190,7 +190,8 @@ MEANINGS: Final[dict[str, str]] = {
     "thick.gauge": "gauge|gage|guage|ga",
     # --- roles ---
     "role.return": (
-        "return|returning|rtn|ret|retn|returns|return air|r/a|ra|return side|return duct"
+        "comin in|goin in|return|returning|rtn|ret|retn|returns|return air|r/a|ra|return side"
+        "|return duct"
         "|re-turn|retern|ritern|suction|pull|intake|negative side|going back|coming back"
         "|goes back|back to the furnace|return static|cold air return|cold air"
         "|return grille|on the return|vacuum side|suction side|retrun|reutrn|rturn"
@@ -202,7 +203,8 @@ MEANINGS: Final[dict[str, str]] = {
         "|going in to the unit|back in|pulling|r"
     ),
     "role.supply": (
-        "supply|sply|sup|supp|splly|supplies|supply side|supply air|s/a|sa|supply duct|suply"
+        "comin out|goin out|comin off|supply|sply|sup|supp|splly|supplies|supply side|supply air"
+        "|s/a|sa|supply duct|suply"
         "|supply static|push|positive side|pressure side|coming out|comes out|goes out|leaving"
         "|discharge|outlet|blowing|going out|supply plenum|on the supply|supply temp"
         "|supply temperature|sat|air out|out of the register|at the register|out of the vent"
