@@ -18,6 +18,8 @@ from intake.interview.misreading import (
     misread,
 )
 from intake.interview.own_reading import OWN_FIELDS
+from intake.interview.phone_answers import as_the_callers
+from intake.interview.phone_clauses import phone_clauses
 from intake.interview.placing import (
     CONFIRMS,
     ELSEWHERE,
@@ -68,6 +70,7 @@ _SAFETY: Final = ("safety", "d_safety")
 def heard(talk: Talk, line: str) -> list[Say]:
     """What is said to a line, without the question that follows it."""
     state = talk.state
+    line = as_the_callers(line) if state.voice is Voice.DISPATCHER else line
     if state.stopped:
         return _while_stopped(talk, line)
     if state.doubt:
@@ -113,7 +116,10 @@ def _safety_look(talk: Talk, line: str) -> list[Say] | None:
     answer = danger.safety_answer(talk, line)
     if answer is False and danger.holds_back(line):
         return misread(talk, question, _LOOK_FIRST, line)
-    if answer is False or (answer is None and danger.plain_no(line)):
+    plain = answer is None and danger.plain_no(line)
+    if plain and phone_clauses(talk, question, line) is not None:
+        return None
+    if answer is False or plain:
         said = take(talk, question, Accepted({"yes": False}), line)
         return None if isinstance(said, str) else said
     return answer if isinstance(answer, list) else None
@@ -141,7 +147,7 @@ def _settle_doubt(talk: Talk, line: str) -> list[Say]:
     if talk.state.doubt or talk.state.stopped or question is None:
         return said
     found = listen(question, kept, talk.state.job)
-    if isinstance(found, Accepted) and question.field != "yes_no":
+    if isinstance(found, Accepted) and (question.field != "yes_no" or question.key == "d_works"):
         taken = take(talk, question, found, kept)
         if not isinstance(taken, str):
             return said + taken
@@ -152,13 +158,17 @@ def _answer(talk: Talk, line: str) -> list[Say]:
     question = talk.question
     if question is None:
         return _after_the_end(talk, line)
-    parts = clauses(talk, question, line) if talk.state.asked_back is None else None
+    open_ask = talk.state.asked_back
+    parts = None
+    if open_ask is None or open_ask.kind == REJECTED:
+        parts = phone_clauses(talk, question, line)
+    if parts is None and open_ask is None:
+        parts = clauses(talk, question, line)
     if parts is not None:
         return _in_one_breath(talk, parts)
     found = listen(question, line, talk.state.job, _previous(talk))
     if isinstance(found, Command):
         found = plain_answer(talk, question, found, line) or found
-    open_ask = talk.state.asked_back
     if isinstance(found, Command):
         said = _corrects_open(talk, question, open_ask, found)
         return said or _obeyed(talk, found, question, line)
@@ -207,8 +217,11 @@ def _in_one_breath(talk: Talk, parts: tuple[str, list[Clause]]) -> list[Say]:
     """Answers to several questions in one line, the open one's first while it is the open one."""
     own, others = parts
     question = talk.question
-    same = question is not None and isinstance(listen(question, own, talk.state.job), Same)
-    says: list[Say] = [] if same else _answer(talk, own)
+    heard = listen(question, own, talk.state.job) if own and question is not None else None
+    same = isinstance(heard, Same)
+    open_yet = not isinstance(heard, Accepted | Nothing | Unknown)
+    last = same or (open_yet and talk.state.voice is Voice.DISPATCHER)
+    says: list[Say] = _answer(talk, own) if own and not last else []
     for clause in others:
         if clause.found is None:
             talk.happened(Reopened(question=clause.question.key))
@@ -221,10 +234,15 @@ def _in_one_breath(talk: Talk, parts: tuple[str, list[Clause]]) -> list[Say]:
         says += [say(Manner.ASK_BACK, said)] if isinstance(said, str) else said
     if same and question is not None:
         says += take_same(talk, question, own) or []
+    elif own and last and talk.question is question:
+        says += _answer(talk, own)
     return says
 
 
 def _own_answer(question: Question, found: Heard) -> bool:
+    """Whether a line answers the open question, or leaves only a choice of its answers open."""
+    if question.key == "d_change" and isinstance(found, AskBack):
+        return True
     return isinstance(found, Accepted | Nothing | Same | Unknown)
 
 
@@ -328,7 +346,8 @@ def _offered(question: Question, values: Mapping[str, Value]) -> str:
     if question.field not in OWN_FIELDS:
         return echo(question.field, values)
     units = {"tons": "tons", "in": "in."}
-    named = values.get("skin", values.get("place", values.get("kind")))
+    names = ("skin", "place", "kind", "choice")
+    named = next((values[name] for name in names if name in values), None)
     if named is not None:
         return str(named).replace("_", " ")
     return ", ".join(

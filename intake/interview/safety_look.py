@@ -60,8 +60,16 @@ _FILLER: Final = _words(
     " detect know like kind sort unusual weird strange odd out ordinary or and sir ma'am maam"
     " man everything everything's everythings house place on in near by wires wire around going off"
     " sounding report thanks thank far smelled seen looks look seems been have has had with me us"
-    " one such happening today them"
+    " one such happening today them four she he they she's he's they're caller either"
+    " questions"
 )
+_REPORTED: Final = re.compile(
+    r"(?:(?:the )?(?:caller|customer|homeowner|owner|lady|guy|tenant|mom|wife|husband)|she|he|they)"
+    r"(?:'s| is| just)? (?:says?|said|tells? me|told me|reports?|answers?|answered|saying"
+    r"|telling me)"
+    r"(?: that)?,? "
+)
+"""What opens an answer that somebody else gave: "caller says no"."""
 _BUT: Final = _words("but except just only though however besides")
 _WORD: Final = re.compile(r"[a-z'-]+")
 
@@ -77,7 +85,7 @@ def safety_look(line: str) -> SafetyLook | None:
     flag = look(line)
     if flag is not None and flag.stops:
         return None
-    text = normalise(line)
+    text = _REPORTED.sub("", normalise(line), count=1)
     words = _WORD.findall(text)
     kinds = [kind for kind, names in _NAMED.items() if not names.isdisjoint(words)]
     if not words or any(ch.isdigit() for ch in text) or _unknown(words):
