@@ -7,6 +7,13 @@ from typing import Final
 from intake.interview import danger
 from intake.interview.clauses import Clause, clauses
 from intake.interview.commands import obey
+from intake.interview.danger_answers import (
+    LOOK_FIRST,
+    SAFETY,
+    safety_look_answered,
+    settle_doubt,
+    while_stopped,
+)
 from intake.interview.elsewhere import denied, elsewhere, named_by
 from intake.interview.events import AskedBack, Reopened, Unsaid, WentOn, kept_readings
 from intake.interview.like_corrections import plain_answer
@@ -63,8 +70,6 @@ _GO_ON: Final = re.compile(
     r"(?:ok |please )?(?:go on|continue|resume|carry on|keep going|more questions|ask on|more)"
     r"(?: asking| please| with the questions)?[.! ]*"
 )
-_LOOK_FIRST: Final = "Please look and sniff before going on."
-_SAFETY: Final = ("safety", "d_safety")
 
 
 def heard(talk: Talk, line: str) -> list[Say]:
@@ -72,12 +77,12 @@ def heard(talk: Talk, line: str) -> list[Say]:
     state = talk.state
     line = as_the_callers(line) if state.voice is Voice.DISPATCHER else line
     if state.stopped:
-        return _while_stopped(talk, line)
+        return while_stopped(talk, line)
     if state.doubt:
-        return _settle_doubt(talk, line)
+        return settle_doubt(talk, line)
     if _only_leaves(line):
         return obey(talk, Command(CommandName.QUIT), talk.question, line) or []
-    looked = _safety_look(talk, line)
+    looked = safety_look_answered(talk, line)
     if looked is not None:
         return looked
     flagged = danger.watch(talk, line)
@@ -108,50 +113,12 @@ def _only_leaves(line: str) -> bool:
     return _LEAVES.fullmatch(normalise(line)) is not None
 
 
-def _safety_look(talk: Talk, line: str) -> list[Say] | None:
-    """A short answer to the safety question; None if another is open or it is read elsewhere."""
-    question = talk.question
-    if question is None or question.key not in _SAFETY:
-        return None
-    answer = danger.safety_answer(talk, line)
-    if answer is False and danger.holds_back(line):
-        return misread(talk, question, _LOOK_FIRST, line)
-    plain = answer is None and danger.plain_no(line)
-    if plain and phone_clauses(talk, question, line) is not None:
-        return None
-    if answer is False or plain:
-        said = take(talk, question, Accepted({"yes": False}), line)
-        return None if isinstance(said, str) else said
-    return answer if isinstance(answer, list) else None
-
-
 def _answers(talk: Talk, line: str) -> bool:
     """Whether a line that asks something answers the open question all the same ("20x8?")."""
     question = talk.question
     return question is not None and isinstance(
         listen(question, line, talk.state.job), Accepted | Nothing | Same
     )
-
-
-def _while_stopped(talk: Talk, line: str) -> list[Say]:
-    found = read("text", line)
-    if isinstance(found, Command) and found.name is CommandName.QUIT:
-        return obey(talk, found, None, line) or []
-    return danger.stand_still(talk, line)
-
-
-def _settle_doubt(talk: Talk, line: str) -> list[Say]:
-    kept = talk.state.doubt_text
-    said = danger.answer_doubt(talk, line)
-    question = talk.question
-    if talk.state.doubt or talk.state.stopped or question is None:
-        return said
-    found = listen(question, kept, talk.state.job)
-    if isinstance(found, Accepted) and (question.field != "yes_no" or question.key == "d_works"):
-        taken = take(talk, question, found, kept)
-        if not isinstance(taken, str):
-            return said + taken
-    return said
 
 
 def _answer(talk: Talk, line: str) -> list[Say]:
@@ -281,8 +248,8 @@ def _react(talk: Talk, question: Question, found: Heard, line: str) -> list[Say]
             return misread(talk, question, "Same as what? A figure, please.", line)
         case AskBack():
             return _asked_back(talk, question, found, line)
-        case Unknown() if question.key in _SAFETY and not talk.state.misread:
-            return misread(talk, question, _LOOK_FIRST, line)
+        case Unknown() if question.key in SAFETY and not talk.state.misread:
+            return misread(talk, question, LOOK_FIRST, line)
         case Unknown():
             return give_up(talk, question, line)
         case Rejected(why=why):
@@ -292,12 +259,12 @@ def _react(talk: Talk, question: Question, found: Heard, line: str) -> list[Say]
 
 
 def _accepted(talk: Talk, question: Question, found: Accepted, line: str) -> list[Say]:
-    if question.key in _SAFETY and found.values.get("yes") is True:
+    if question.key in SAFETY and found.values.get("yes") is True:
         if _PLAIN_YES.match(normalise(line)):
             return danger.raise_unnamed(talk, line)
         return danger.ask_unnamed(talk, line)
-    if question.key in _SAFETY and danger.holds_back(line):
-        return misread(talk, question, _LOOK_FIRST, line)
+    if question.key in SAFETY and danger.holds_back(line):
+        return misread(talk, question, LOOK_FIRST, line)
     loose = _which_of_two(question, found)
     if loose is not None:
         return _asked_back(talk, question, loose, line)

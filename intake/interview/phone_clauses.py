@@ -48,7 +48,8 @@ def phone_clauses(talk: Talk, question: Question, line: str) -> tuple[str, list[
         heard = listen(named, text, talk.state.job) if named is not None else None
         if named is None or not isinstance(heard, Accepted):
             return None
-        found.append(Clause(named, heard, text))
+        known = talk.state.answer_to(named.key) is not None
+        found.append(Clause(named, heard, text, corrects=known))
     if not found:
         return None
     if _FILLER.fullmatch(own):

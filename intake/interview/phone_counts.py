@@ -45,6 +45,7 @@ _DEAD: Final = re.compile(
     rf"\b{_N}(?: of (?:them|'?em|those))? (?:\w+ )?(?:don'?t|doesn'?t|do not|aren'?t|not) (?:really"
     rf" )?blow\w*"
 )
+_MINUS: Final = re.compile(rf"\b(?P<all>{_N}) (?:minus|less) (?P<off>{_N})\b")
 _PER_ROOM: Final = re.compile(
     rf"\b(?P<each>{_N}) (?:per|each|a|in (?:each|every)|to (?:a|each)|for (?:each|every)) ?(?:bed)?"
     rf"(?:room|each)?\b.*?\b(?P<rooms>{_N})\b(?: \w+)? ?rooms?\b"
@@ -63,6 +64,13 @@ def _one(text: str) -> int:
     return 1 if text == "another" else int(_numbers(text)[0])
 
 
+def _left_over(total: int, off: int) -> AskBack:
+    left = total - off
+    return AskBack(
+        f"Is that {left} that blow?", ({"count": left}, {"count": total}), AskKind.TWO_VALUES
+    )
+
+
 def registers(line: str) -> Reading | str | None:
     """How many vents blow: closed ones and those that suck aside, a sum as it was made."""
     if "baker's dozen" in line:
@@ -76,12 +84,12 @@ def registers(line: str) -> Reading | str | None:
         total = _one(each) * _one(count)
         if total <= 40:
             return Accepted({"count": total}, Sure.HEDGED)
+    minus = _MINUS.search(line)
+    if minus is not None:
+        return _left_over(_one(minus["all"]), _one(minus["off"]))
     dead = _DEAD.search(line)
     if dead is not None and len(told := _numbers(line)) == 2 and told[0] > told[1]:
-        left, total = int(told[0] - told[1]), int(told[0])
-        return AskBack(
-            f"Is that {left} that blow?", ({"count": left}, {"count": total}), AskKind.TWO_VALUES
-        )
+        return _left_over(int(told[0]), int(told[1]))
     parts = [] if _OF_THEM.search(line) else _clauses(line)
     blowing = [p for p in parts if _BLOWING.search(p) and not _NOT_BLOWING.search(p)]
     others = [p for p in parts if _NOT_BLOWING.search(p) and _numbers(p)]

@@ -52,7 +52,7 @@ _SAME: Final = whole_words(
     r"|capacity"
     r"|set ?up|system|equipment|unit|as (?:before|now|(?:the )?(?:first|last) time|they have|is"
     r" there|what'?s there))",
-    r"like for like|identical\w*|no changes?(?: (?:in|of|to) (?:type|kind|size|anything"
+    r"like (?:for|with) like|identical\w*|no changes?(?: (?:in|of|to) (?:type|kind|size|anything"
     r"|the type))?",
     r"(?:just |straight )?swap(?:ping)? (?:it|them|out|for)",
 )
@@ -94,7 +94,8 @@ _LATER: Final = re.compile(
 _THING: Final = r"(?:furnaces?|a/?c|air con\w*|air ?handlers?|coil|condenser|outdoor unit|cooling)"
 _KEPT: Final = whole_words(
     rf"(?:the |her |his |their )?{_THING} (?:stays?(?: put| as is| there| in)?(?! the same)"
-    r"|is (?:still )?(?:fine|ok|okay|good|newer|staying|new|almost new|only \w+ years? old)"
+    r"|is (?:still )?(?:fine|ok|okay|good|newer|staying|new|almost new|(?:only |just )?(?:a|one|two"
+    r"|three|four|five|[1-5]) years? old)"
     r"|works? (?:fine|good|great)|can stay|'s fine)",
     r"(?:keep|keeps|keeping|leave|leaves|leaving|not touching|not replacing|not changing)"
     rf" (?:the |her |his |their )?(?:old |existing |gas )?{_THING}",

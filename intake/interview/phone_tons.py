@@ -16,6 +16,11 @@ _FROM_TO: Final = re.compile(
     rf"\b(?P<from>{_TON})(?P<unit>[ -]?tons?)?(?: (?:now|today|unit|system|one))?,?"
     rf" (?:up |down |over )?(?:to|into|->) (?:an? )?(?P<to>{_TON})(?P<unit2>[ -]?tons?)?\b"
 )
+_NOW_AND_WANTED: Final = re.compile(
+    rf"\b(?P<from>{_TON})(?:[ -]?tons?)? (?:now|today|currently)\b[^\d]*?\b(?:wants?|needs?|going"
+    rf" to"
+    rf"|to) (?:an? )?(?P<to>{_TON})(?:[ -]?tons?)?\b"
+)
 _SIZES: Final = whole_words(r"tons?|tonnage|size|sizes|bigger|smaller|going|down|up")
 _NEW_ONE: Final = re.compile(
     rf"\b(?:the |a )?new (?:one|unit|system|condenser)?\D{{0,24}}?\b(?P<new>{_TON})"
@@ -38,8 +43,10 @@ def change_of_tons(text: str) -> float | None:
     >>> change_of_tons("3 ton, same again") is None
     True
     """
-    found = _FROM_TO.search(text)
-    if found is not None and _SIZES.search(text):
+    found = _NOW_AND_WANTED.search(text)
+    if found is None and _SIZES.search(text):
+        found = _FROM_TO.search(text)
+    if found is not None:
         change = _number(found["to"]) - _number(found["from"])
         return change or None
     return None

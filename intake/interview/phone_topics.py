@@ -106,7 +106,8 @@ _TOPICS: Final[tuple[tuple[str, re.Pattern[str]], ...]] = (
         "d_photos",
         re.compile(
             r"\b(?:text|send|email|take|shoot|snap|get)\w*\b.*\b(?:photos?|pictures?|pics?)\b"
-            r"|\b(?:photos?|pictures?|pics?) (?:\w+ )?(?:on the way|coming|to follow|sent|tomorrow"
+            r"|\b(?:photos?|pictures?|pics?) (?:\w+ ){0,2}(?:on the way|coming|come|to follow|sent"
+            r"|tomorrow"
             r"|tonight)\b"
         ),
     ),

@@ -46,8 +46,9 @@ _NEVER_ALONE: Final = re.compile(
     r"|he'?s never|she says (?:no|never))\b.*"
 )
 _OFTEN_ALONE: Final = re.compile(
-    r"(?:yes|yeah|yep|yup|oh|well|like|about|maybe|[, ])*"
-    r"(?:repeated|twice|(?:two|three|four|five|[2-9])(?: ?(?:times|x))?|a couple(?: of)?|several"
+    r"(?:yes|yeah|yep|yup|oh|well|like|about|maybe|i think|she thinks|he thinks|[, ])*"
+    r"(?:repeated|twice|(?:two|three|four|[2-5]) (?:or|to) (?:three|four|five|[3-9]) times|(?:two"
+    r"|three|four|five|[2-9])(?: ?(?:times|x))?|a couple(?: of)?|several"
     r"|a few|many"
     r"|a lot|lots|always|often|every \w+|more than once)\b(?: (?:times|of times|now|already|a \w+"
     r"|last \w+|this \w+|at least|i think)[, ]*)*[.! ]*"
@@ -152,10 +153,17 @@ _MORE_PARTS: Final = re.compile(
 _NEVER_ONCE: Final = re.compile(r"\b(?:never|not)(?: even)? (?:once|one time|a single time)\b")
 
 
+_LATER: Final = whole_words(
+    r"(?:years?|months?|weeks?|summers?|winters?|seasons?) later|later on|another time|the (?:next|"
+    r"following) (?:year|month|week|summer|winter|season)|a second time"
+)
+
+
 def _each_once(plain: str) -> bool:
     """Whether two clauses tell of one failure each: "froze once, shut down once"."""
-    each = [c for c in _CLAUSES.split(plain) if _ONE_TIME.search(c) and _EVENTS.search(c)]
-    return len(each) > 1
+    told = [clause for clause in _CLAUSES.split(plain) if _EVENTS.search(clause)]
+    once = [clause for clause in told if _ONE_TIME.search(clause)]
+    return len(once) > 1 or (len(told) > 1 and _LATER.search(plain) is not None)
 
 
 def _regular(plain: str) -> bool:

@@ -85,7 +85,8 @@ _SENDS: Final = whole_words(
     r"|when (?:she|he|they|i|we)(?:'s| is| are|'re|'m| gets?| am)? (?:back|home|there)"
     r"|in a (?:bit|minute|few|sec\w*)|later today|right after|as soon as)",
     r"(?:sending|texting|taking)(?: them| it| those| that| some| pics?| photos?)?(?: now| right now"
-    r"| over)?|already (?:sent|did|took|texted)|on (?:it|the way|their way|its way)|just sent"
+    r"| over)?|already (?:sent|did|took|texted)|on (?:it|the way|their way|its way)|just sent|will"
+    r" come"
     r"|coming|to follow|happy to"
     r"|glad to|no trouble|not a problem",
 )

@@ -11,7 +11,7 @@ from typing import Final
 from intake.reading.clean import normalise
 from intake.reading.red_flags import RedFlagKind, RedFlagState, look
 
-__all__ = ["SafetyLook", "safety_look"]
+__all__ = ["SafetyLook", "safety_look", "without_reporter"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,8 +64,9 @@ _FILLER: Final = _words(
     " questions"
 )
 _REPORTED: Final = re.compile(
-    r"(?:(?:the )?(?:caller|customer|homeowner|owner|lady|guy|tenant|mom|wife|husband)|she|he|they)"
-    r"(?:'s| is| just)? (?:says?|said|tells? me|told me|reports?|answers?|answered|saying"
+    r"(?:(?:the |my |her |his |our )?(?:caller|customer|homeowner|owner|lady|guy|tenant|mom|wife"
+    r"|husband|son|daughter|man|woman)|she|he|they|we|i)"
+    r"(?:'s| is| just)? (?:says?|said|tells? me|told me|tells? us|reports?|answers?|answered|saying"
     r"|telling me)"
     r"(?: that)?,? "
 )
@@ -85,7 +86,7 @@ def safety_look(line: str) -> SafetyLook | None:
     flag = look(line)
     if flag is not None and flag.stops:
         return None
-    text = _REPORTED.sub("", normalise(line), count=1)
+    text = without_reporter(normalise(line))
     words = _WORD.findall(text)
     kinds = [kind for kind, names in _NAMED.items() if not names.isdisjoint(words)]
     if not words or any(ch.isdigit() for ch in text) or _unknown(words):
@@ -109,6 +110,15 @@ def safety_look(line: str) -> SafetyLook | None:
         state = RedFlagState.PRESENT if told else RedFlagState.UNCLEAR
         return SafetyLook(state, _gravest(kinds))
     return None
+
+
+def without_reporter(line: str) -> str:
+    """A line without the words that say whose answer it is.
+
+    >>> without_reporter("caller says no")
+    'no'
+    """
+    return _REPORTED.sub("", line, count=1)
 
 
 def _unknown(words: Iterable[str]) -> bool:

@@ -70,6 +70,7 @@ def test_a_change_that_is_none_of_the_six_is_asked_about(line):
     [
         "heat pump to heat pump, going from 3 to 3 and a half ton",
         "3 ton to a 4 ton",
+        "two and a half now, she wants three",
         "2 ton unit, too small, want 2 and a half ton, bigger",
         "he wants the next size up",
         "going up from two and a half to three tons",
@@ -95,6 +96,7 @@ def test_smaller_is_asked_whether_it_is_the_same_kind_otherwise(line):
         ("AC first now, furnace later", "cooling_only"),
         ("new AC, furnace stays", "cooling_only"),
         ("keep the furnace, replace the AC", "cooling_only"),
+        ("coil and condenser, furnace is two years old", "cooling_only"),
         ("furnace is fine, it is the air conditioner that died", "cooling_only"),
         ("swap out the condenser only", "cooling_only"),
         ("the first time they get AC", "first_cooling"),

@@ -185,3 +185,7 @@ def test_vents_that_do_not_blow_are_taken_off_only_when_asked():
     told = heard("d_registers", "12 but 3 don't blow")
     assert "Is that 9 that blow?" in told.text
     assert told.play("yes").talk.job.number("house.supply_registers_count") == 9.0
+
+
+def test_vents_less_some_are_asked_about():
+    assert "Is that 9 that blow?" in heard("d_registers", "ten minus one that is broken").text

@@ -36,6 +36,8 @@ def test_what_is_reported_beside_a_no_is_asked_about(line):
         "she doesn't smell anything and no water",
         "lady says none of the above",
         "he says nope",
+        "my husband says no",
+        "lady says no, house was built in 1983",
         "they don't smell anything",
     ],
 )
@@ -99,6 +101,14 @@ def test_who_is_at_home_settles_whether_an_outage_is_urgent(line, stops):
     assert bool(told.state.stopped) is stops, told.text
     if not stops:
         assert told.talk.job.word("old.works") == "no"
+        assert told.talk.job.word("symptoms.vulnerable_people") == "no"
+
+
+def test_a_bare_no_to_the_outage_leaves_open_whether_it_runs():
+    told = opened("d_works", Voice.DISPATCHER, d_trouble="twice").play("no heat since yesterday")
+    told.play("no")
+    assert not told.state.stopped
+    assert told.talk.job.word("old.works") is None
 
 
 def test_a_system_that_is_out_cold_is_asked_about_and_a_person_stops():

@@ -27,6 +27,9 @@ def heard(line: str) -> Dialogue:
         ("it iced up in june and then again in august", "repeated"),
         ("a couple of times last summer, fine since", "repeated"),
         ("two boards in three years", "repeated"),
+        ("froze up, then a month later the motor went", "repeated"),
+        ("it froze and then shut itself down", "once"),
+        ("i think three or four times", "repeated"),
         ("it's never frozen but it does shut off by itself now and then", "repeated"),
     ],
 )
