@@ -210,6 +210,12 @@ def answer_doubt(talk: Talk, line: str) -> list[Say]:
 
 _OUT_OF_HEAT: Final = (RedFlagKind.NO_HEAT_VULNERABLE, RedFlagKind.NO_COOLING_VULNERABLE)
 _OPENS_WITH_NO: Final = re.compile(r"(?:no|nope|nah|not)\b")
+_BACK_ON: Final = whole_words(
+    r"(?:heat|it|a/?c|air|furnace|cooling|power|that)(?:'s| is)? (?:\w+ )?(?:on|back|works?|working"
+    r"|fine"
+    r"|runs|running|ok|okay|good)|back on|works fine"
+)
+"""That heat or cooling is there after all."""
 _JUST_DUST: Final = re.compile(
     r"(?:(?:no|nope|nah|oh|it'?s|it is|that'?s|smells?|like|only|just|plain|old|a|the|bit|little"
     r"|of|more|she says|he says|they say)[,.]? )*"
@@ -223,7 +229,13 @@ def _settled_by_words(talk: Talk, kind: str, line: str) -> list[Say] | None:
     """Settle a doubt by who is at home, or by what it is that smells; None if neither is told."""
     if kind in _OUT_OF_HEAT:
         frail = anybody_frail(line)
-        if frail is True and not _OPENS_WITH_NO.match(normalise(line)):
+        opens_with_no = _OPENS_WITH_NO.match(normalise(line)) is not None
+        if frail is True and opens_with_no and not _BACK_ON.search(normalise(line)):
+            if talk.state.doubts < 2:
+                talk.happened(FlagRaised(kind=kind, state="unclear", text=line))
+                return [say(Manner.ALARM, f"Yes or no, please: {_doubt_words(kind)}")]
+            opens_with_no = False
+        if frail is True and not opens_with_no:
             talk.happened(FlagSettled(kind=kind, present=True, text=line))
             return alarm(talk, RedFlagKind(kind))
         if frail is False:

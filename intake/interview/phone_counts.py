@@ -173,9 +173,6 @@ _TAKEN_OFF: Final = re.compile(
 _FEET: Final = re.compile(
     r"\b(\d,?\d{3}|[4-9]\d{2}) ?(?:feet|foot|ft|footage)\b(?! (?:long|wide|by|x|tall))"
 )
-_THIS_UNIT: Final = whole_words(
-    r"(?:this|that|the) (?:one |unit|system|one|furnace|ac|a/c)?'?s?|it|(?:un|)it'?s|serves?|does"
-)
 _ONLY_PART: Final = re.compile(
     r"\b(?:this|the|that) ?(?:unit|system|one|furnace|a/?c)?(?:'s| is| does| serves| only| just"
     r"| covers"
@@ -268,9 +265,6 @@ _NOT_BUILT: Final = whole_words(
     r"|got it"
     r"|ducts?|ductwork|redone|redid|remodel\w*|renovat\w*|updated|roof|addition|added|furnace|unit"
     r"|a/?c|heat pump|system|replaced|installed|flipped|gutted|sold"
-)
-_BUILT: Final = whole_words(
-    r"built|house|home|place|constructed|original\w*|dates?|dated|from|put up|went up|finished in"
 )
 _SHORT_YEAR: Final = re.compile(
     r"(?:built|constructed|put up|went up|from|dates? (?:to|from|back to)|finished)"

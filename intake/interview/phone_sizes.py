@@ -54,7 +54,6 @@ _COVER: Final = whole_words(
     r"|the vent itself"
 )
 _THE_HOLE: Final = whole_words(r"hole|opening|inside|boot|throat|collar|pipe")
-_FIGURE: Final = re.compile(r"\d")
 
 
 def hole(line: str) -> Reading | str | None:

@@ -104,6 +104,19 @@ def test_who_is_at_home_settles_whether_an_outage_is_urgent(line, stops):
         assert told.talk.job.word("symptoms.vulnerable_people") == "no"
 
 
+def test_a_no_that_names_somebody_frail_is_asked_about_once_and_then_stops():
+    told = opened("d_works", Voice.DISPATCHER, d_trouble="twice").play("no heat since yesterday")
+    told.play("no, just my 90 year old mother")
+    assert told.state.doubt
+    assert told.play("no, mother is 90").talk.stopped
+
+
+def test_heat_that_is_back_is_not_urgent_for_anybody():
+    told = opened("d_works", Voice.DISPATCHER, d_trouble="twice").play("no heat since yesterday")
+    told.play("no, the heat is back on, but she is 81")
+    assert not told.state.stopped
+
+
 def test_a_bare_no_to_the_outage_leaves_open_whether_it_runs():
     told = opened("d_works", Voice.DISPATCHER, d_trouble="twice").play("no heat since yesterday")
     told.play("no")
