@@ -211,7 +211,7 @@ def answer_doubt(talk: Talk, line: str) -> list[Say]:
 _OUT_OF_HEAT: Final = (RedFlagKind.NO_HEAT_VULNERABLE, RedFlagKind.NO_COOLING_VULNERABLE)
 _OPENS_WITH_NO: Final = re.compile(r"(?:no|nope|nah|not)\b")
 _BACK_ON: Final = whole_words(
-    r"(?:heat|it|a/?c|air|furnace|cooling|power|that)(?:'s| is)? (?:\w+ )?(?:on|back|works?|working"
+    r"(?:heat|it|a/?c|air|furnace|cooling|power|that)(?:'s| is)? (?:\w+ )?(?:on(?! the)|back|works?|working"
     r"|fine"
     r"|runs|running|ok|okay|good)|back on|works fine"
 )
@@ -230,7 +230,10 @@ def _settled_by_words(talk: Talk, kind: str, line: str) -> list[Say] | None:
     if kind in _OUT_OF_HEAT:
         frail = anybody_frail(line)
         opens_with_no = _OPENS_WITH_NO.match(normalise(line)) is not None
-        if frail is True and opens_with_no and not _BACK_ON.search(normalise(line)):
+        if frail is True and opens_with_no and _BACK_ON.search(normalise(line)):
+            talk.happened(FlagSettled(kind=kind, present=False, text=line))
+            return [say(Manner.ECHO, "Not out now: going on.")]
+        if frail is True and opens_with_no:
             if talk.state.doubts < 2:
                 talk.happened(FlagRaised(kind=kind, state="unclear", text=line))
                 return [say(Manner.ALARM, f"Yes or no, please: {_doubt_words(kind)}")]

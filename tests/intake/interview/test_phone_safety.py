@@ -111,6 +111,11 @@ def test_a_no_that_names_somebody_frail_is_asked_about_once_and_then_stops():
     assert told.play("no, mother is 90").talk.stopped
 
 
+def test_heat_that_is_on_the_fritz_is_no_heat():
+    told = opened("d_works", Voice.DISPATCHER, d_trouble="twice").play("no heat since yesterday")
+    assert told.play("no, the heat is on the fritz and she's 81").talk.stopped
+
+
 def test_heat_that_is_back_is_not_urgent_for_anybody():
     told = opened("d_works", Voice.DISPATCHER, d_trouble="twice").play("no heat since yesterday")
     told.play("no, the heat is back on, but she is 81")
