@@ -211,9 +211,8 @@ def answer_doubt(talk: Talk, line: str) -> list[Say]:
 _OUT_OF_HEAT: Final = (RedFlagKind.NO_HEAT_VULNERABLE, RedFlagKind.NO_COOLING_VULNERABLE)
 _OPENS_WITH_NO: Final = re.compile(r"(?:no|nope|nah|not)\b")
 _BACK_ON: Final = whole_words(
-    r"(?:heat|it|a/?c|air|furnace|cooling|power|that)(?:'s| is)? (?:\w+ )?(?:on(?! the)|back|works?|working"
-    r"|fine"
-    r"|runs|running|ok|okay|good)|back on|works fine"
+    r"(?:heat|it|a/?c|air|furnace|cooling|power|that)(?:'s| is)? (?:\w+ )?(?:on(?! the)|back|works?"
+    r"|working|fine|runs|running|ok|okay|good)|back on|works fine"
 )
 """That heat or cooling is there after all."""
 _JUST_DUST: Final = re.compile(

@@ -8,6 +8,7 @@ from intake.interview.phone_choices import location, noise, ways
 from intake.interview.phone_counts import area, registers, rooms, year
 from intake.interview.phone_sizes import filter_size, hole, main_duct, openings
 from intake.interview.phone_tons import phone_tons
+from intake.interview.phone_trouble import plain_trouble
 from intake.interview.phone_yes_no import doors, hoses, not_noticed, people, photos, works
 from intake.interview.question import Question
 from intake.interview.safety_look import without_reporter
@@ -19,6 +20,7 @@ __all__ = ["as_the_callers", "by_phone"]
 _Reader = Callable[[str], Reading | str | None]
 _READERS: Final[Mapping[str, _Reader]] = {
     "d_safety": without_reporter,
+    "d_trouble": plain_trouble,
     "d_works": works,
     "d_people": people,
     "d_area": area,

@@ -6,7 +6,7 @@ from typing import Final
 from intake.interview.own_words import whole_words
 from intake.reading.result import Accepted, AskBack, AskKind, Reading
 
-__all__ = ["read_trouble"]
+__all__ = ["plain_trouble", "read_trouble"]
 
 _FREEZES: Final = r"fr[eo]e?ze\w*|froze\w*|ice[ds]?(?: up)?|icing"
 _SHUTS: Final = r"shut(?:s|ting)?|trip\w*|kick\w* (?:off|out)|cut\w* (?:off|out)|lock\w* (?:up|out)"
@@ -23,7 +23,7 @@ _AT_TIMES: Final = (
     r"|once in a while|from time to time|off and on|on and off|at times|(?:most|every|each) \w+"
 )
 _OFTEN: Final = whole_words(
-    r"twice|several|few|many|couple|every|keeps?|again|always|often|times|more than once"
+    r"twice|(?<!not )a lot|several|few|many|couple|every|keeps?|again|always|often|times|more than once"
     r"|repeated\w*|all the time|constantly|regularly",
     r"(?:two|three|four|five|[2-9]) ?(?:times|x)",
     _AT_TIMES,
@@ -125,6 +125,20 @@ def read_trouble(text: str, choices: tuple[str, ...]) -> Reading | None:
     if not told and _FIGURES.search(plain):
         return None
     return _by_events(plain, told)
+
+
+_NO_REQUEST: Final = re.compile(
+    rf"\b(?:{_FREEZES})\b|\b(?:once|twice)\b(?! more| again)|\bshut(?:s|ting)? (?:it(?:self)? )?"
+    rf"(?:down"
+    r"|off)\b.*\b(?:itself|last|every|never|a lot|when\w*|all|few|times|day|summer|winter)\b"
+)
+"""Trouble told in words that a request to the program never has."""
+
+
+def plain_trouble(line: str) -> Reading | None:
+    """Trouble that could be taken for a request ("froze once, shut down once"), else None."""
+    found = read_trouble(line, ()) if _NO_REQUEST.search(line) else None
+    return found if isinstance(found, Accepted) else None
 
 
 def _by_events(plain: str, told: bool) -> Reading | None:
