@@ -18,6 +18,7 @@ from intake.reading.result import Accepted, AskBack, Unknown
 
 __all__ = [
     "DOUBT_KEY",
+    "SAFETY",
     "STOPPED_HINT",
     "answer_doubt",
     "ask_unnamed",
@@ -33,6 +34,8 @@ __all__ = [
 ]
 
 DOUBT_KEY: Final = "red_flag"
+SAFETY: Final = ("safety", "d_safety")
+"""Questions that look for danger, of both voices."""
 STOPPED_HINT: Final = (
     'The questions are stopped. When it is safe again, type "it\'s safe now" to go on.'
 )

@@ -4,6 +4,7 @@ from typing import Final
 
 from intake.interview import danger
 from intake.interview.commands import obey
+from intake.interview.danger import SAFETY
 from intake.interview.listening import listen
 from intake.interview.misreading import misread
 from intake.interview.phone_clauses import phone_clauses
@@ -14,11 +15,9 @@ from intake.reading.household import anybody_frail
 from intake.reading.read import read
 from intake.reading.result import Accepted, Command, CommandName
 
-__all__ = ["LOOK_FIRST", "SAFETY", "safety_look_answered", "settle_doubt", "while_stopped"]
+__all__ = ["LOOK_FIRST", "safety_look_answered", "settle_doubt", "while_stopped"]
 
 LOOK_FIRST: Final = "Please look and sniff before going on."
-SAFETY: Final = ("safety", "d_safety")
-"""Questions that look for danger, of both voices."""
 
 
 def safety_look_answered(talk: Talk, line: str) -> list[Say] | None:

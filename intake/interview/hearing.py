@@ -7,9 +7,9 @@ from typing import Final
 from intake.interview import danger
 from intake.interview.clauses import Clause, clauses
 from intake.interview.commands import obey
+from intake.interview.danger import SAFETY
 from intake.interview.danger_answers import (
     LOOK_FIRST,
-    SAFETY,
     safety_look_answered,
     settle_doubt,
     while_stopped,

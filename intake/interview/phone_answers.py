@@ -6,6 +6,7 @@ from typing import Final
 
 from intake.interview.phone_choices import location, noise, ways
 from intake.interview.phone_counts import area, registers, rooms, year
+from intake.interview.phone_reading import plain_change
 from intake.interview.phone_sizes import filter_size, hole, main_duct, openings
 from intake.interview.phone_tons import phone_tons
 from intake.interview.phone_trouble import plain_trouble
@@ -20,6 +21,7 @@ __all__ = ["as_the_callers", "by_phone"]
 _Reader = Callable[[str], Reading | str | None]
 _READERS: Final[Mapping[str, _Reader]] = {
     "d_safety": without_reporter,
+    "d_change": plain_change,
     "d_trouble": plain_trouble,
     "d_works": works,
     "d_people": people,

@@ -9,9 +9,10 @@ from intake.interview.denials import affirmed
 from intake.interview.own_words import whole_words
 from intake.interview.phone_swaps import Swap, swap_told
 from intake.interview.phone_tons import change_of_tons
+from intake.reading.manner import sureness
 from intake.reading.result import Accepted, AskBack, AskKind, Reading
 
-__all__ = ["read_change"]
+__all__ = ["plain_change", "read_change"]
 
 _AC: Final = r"(?:a/?c|air con\w*|air|cooling|central(?: air)?)"
 _FIRST: Final = whole_words(
@@ -139,6 +140,22 @@ def read_change(text: str, choices: tuple[str, ...]) -> Reading | None:
     if tons is not None or (_SMALLER.search(plain) and not _NOT_SMALLER.search(plain)):
         return _smaller()
     return _same_or_part(_without_cooling(plain))
+
+
+_REQUESTS: Final = whole_words(
+    r"actually|sorry|wrong|oops|correct\w*|change|should (?:be|have)|instead|make (?:it|that)"
+    r"|meant?|wait"
+    r"|skip|undo|forget|remove|delete|scratch|redo|repeat|back to|go back|fix|why|what|how|where"
+    r"|help|not \d"
+)
+
+
+def plain_change(line: str) -> Reading | None:
+    """A change told without any word of a request to the program or of a correction, else None."""
+    if _REQUESTS.search(line) or "?" in line:
+        return None
+    found = read_change(line, ())
+    return Accepted(found.values, sureness(line)) if isinstance(found, Accepted) else None
 
 
 def _same_or_part(plain: str) -> Reading | None:

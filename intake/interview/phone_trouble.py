@@ -23,8 +23,8 @@ _AT_TIMES: Final = (
     r"|once in a while|from time to time|off and on|on and off|at times|(?:most|every|each) \w+"
 )
 _OFTEN: Final = whole_words(
-    r"twice|(?<!not )a lot|several|few|many|couple|every|keeps?|again|always|often|times|more than once"
-    r"|repeated\w*|all the time|constantly|regularly",
+    r"twice|(?<!not )a lot|several|few|many|couple|every|keeps?|again|always|often|times|more"
+    r" than once|repeated\w*|all the time|constantly|regularly",
     r"(?:two|three|four|five|[2-9]) ?(?:times|x)",
     _AT_TIMES,
 )

@@ -159,6 +159,13 @@ def test_an_outage_is_still_asked_about(line):
     assert told.state.doubt or told.state.stopped
 
 
+def test_a_correction_never_keeps_a_danger_without_an_alarm():
+    told = Dialogue(Voice.DISPATCHER).play("no", "actually yes to the first one")
+    assert told.talk.job.word(SAFE) != "yes"
+    told = opened("d_change", Voice.DISPATCHER).play("they have none and don't want any")
+    assert told.talk.job.word(SAFE) != "yes"
+
+
 def people(line: str) -> Dialogue:
     return opened("d_people", Voice.DISPATCHER, d_trouble="twice", d_works="no").play(line)
 
