@@ -9,6 +9,7 @@ from dataclasses import replace
 from typing import Final
 
 from intake.interview.own_words import whole_words
+from intake.interview.phone_tons import new_tons
 from intake.interview.question import Question
 from intake.reading.result import Accepted, Value, Volunteered
 
@@ -97,6 +98,9 @@ _PRESENT_TONS: Final = re.compile(
 )
 
 
+_NEW: Final = whole_words(r"new|wants?|this time|going|to be|will be|instead")
+
+
 def strip_kw(line: str) -> float | None:
     """Kilowatts of the strip kit that a line tells, or None.
 
@@ -113,7 +117,8 @@ def _present_tons(found: Accepted, line: str) -> float | None:
     if now is not None:
         return float(now[1])
     told = {float(tons) for tons in _TONS.findall(line)}
-    again = found.values.get("choice") == "like_for_like"
+    choice = found.values.get("choice")
+    again = choice == "like_for_like" or (choice == "cooling_only" and not _NEW.search(line))
     return told.pop() if again and len(told) == 1 else None
 
 
@@ -159,6 +164,8 @@ def with_asides(question: Question, found: Accepted, line: str) -> Accepted:
     tons = _present_tons(found, line) if question.key == "d_change" else None
     if tons is not None:
         said.append(Volunteered(f"{ASIDE}d_tons", {"tons": tons}, line))
+    if question.key == "d_tons" and _grows(found, line):
+        said.append(Volunteered(f"{ASIDE}d_change", {"choice": "bigger"}, line))
     kilowatts = strip_kw(line)
     if kilowatts is not None and question.key == "strip_cfm":
         found = replace(found, values={**found.values, "kw": kilowatts})
@@ -173,6 +180,12 @@ def with_asides(question: Question, found: Accepted, line: str) -> Accepted:
         if motor_aside(line)[1]:
             said.append(Volunteered(f"{ASIDE}blower_kind", {"choice": "ecm_variable"}, line))
     return replace(found, others=(*others, *said)) if said or others else found
+
+
+def _grows(found: Accepted, line: str) -> bool:
+    """Whether more tons go in than the present ones that a line tells."""
+    tons, new = found.values.get("tons"), new_tons(line)
+    return new is not None and isinstance(tons, int | float) and new > tons
 
 
 def _first(rows: _Rows, line: str) -> str:

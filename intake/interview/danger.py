@@ -10,6 +10,7 @@ from intake.interview.talk import Talk, say
 from intake.interview.told_otherwise import warm_enough
 from intake.interview.turns import Ask, Manner, Say, Voice
 from intake.reading.clean import normalise
+from intake.reading.household import anybody_frail
 from intake.reading.manner import cant_say
 from intake.reading.read import read
 from intake.reading.red_flags import RedFlagKind, RedFlagState, look
@@ -17,6 +18,7 @@ from intake.reading.result import Accepted, AskBack, Unknown
 
 __all__ = [
     "DOUBT_KEY",
+    "SAFETY",
     "STOPPED_HINT",
     "answer_doubt",
     "ask_unnamed",
@@ -24,6 +26,7 @@ __all__ = [
     "holds_back",
     "plain_no",
     "raise_unnamed",
+    "reports",
     "safety_answer",
     "stand_still",
     "told_only",
@@ -31,6 +34,8 @@ __all__ = [
 ]
 
 DOUBT_KEY: Final = "red_flag"
+SAFETY: Final = ("safety", "d_safety")
+"""Questions that look for danger, of both voices."""
 STOPPED_HINT: Final = (
     'The questions are stopped. When it is safe again, type "it\'s safe now" to go on.'
 )
@@ -102,6 +107,14 @@ _PLAIN_NO: Final = re.compile(r"(?:no|nope|nah|none|nothing)\b[^\d]*")
 _HOLDS_BACK: Final = whole_words(
     r"but|except|though|although|maybe|not (?:too |really |entirely )?sure|unsure|don'?t know"
     r"|no idea|no clue|no one|nobody|not yet|no way to|no chance to|can'?t tell|couldn'?t tell",
+    r"(?:isn'?t|aren'?t|ain'?t|wasn'?t|not)(?: (?:too|really|entirely|quite|so|very|all that))*"
+    r" (?:sure|certain|positive)|(?:doesn'?t|didn'?t|won'?t) (?:know|say|answer|ask)"
+    r"|(?:haven'?t|hasn'?t|not|didn'?t) ask(?:ed)?|(?:isn'?t|not|aren'?t) (?:answer|respond)\w*"
+    r"|can'?t (?:really )?smell(?=$|[,.;!])",
+    r"(?:i|we|she|he|they|caller|nobody|(?:i|we|she|he|they|caller|nobody)'?(?:m|re|s))(?: is|"
+    r" are)?"
+    r" ?(?:not|isn'?t|aren'?t|ain'?t)? ?(?:not|isn'?t|aren'?t|ain'?t) (?:at|in|near|by|home|there"
+    r"|here|inside|around)",
     r"(?:not|n'?t|hasn'?t|haven'?t) (?:been )?(?:check|look)\w*|didn'?t (?:check|look)",
 )
 
@@ -116,7 +129,30 @@ def plain_no(line: str) -> bool:
     text = normalise(line)
     flag = look(line)
     named = flag is not None and flag.state is not RedFlagState.NEGATED
-    return bool(_PLAIN_NO.fullmatch(text)) and not named and not holds_back(line)
+    if named or holds_back(line) or reports(line):
+        return False
+    return bool(_PLAIN_NO.fullmatch(text))
+
+
+_CLAUSES: Final = re.compile(r"[,;.:!?]|\b(?:but|and|though)\b")
+_SEEN: Final = whole_words(
+    r"there'?s|there is|there are|it'?s|it is|it has|(?:i|we|she|he|they) (?:see|hear|have"
+    r"|smell)\w*",
+    r"got|some|a (?:little|bit|small|wet|damp|faint|slight)|slight\w*|faint\w*|only|just",
+)
+_TELLING: Final = whole_words(
+    r"wet\w*|damp\w*|moist\w*|drip\w*|leak\w*|puddl\w*|water\w*|smell\w*|odou?rs?|scents?"
+    r"|whiffs?|smok\w*|haz[ey]\w*|spark\w*|buzz\w*|hiss\w*|beep\w*|scorch\w*|melt\w*"
+)
+_DENIES: Final = whole_words(r"no|not|none|nothing|never|without|isn'?t|aren'?t|don'?t|doesn'?t")
+
+
+def reports(line: str) -> bool:
+    """Whether a line tells of something seen, smelt or heard beside what it denies."""
+    return any(
+        _SEEN.search(clause) and _TELLING.search(clause) and not _DENIES.search(clause)
+        for clause in _CLAUSES.split(normalise(line))
+    )
 
 
 def ask_unnamed(talk: Talk, line: str) -> list[Say]:
@@ -157,6 +193,9 @@ def answer_doubt(talk: Talk, line: str) -> list[Say]:
         talk.happened(FlagSettled(kind=flag.kind.value, present=True, text=line))
         return alarm(talk, flag.kind)
     question = _doubt_words(kind)
+    settled = _settled_by_words(talk, kind, line)
+    if settled is not None:
+        return settled
     found = read("yes_no", line, question=question)
     said = found.values.get("yes") if isinstance(found, Accepted) else None
     sure = isinstance(found, Accepted) and found.values.get("sure") is not False
@@ -170,6 +209,49 @@ def answer_doubt(talk: Talk, line: str) -> list[Say]:
         return alarm(talk, RedFlagKind(kind))
     talk.happened(FlagRaised(kind=kind, state="unclear", text=line))
     return [say(Manner.ALARM, f"Yes or no, please: {question}")]
+
+
+_OUT_OF_HEAT: Final = (RedFlagKind.NO_HEAT_VULNERABLE, RedFlagKind.NO_COOLING_VULNERABLE)
+_OPENS_WITH_NO: Final = re.compile(r"(?:no|nope|nah|not)\b")
+_BACK_ON: Final = whole_words(
+    r"(?:heat|it|a/?c|air|furnace|cooling|power|that)(?:'s| is)? (?:\w+ )?(?:on(?! the)|back|works?"
+    r"|working|fine|runs|running|ok|okay|good)|back on|works fine"
+)
+"""That heat or cooling is there after all."""
+_JUST_DUST: Final = re.compile(
+    r"(?:(?:no|nope|nah|oh|it'?s|it is|that'?s|smells?|like|only|just|plain|old|a|the|bit|little"
+    r"|of|more|she says|he says|they say)[,.]? )*"
+    r"(?:dust|dusty|musty|must|mold|moldy|mildew|mildewy|stale(?: air)?|wet dog|dogs?|cats?"
+    r"|cooking|food|paint|basement|old house)(?: (?:smell|smells|that'?s (?:it|all)))*[.! ]*"
+)
+"""A smell that is told to be an ordinary one, and nothing else."""
+
+
+def _settled_by_words(talk: Talk, kind: str, line: str) -> list[Say] | None:
+    """Settle a doubt by who is at home, or by what it is that smells; None if neither is told."""
+    if kind in _OUT_OF_HEAT:
+        frail = anybody_frail(line)
+        opens_with_no = _OPENS_WITH_NO.match(normalise(line)) is not None
+        if frail is True and opens_with_no and _BACK_ON.search(normalise(line)):
+            talk.happened(FlagSettled(kind=kind, present=False, text=line))
+            return [say(Manner.ECHO, "Not out now: going on.")]
+        if frail is True and opens_with_no:
+            if talk.state.doubts < 2:
+                talk.happened(FlagRaised(kind=kind, state="unclear", text=line))
+                return [say(Manner.ALARM, f"Yes or no, please: {_doubt_words(kind)}")]
+            opens_with_no = False
+        if frail is True and not opens_with_no:
+            talk.happened(FlagSettled(kind=kind, present=True, text=line))
+            return alarm(talk, RedFlagKind(kind))
+        if frail is False:
+            talk.happened(FlagSettled(kind=kind, present=False, text=line))
+            return [say(Manner.ECHO, "Nobody very young, 65 or over, or ill: going on.")]
+    if kind in (RedFlagKind.ODD_SMELL, RedFlagKind.UNNAMED) and _JUST_DUST.fullmatch(
+        normalise(line)
+    ):
+        talk.happened(FlagSettled(kind=kind, present=False, text=line))
+        return [say(Manner.ECHO, "An ordinary smell: going on.")]
+    return None
 
 
 def _past(line: str) -> bool:

@@ -7,6 +7,13 @@ from typing import Final
 from intake.interview import danger
 from intake.interview.clauses import Clause, clauses
 from intake.interview.commands import obey
+from intake.interview.danger import SAFETY
+from intake.interview.danger_answers import (
+    LOOK_FIRST,
+    safety_look_answered,
+    settle_doubt,
+    while_stopped,
+)
 from intake.interview.elsewhere import denied, elsewhere, named_by
 from intake.interview.events import AskedBack, Reopened, Unsaid, WentOn, kept_readings
 from intake.interview.like_corrections import plain_answer
@@ -18,6 +25,8 @@ from intake.interview.misreading import (
     misread,
 )
 from intake.interview.own_reading import OWN_FIELDS
+from intake.interview.phone_answers import as_the_callers
+from intake.interview.phone_clauses import phone_clauses
 from intake.interview.placing import (
     CONFIRMS,
     ELSEWHERE,
@@ -61,20 +70,19 @@ _GO_ON: Final = re.compile(
     r"(?:ok |please )?(?:go on|continue|resume|carry on|keep going|more questions|ask on|more)"
     r"(?: asking| please| with the questions)?[.! ]*"
 )
-_LOOK_FIRST: Final = "Please look and sniff before going on."
-_SAFETY: Final = ("safety", "d_safety")
 
 
 def heard(talk: Talk, line: str) -> list[Say]:
     """What is said to a line, without the question that follows it."""
     state = talk.state
+    line = as_the_callers(line) if state.voice is Voice.DISPATCHER else line
     if state.stopped:
-        return _while_stopped(talk, line)
+        return while_stopped(talk, line)
     if state.doubt:
-        return _settle_doubt(talk, line)
+        return settle_doubt(talk, line)
     if _only_leaves(line):
         return obey(talk, Command(CommandName.QUIT), talk.question, line) or []
-    looked = _safety_look(talk, line)
+    looked = safety_look_answered(talk, line)
     if looked is not None:
         return looked
     flagged = danger.watch(talk, line)
@@ -105,20 +113,6 @@ def _only_leaves(line: str) -> bool:
     return _LEAVES.fullmatch(normalise(line)) is not None
 
 
-def _safety_look(talk: Talk, line: str) -> list[Say] | None:
-    """A short answer to the safety question; None if another is open or it is read elsewhere."""
-    question = talk.question
-    if question is None or question.key not in _SAFETY:
-        return None
-    answer = danger.safety_answer(talk, line)
-    if answer is False and danger.holds_back(line):
-        return misread(talk, question, _LOOK_FIRST, line)
-    if answer is False or (answer is None and danger.plain_no(line)):
-        said = take(talk, question, Accepted({"yes": False}), line)
-        return None if isinstance(said, str) else said
-    return answer if isinstance(answer, list) else None
-
-
 def _answers(talk: Talk, line: str) -> bool:
     """Whether a line that asks something answers the open question all the same ("20x8?")."""
     question = talk.question
@@ -127,38 +121,21 @@ def _answers(talk: Talk, line: str) -> bool:
     )
 
 
-def _while_stopped(talk: Talk, line: str) -> list[Say]:
-    found = read("text", line)
-    if isinstance(found, Command) and found.name is CommandName.QUIT:
-        return obey(talk, found, None, line) or []
-    return danger.stand_still(talk, line)
-
-
-def _settle_doubt(talk: Talk, line: str) -> list[Say]:
-    kept = talk.state.doubt_text
-    said = danger.answer_doubt(talk, line)
-    question = talk.question
-    if talk.state.doubt or talk.state.stopped or question is None:
-        return said
-    found = listen(question, kept, talk.state.job)
-    if isinstance(found, Accepted) and question.field != "yes_no":
-        taken = take(talk, question, found, kept)
-        if not isinstance(taken, str):
-            return said + taken
-    return said
-
-
 def _answer(talk: Talk, line: str) -> list[Say]:
     question = talk.question
     if question is None:
         return _after_the_end(talk, line)
-    parts = clauses(talk, question, line) if talk.state.asked_back is None else None
+    open_ask = talk.state.asked_back
+    parts = None
+    if open_ask is None or open_ask.kind == REJECTED:
+        parts = phone_clauses(talk, question, line)
+    if parts is None and open_ask is None:
+        parts = clauses(talk, question, line)
     if parts is not None:
         return _in_one_breath(talk, parts)
     found = listen(question, line, talk.state.job, _previous(talk))
     if isinstance(found, Command):
         found = plain_answer(talk, question, found, line) or found
-    open_ask = talk.state.asked_back
     if isinstance(found, Command):
         said = _corrects_open(talk, question, open_ask, found)
         return said or _obeyed(talk, found, question, line)
@@ -207,8 +184,11 @@ def _in_one_breath(talk: Talk, parts: tuple[str, list[Clause]]) -> list[Say]:
     """Answers to several questions in one line, the open one's first while it is the open one."""
     own, others = parts
     question = talk.question
-    same = question is not None and isinstance(listen(question, own, talk.state.job), Same)
-    says: list[Say] = [] if same else _answer(talk, own)
+    heard = listen(question, own, talk.state.job) if own and question is not None else None
+    same = isinstance(heard, Same)
+    open_yet = not isinstance(heard, Accepted | Nothing | Unknown)
+    last = same or (open_yet and talk.state.voice is Voice.DISPATCHER)
+    says: list[Say] = _answer(talk, own) if own and not last else []
     for clause in others:
         if clause.found is None:
             talk.happened(Reopened(question=clause.question.key))
@@ -221,10 +201,15 @@ def _in_one_breath(talk: Talk, parts: tuple[str, list[Clause]]) -> list[Say]:
         says += [say(Manner.ASK_BACK, said)] if isinstance(said, str) else said
     if same and question is not None:
         says += take_same(talk, question, own) or []
+    elif own and last and talk.question is question:
+        says += _answer(talk, own)
     return says
 
 
 def _own_answer(question: Question, found: Heard) -> bool:
+    """Whether a line answers the open question, or leaves only a choice of its answers open."""
+    if question.key == "d_change" and isinstance(found, AskBack):
+        return True
     return isinstance(found, Accepted | Nothing | Same | Unknown)
 
 
@@ -263,8 +248,8 @@ def _react(talk: Talk, question: Question, found: Heard, line: str) -> list[Say]
             return misread(talk, question, "Same as what? A figure, please.", line)
         case AskBack():
             return _asked_back(talk, question, found, line)
-        case Unknown() if question.key in _SAFETY and not talk.state.misread:
-            return misread(talk, question, _LOOK_FIRST, line)
+        case Unknown() if question.key in SAFETY and not talk.state.misread:
+            return misread(talk, question, LOOK_FIRST, line)
         case Unknown():
             return give_up(talk, question, line)
         case Rejected(why=why):
@@ -274,12 +259,12 @@ def _react(talk: Talk, question: Question, found: Heard, line: str) -> list[Say]
 
 
 def _accepted(talk: Talk, question: Question, found: Accepted, line: str) -> list[Say]:
-    if question.key in _SAFETY and found.values.get("yes") is True:
+    if question.key in SAFETY and found.values.get("yes") is True:
         if _PLAIN_YES.match(normalise(line)):
             return danger.raise_unnamed(talk, line)
         return danger.ask_unnamed(talk, line)
-    if question.key in _SAFETY and danger.holds_back(line):
-        return misread(talk, question, _LOOK_FIRST, line)
+    if question.key in SAFETY and danger.holds_back(line):
+        return misread(talk, question, LOOK_FIRST, line)
     loose = _which_of_two(question, found)
     if loose is not None:
         return _asked_back(talk, question, loose, line)
@@ -328,7 +313,8 @@ def _offered(question: Question, values: Mapping[str, Value]) -> str:
     if question.field not in OWN_FIELDS:
         return echo(question.field, values)
     units = {"tons": "tons", "in": "in."}
-    named = values.get("skin", values.get("place", values.get("kind")))
+    names = ("skin", "place", "kind", "choice")
+    named = next((values[name] for name in names if name in values), None)
     if named is not None:
         return str(named).replace("_", " ")
     return ", ".join(

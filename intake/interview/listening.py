@@ -16,9 +16,10 @@ from intake.interview.beside import strip_kw, with_asides, without_the_source
 from intake.interview.events import AskedBack
 from intake.interview.misplaced import by_side, by_stage
 from intake.interview.own_reading import OWN_FIELDS, read_own
+from intake.interview.phone_answers import by_phone
 from intake.interview.question import Question
 from intake.interview.several import bare_metal, several_ducts, several_filters
-from intake.interview.told_otherwise import declines, one_zone, rooms_named, warm_enough
+from intake.interview.told_otherwise import declines, one_zone, warm_enough
 from intake.reading.clean import LONGEST_ANSWER, normalise
 from intake.reading.manner import sureness
 from intake.reading.read import read
@@ -147,6 +148,9 @@ _YES: Final = re.compile(
     r"(?:yes|yep|yup|yeah|y|right|correct|that'?s (?:it|right)|exactly|sure|ok|okay)[.! ]*"
 )
 
+_ASKS_FOR_THE_FIRST: Final = ("Is that ", "Does this unit serve both")
+"""Openings of a question that a yes answers with the first of the readings, such as the sum."""
+
 _BOUNDED: Final = frozenset(
     [
         "airflow",
@@ -188,6 +192,10 @@ def _listen(question: Question, text: str, job: Job, previous: Previous | None) 
     line = normalise(text)
     if _UNKNOWN.fullmatch(line):
         return Unknown("You can't say.")
+    told = by_phone(question, text)
+    if not isinstance(told, str):
+        return told
+    text, line = told, normalise(told)
     if not question.none and question.field in _MEASURED and _JUST_NO.fullmatch(line):
         return Unknown("You don't have it.")
     if question.none == "zero" and _NONE_AND_WHY.fullmatch(line):
@@ -216,8 +224,6 @@ def _listen(question: Question, text: str, job: Job, previous: Previous | None) 
         return Accepted({"yes": warm}, sureness(line))
     if question.key == "zoned" and one_zone(line):
         return Accepted({"yes": False}, sureness(line))
-    if question.key == "d_rooms" and (rooms := rooms_named(line)):
-        return Accepted({"count": rooms}, sureness(line))
     text, line = without_the_end(question, text, line)
     text, line = without_the_source(question, text, line)
     at = (
@@ -367,7 +373,8 @@ def picked(open_ask: AskedBack, fresh: Heard, text: str) -> Values | None:
         if len(same) == 1:
             return {**same[0], **fresh.values}
     if _YES.fullmatch(line):
-        return readings[0] if len(readings) == 1 else None
+        sum_first = open_ask.why.startswith(_ASKS_FOR_THE_FIRST)
+        return readings[0] if len(readings) == 1 or sum_first else None
     numbered, ordinal = _NUMBERED.fullmatch(line), _ORDINAL.fullmatch(line)
     if numbered:
         place = int(numbered[1]) - 1

@@ -20,7 +20,8 @@ from intake.interview.own_words import (
     TOOLS,
     whole_words,
 )
-from intake.interview.phone_reading import read_change, read_trouble
+from intake.interview.phone_reading import read_change
+from intake.interview.phone_trouble import read_trouble
 from intake.reading.clean import normalise
 from intake.reading.manner import cant_say
 from intake.reading.result import (

@@ -11,7 +11,7 @@ from typing import Final
 from intake.reading.clean import normalise
 from intake.reading.red_flags import RedFlagKind, RedFlagState, look
 
-__all__ = ["SafetyLook", "safety_look"]
+__all__ = ["SafetyLook", "safety_look", "without_reporter"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,8 +60,17 @@ _FILLER: Final = _words(
     " detect know like kind sort unusual weird strange odd out ordinary or and sir ma'am maam"
     " man everything everything's everythings house place on in near by wires wire around going off"
     " sounding report thanks thank far smelled seen looks look seems been have has had with me us"
-    " one such happening today them"
+    " one such happening today them four she he they she's he's they're caller either"
+    " questions"
 )
+_REPORTED: Final = re.compile(
+    r"(?:(?:the |my |her |his |our )?(?:caller|customer|homeowner|owner|lady|guy|tenant|mom|wife"
+    r"|husband|son|daughter|man|woman)|she|he|they|we|i)"
+    r"(?:'s| is| just)? (?:says?|said|tells? me|told me|tells? us|reports?|answers?|answered|saying"
+    r"|telling me)"
+    r"(?: that)?,? "
+)
+"""What opens an answer that somebody else gave: "caller says no"."""
 _BUT: Final = _words("but except just only though however besides")
 _WORD: Final = re.compile(r"[a-z'-]+")
 
@@ -77,7 +86,7 @@ def safety_look(line: str) -> SafetyLook | None:
     flag = look(line)
     if flag is not None and flag.stops:
         return None
-    text = normalise(line)
+    text = without_reporter(normalise(line))
     words = _WORD.findall(text)
     kinds = [kind for kind, names in _NAMED.items() if not names.isdisjoint(words)]
     if not words or any(ch.isdigit() for ch in text) or _unknown(words):
@@ -101,6 +110,15 @@ def safety_look(line: str) -> SafetyLook | None:
         state = RedFlagState.PRESENT if told else RedFlagState.UNCLEAR
         return SafetyLook(state, _gravest(kinds))
     return None
+
+
+def without_reporter(line: str) -> str:
+    """A line without the words that say whose answer it is.
+
+    >>> without_reporter("caller says no")
+    'no'
+    """
+    return _REPORTED.sub("", line, count=1)
 
 
 def _unknown(words: Iterable[str]) -> bool:

@@ -11,6 +11,7 @@ from engine.job.job import Job
 from intake.interview.answers import NO_COOLING, facts_from_answers
 from intake.interview.beliefs import Facts, Knowing, how_known
 from intake.interview.beside import ASIDE, NONE
+from intake.interview.danger import SAFETY, ask_unnamed
 from intake.interview.events import Answered, Unsaid
 from intake.interview.insight import new_insights
 from intake.interview.planner import bank_of, question_of
@@ -60,6 +61,8 @@ def take(
     Returns:
         The lines said, or one sentence that says why it can't be true or says nothing.
     """
+    if question.key in SAFETY and reading.values.get("yes") is True:
+        return ask_unnamed(talk, text)  # danger is never kept in silence
     before = talk.state.job
     knows = knowing(talk, reading.sure)
     try:

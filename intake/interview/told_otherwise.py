@@ -41,7 +41,10 @@ def one_zone(line: str) -> bool:
 _ROOM: Final = re.compile(
     r"\b(?:bed ?rooms?|bath(?: ?room)?s?|office|kitchen|living ?room|dining ?room|den|nursery|study"
     r"|family ?room|bonus ?room|sun ?room|play ?room|laundry|hall(?:way)?|guest ?room|master"
-    r"|basement|son'?s|daughter'?s)\b"
+    r"|basement|son'?s|daughter'?s"
+    r"|(?!(?:each|every|any|no|one|some|the|that|this|which|rest|whole|other|another|last|bad"
+    r"|of)\b)"
+    r"[a-z]+(?:'s|s')? ?room)\b"
 )
 
 

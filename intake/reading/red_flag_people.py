@@ -102,12 +102,22 @@ _HAD: Final = re.compile(
 )
 
 
+_EQUIPMENT: Final = r"(?:heat pumps?|furnaces?|gasunit|acs?|air ?handlers?|boilers?|condensers?)"
+_SWAPPED: Final = re.compile(
+    rf"\b{_EQUIPMENT} (?:in|out) (?:and |with |for )?(?:an? |the )?(?:(?:new|gas|oil|electric"
+    rf"|bigger|other|old) )*{_EQUIPMENT} (?:in|out)\b(?! (?:the|a|my|our|her|his|there|here|today"
+    r"|now|since|last|this|yesterday)\b)"
+)
+"""What goes out and what goes in, which tells of no outage: "heat pump out, furnace in"."""
+
+
 _BEGAN: Final = re.compile(r"\b(?:yesterday|last night|this morning|(?:hours?|days?) ago)\b")
 """When an outage began that nobody has called over."""
 
 
 def people(line: str) -> Iterator[RedFlag]:
     """No heat or no cooling, and whether somebody is there whom it can harm."""
+    line = _SWAPPED.sub(" ", line)
     no_heat, no_cooling = _NO_HEAT.search(line), _NO_COOLING.search(line)
     there = bool(_VULNERABLE.search(line)) and not _NO_SUCH_PEOPLE.search(line)
     told = _HAD.sub(" ", line)
