@@ -18,7 +18,7 @@ _OF_THE_RUN: Final = re.compile(
     r"|to the|out|back|more|another|horizontal|vertical|through|in the)\b|^ *$"
 )
 _OTHER: Final = re.compile(
-    r"\b(?:inch|x|by|elbows?|turns?|boots?|cfm|return|registers?|branches|runs?|takeoffs?|years?)\b"
+    r"\b(?:inch|x|by|elbows?|turns?|boots?|cfm|return|registers?|branches|runs?|takeoffs?|years?|joists?|steps?|paces?|yards?|bays?)\b"
 )
 _AT_MOST: Final = re.compile(
     r"(?:it'?s )?(?:no|not) (?:more|less|longer|farther|further|over|under)(?: than)? (?:about )?"
