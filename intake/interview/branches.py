@@ -50,7 +50,8 @@ _LOST: Final = (
     r"(?:blocked|capped|dead|abandoned|disconnected|shut|closed|unused|not used|removed|gone)"
 )
 _LESS: Final = re.compile(
-    rf",? (?:less|minus|except(?: for)?|but not) (?:the )?(?P<n>{COUNT})\b(?! ?(?:in\b"
+    rf",? (?:less|minus|except(?: for)?|but not) (?:the )?(?:[a-z]+ (?=one\b))?"
+    rf"(?P<n>{COUNT})\b(?! ?(?:in\b"
     rf"|inch|\"))[^,;]*"
 )
 _LOST_SOME: Final = re.compile(

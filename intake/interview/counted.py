@@ -56,6 +56,10 @@ _FLOOR: Final = (
     r"(?:up(?:stairs)?|down(?:stairs)?|in the basement|on (?:the )?(?:first|second|main) floor)"
 )
 _FLOORS: Final = re.compile(rf"{_HEAD}{_N} {_FLOOR}(?:,| and|, and)? {_M} {_FLOOR}[.! ]*")
+_AND_ONE: Final = re.compile(
+    rf"{_HEAD}{_N}(?: (?:registers|vents))? (?:and|plus) (?P<m>one)(?: more)? (?:in|on"
+    rf"|at|under) \D*"
+)
 _RETURNS: Final = re.compile(
     rf"(?:,? ?(?:and|plus|&) ?|, ?){COUNT} (?:cold air )?returns?\b(?: \w+)?"
 )
@@ -123,6 +127,7 @@ def _whole(match: re.Match[str]) -> int | None:
 _PLAIN: Final[tuple[tuple[re.Pattern[str], Callable[[re.Match[str]], int | None]], ...]] = (
     (_CORRECTED, _first),
     (_FLOORS, _sum),
+    (_AND_ONE, _sum),
     (_TAKEN_BACK, _first),
     (_LESS, _difference),
     (_SOME, _whole),

@@ -67,7 +67,7 @@ def rows_told(question: Question, line: str, job: Job) -> Reading | None:
         return narrow
     if question.key == "trunk_size" and (smaller := _with_its_step(line, said)) is not None:
         return smaller
-    if _ALONG.search(line):
+    if _ALONG.search(line) or (question.key == "drop_size" and _OF_ANOTHER.search(line)):
         return None
     return _side_by_side(question, line, said, job)
 
@@ -191,9 +191,14 @@ _TWO: Final = re.compile(
 )
 
 
+_OF_ANOTHER: Final = re.compile(r"\b(?:trunks?|mains?|grill?e?s?|openings?)\b")
+
+
 def _narrowest(line: str, said: Groups) -> Reading | None:
     """The narrowest of a drop's sizes, where they are those of one drop; None if of several."""
     groups = said.groups
+    if _OF_ANOTHER.search(line):
+        return None
     if (
         len(groups) > 2
         and _DECIDED.search(line)

@@ -64,7 +64,8 @@ def _trunks(section: str, found: Reading, line: str, job: Job) -> Reading:
     if len(sizes) == 1 and count_known is not None and count_known >= 2:
         return Accepted({**sizes[0], "count": int(count_known)})
     beside = count_known == len(sizes) or (count_known is None and not _CHANGES.search(line))
-    if len(sizes) > 1 and beside:
+    of_another = section == "return.drops" and re.search(r"\btrunk", line) is not None
+    if len(sizes) > 1 and beside and not of_another:
         rows: list[Value] = [*sizes]
         return Accepted({"ducts": rows})
     return found

@@ -53,6 +53,7 @@ def test_a_count_told_wrong_before_is_put_right():
         ("13 but 2 are shut", 13),
         ("14, two in the basement closed", 14),
         ("8 up 6 down", 14),
+        ("11 and one in the garage", 12),
         ("12 not counting the returns", 12),
     ],
 )
@@ -73,6 +74,7 @@ def test_registers_are_counted_among_other_numbers(line, count):
         ("ten six inch, no wait they're five inch", [(10, 5)]),
         ("twelve, no eleven, one's capped off, all 6 inch metal", [(11, 6)]),
         ("eleven 6 inch less one that's blocked", [(10, 6)]),
+        ("13 six inch minus the capped one", [(12, 6)]),
         ("ten 6 inch round, two of em crushed", [(10, 6)]),
         ("six, 8 inch", [(6, 8)]),
         ("let me count... 11, all 6", [(11, 6)]),
