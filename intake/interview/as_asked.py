@@ -58,7 +58,8 @@ def count_or_inches(question: Question, found: Accepted, line: str) -> AskBack |
 
 _SAME: Final = re.compile(
     r"\b(?:same (?:size )?(?:all (?:the way|along)|throughout|the whole way|to the end)"
-    r"|(?:doesn'?t|does not|don'?t|never|won'?t) (?:change|get (?:any )?smaller|reduce|step down)"
+    r"|(?:doesn'?t|does not|don'?t|never|won'?t)"
+    r" (?:changes?|gets? (?:any )?smaller|reduces?|steps? down|shrinks?)"
     r"|(?:changes|reduces) nowhere|no changes?|stays (?:the same|one size|full size|that size)"
     r"|one size|all one|full size|straight through)\b"
 )

@@ -6,9 +6,17 @@ from dataclasses import dataclass
 from typing import Final
 
 from intake.interview.called import begins_with_name, without_lead
+from intake.interview.clause_words import (
+    bare_clause,
+    name_alone,
+    of_no_question,
+    predicate,
+    same_size,
+    whose,
+)
 from intake.interview.commands import corrected
-from intake.interview.elsewhere import elsewhere, named_first
-from intake.interview.listening import Nothing, Same, listen
+from intake.interview.elsewhere import denied, elsewhere, named_first
+from intake.interview.listening import Heard, Nothing, Same, listen
 from intake.interview.own_words import TOOLS
 from intake.interview.planner import bank_of, question_of
 from intake.interview.question import Question
@@ -34,16 +42,25 @@ class Clause:
     """A part of a line that answers another question than the open one.
 
     Attributes:
-        question: The question that it names.
+        question: The question that it names; None if it is plainly of another thing, but of which
+            can't be told.
         found: What it answers; None if it speaks of one of several ("the second trunk").
         text: Its words.
         corrects: Whether it puts right what was said before.
     """
 
-    question: Question
-    found: Accepted | None
+    question: Question | None
+    found: Accepted | Nothing | None
     text: str
     corrects: bool = False
+
+
+@dataclass(slots=True)
+class _Part:
+    """The words of a line that are of one question; of none that is known where it is None."""
+
+    question: Question | None
+    text: str
 
 
 def clauses(talk: Talk, question: Question, line: str) -> tuple[str, list[Clause]] | None:
@@ -54,32 +71,16 @@ def clauses(talk: Talk, question: Question, line: str) -> tuple[str, list[Clause
     """
     if question.field in _PASTED or question.field == "text":
         return None
-    own = ""
-    groups: list[tuple[Question, str]] = []
-    pieces = _pieces(line)
-    for k, (mark, piece) in enumerate(pieces):
-        following = pieces[k + 1][1] if k + 1 < len(pieces) else ""
-        valued = re.search(r"\d", piece) or _VALUE_NEXT.match(following)
-        bare = _ONE_OF_SEVERAL.sub("", without_lead(piece)) if valued else ""
-        named = (named_first(talk, bare) or begins_with_name(talk, bare)) if valued else None
-        named = named or _comes_next(talk, question, piece)
-        if groups and named is groups[-1][0]:
-            groups[-1] = (named, groups[-1][1] + mark + piece)
-        elif named is not None and named.key != question.key:
-            groups.append((named, piece))
-        elif groups:
-            groups[-1] = (groups[-1][0], groups[-1][1] + mark + piece)
-        else:
-            own += mark + piece
-    if not groups or not own.strip():
+    own, parts = _parts(talk, question, line)
+    if not parts or not own.strip():
         return None
+    rest = without_its_end(own)
     found: list[Clause] = []
-    for named, text in groups:
-        clause = _clause(talk, named, text.strip())
+    for part in parts:
+        clause = _answered(talk, question, part, rest)
         if clause is None:
             return None
         found.append(clause)
-    rest = without_its_end(own)
     heard = listen(question, rest, talk.state.job)
     answers = isinstance(heard, Accepted | Same | Nothing)
     if not answers and elsewhere(talk, question, rest) is None:
@@ -87,21 +88,79 @@ def clauses(talk: Talk, question: Question, line: str) -> tuple[str, list[Clause
     return normalise(rest), found
 
 
-def _clause(talk: Talk, named: Question, text: str) -> Clause | None:
-    """What a clause says of the question that it names: an answer, or a better one."""
-    if _ONE_OF_SEVERAL.match(without_lead(text)):
-        return Clause(named, None, text)
+def _parts(talk: Talk, question: Question, line: str) -> tuple[str, list[_Part]]:
+    """The open question's own words, and those of each other question in their order."""
+    own = waiting = ""
+    parts: list[_Part] = []
+    pieces = _pieces(line)
+    for k, (mark, piece) in enumerate(pieces):
+        said = normalise(piece)
+        following = pieces[k + 1][1] if k + 1 < len(pieces) else ""
+        if following and name_alone(said) and named_first(talk, bare_clause(said)) is not None:
+            waiting = f"{waiting}{mark}{piece}"  # "and trunks, both are 18x8"
+            continue
+        piece = f"{waiting} {piece}".strip() if waiting else piece
+        waiting = ""
+        valued = _VALUE_NEXT.match(following) is not None
+        other, named = _named(talk, question, piece, valued=valued)
+        if other and parts and named is not None and named is parts[-1].question:
+            parts[-1].text += mark + piece
+        elif other:
+            parts.append(_Part(named, piece))
+        elif parts and named is None:
+            parts[-1].text += mark + piece
+        else:
+            own += mark + piece
+    return own, parts
+
+
+def _named(
+    talk: Talk, question: Question, piece: str, *, valued: bool
+) -> tuple[bool, Question | None]:
+    """Whether a piece is of another question than the open one, and of which."""
+    said = bare_clause(normalise(piece))
+    if of_no_question(question, said):
+        return True, None
+    alias = whose(question, said)
+    named: Question | None
+    if alias:
+        named = question_of(alias)
+    elif re.search(r"\d", said) or valued:
+        bare = _ONE_OF_SEVERAL.sub("", without_lead(piece))
+        named = named_first(talk, said) or named_first(talk, bare) or begins_with_name(talk, bare)
+    elif predicate(said) or same_size(said):
+        named = named_first(talk, said)
+    else:
+        named = denied(talk, question, said)
+    named = named or _comes_next(talk, question, piece)
+    if named is None or named not in (*bank_of(talk.state.voice), question):
+        return False, None
+    return named.key != question.key, named
+
+
+def _answered(talk: Talk, question: Question, part: _Part, own: str) -> Clause | None:
+    """What the words of another question answer there, or put right; None if they don't."""
+    named, words = part.question, part.text.strip()
+    if named is None:
+        return Clause(None, Accepted({}), words)
+    text = bare_clause(normalise(words))
+    if _ONE_OF_SEVERAL.match(text) or _ONE_OF_SEVERAL.match(without_lead(words)):
+        return Clause(named, None, words)
+    absent = denied(talk, question, text)
+    if absent is not None:
+        return Clause(absent, Nothing(), words)
+    text = own if same_size(text) else text
     known = talk.state.answer_to(named.key) is not None
-    heard = listen(named, text, talk.state.job)
-    if isinstance(heard, Accepted):
-        return Clause(named, heard, text, corrects=known)
-    bank = bank_of(talk.state.voice) if named.section else ()
-    for other in bank:
-        alike = other.section.startswith(named.section) and other is not named
-        if alike and not other.choices:
-            heard = listen(other, text, talk.state.job)
-            if isinstance(heard, Accepted):
-                return Clause(other, heard, text, corrects=known)
+    for home in _homes(talk, named, text):
+        for said in dict.fromkeys((text, words, _without_topic(home, text))):
+            heard: Heard = listen(home, said, talk.state.job)
+            if isinstance(heard, Accepted) or (isinstance(heard, Nothing) and home.none):
+                return Clause(home, heard, said, corrects=known)
+    return _better(talk, named, words)
+
+
+def _better(talk: Talk, named: Question, text: str) -> Clause | None:
+    """A clause that corrects part of what its question was answered ("16 not 15")."""
     earlier = talk.state.answer_to(named.key)
     last = Previous(named.field, earlier.text) if earlier is not None else None
     command = listen(named, text, talk.state.job, last)
@@ -109,6 +168,32 @@ def _clause(talk: Talk, named: Question, text: str) -> Clause | None:
         return None
     better = corrected(talk, named, command, text)
     return Clause(*better, corrects=True) if better is not None else None
+
+
+def _homes(talk: Talk, named: Question, text: str) -> list[Question]:
+    """The questions that a clause about a thing may answer, the likeliest first.
+
+    A size is of the question for sizes; without a figure, what it is made of and where the tape
+    was come first.
+    """
+    bank = bank_of(talk.state.voice)
+    near = [q for q in bank if named.section and q.section.startswith(named.section)]
+    same = [q for q in near if q is not named]
+    further = [q for q in same if not q.choices]
+    if re.search(r"\d ?(?:x|by) ?\d", text):
+        first = [q for q in same if q.field == "duct" and q.section == named.section]
+        return [*(first if named.field == "count" else ()), named, *further]
+    if re.search(r"\d", text):
+        return [named, *further]
+    taped = re.search(r"\b(?:over|under|outside of|on the metal|clear)\b", text) is not None
+    order = ("measured_where", "skin") if taped else ("skin", "measured_where")
+    about = [q for field in order for q in same if q.field == field and q.section == named.section]
+    return [*about, named] if predicate(text) else [named, *about]
+
+
+def _without_topic(home: Question, text: str) -> str:
+    topics = "|".join(re.escape(topic) for topic in sorted(home.topics, key=len, reverse=True))
+    return re.sub(rf"^(?:{topics})\b(?:'s| is| are| was)? ?", "", text) if topics else text
 
 
 def without_its_end(own: str) -> str:

@@ -11,7 +11,8 @@ from intake.interview.question import Question
 from intake.interview.talk import Talk
 from intake.reading.choice_numbers import numbered
 from intake.reading.clean import normalise
-from intake.reading.result import Accepted
+from intake.reading.read import read
+from intake.reading.result import Accepted, Value
 
 __all__ = ["denied", "elsewhere", "named_by", "named_first"]
 
@@ -44,6 +45,9 @@ def elsewhere(talk: Talk, question: Question | None, text: str) -> tuple[Questio
     A thing named with what it is made of or how it was taped ("the drop is lined") answers the
     question about that.
     """
+    added = _added_opening(talk, question, text)
+    if added is not None:
+        return added
     named = named_first(talk, text)
     bank = bank_of(talk.state.voice)
     candidates = [named] if named is not None else []
@@ -75,6 +79,41 @@ def elsewhere(talk: Talk, question: Question | None, text: str) -> tuple[Questio
 _FROM_FIGURE: Final = re.compile(
     r"(?<![\w.])\.?\d.*?(?=(?:,? (?:actually|sorry|instead|please|now|though|really))*[.! ]*$)"
 )
+
+
+_FURTHER: Final = re.compile(r"\b(?:forgot|missed|add|another|one more|a second|second)\b")
+_OPENING: Final = re.compile(r"\b(?:opening|return(?! (?:trunk|drop|duct))|grill?e?)s?\b")
+_OF_OPENINGS: Final = ("openings_where", "filter_place")
+
+
+def _added_opening(
+    talk: Talk, question: Question | None, text: str
+) -> tuple[Question, Accepted] | None:
+    """A return opening told beside those that are known: "forgot one opening: 12x6"."""
+    line = normalise(text)
+    home = question_of("openings")
+    known = talk.state.job.length("return.grilles") or 0
+    of_these = question is not None and question.key in _OF_OPENINGS
+    if home is None or not known or (question is not None and question.key == home.key):
+        return None
+    if not _FURTHER.search(line) or not (of_these or _OPENING.search(line)):
+        return None
+    size = _ONE_SIZE.findall(line)
+    found = read("grille", size[0]) if len(size) == 1 else None
+    if not isinstance(found, Accepted):
+        return None
+    rows: list[Value] = []
+    for entry in talk.state.job.entries("return.grilles"):
+        sides = (talk.state.job.number(f"{entry}.{n}") for n in ("width_in", "height_in", "count"))
+        wide, tall, count = sides
+        if wide is None or tall is None:
+            return None
+        rows.append({"width_in": wide, "height_in": tall, "count": int(count or 1)})
+    rows.append({**found.values, "count": 1})
+    return home, Accepted({"grilles": rows})
+
+
+_ONE_SIZE: Final = re.compile(r"\d+(?:\.\d+)? ?(?:x|by) ?\d+(?:\.\d+)?")
 
 
 def _known(talk: Talk, question: Question) -> bool:
@@ -110,6 +149,8 @@ def _shaped(text: str) -> tuple[str, ...]:
 def named_first(talk: Talk, text: str) -> Question | None:
     """The question whose topic a line begins with; the longest topic wins."""
     line = without_lead(text)
+    if _NARROWS.match(line):
+        return None  # it says what the duct becomes there
     best: tuple[int, Question] | None = None
     for question in bank_of(talk.state.voice):
         for topic in question.topics:
@@ -118,22 +159,40 @@ def named_first(talk: Talk, text: str) -> Question | None:
     return best[1] if best else None
 
 
+_NARROWS: Final = re.compile(
+    r"filter(?: \w+)? (?:chokes?|necks?|pinches|squeezes|narrows|reduces|takes|brings|cuts)\b"
+)
+
 _DENIES: Final = re.compile(
-    r"(?:(?:and|also|oh|but),? )*(?:there(?:'?s| is| are)? |it has |we have |i (?:see|have) |has )?"
+    r"(?:(?:and|also|oh|but|nope|nah|actually|wait),? )*(?:there(?:'?s| is| are)? "
+    r"|it has |we have |i (?:see|have) |has )?"
     r"(?:no|not an?|isn'?t an?|aren'?t any|not any) (?P<thing>[a-z ]+?)"
     r"(?: (?:here|there|at all|in this house|on this one|though|either))*[.! ]*"
 )
 
 
+_FORGET: Final = re.compile(
+    r"(?:oh,? |and |actually,? )*(?:forget|scratch|ignore|lose) (?:the |that )?"
+    r"(?P<thing>[a-z ]+?)[,;.]+"
+    r" ?(?:and )?(?:there (?:isn'?t|ain'?t|is no)(?: one| any|ne)?|there'?s none"
+    r"|it doesn'?t exist)\b.*"
+)
+
+
 def denied(talk: Talk, question: Question, text: str) -> Question | None:
     """The other question whose thing a line says there is none of ("there's no return trunk")."""
-    match = _DENIES.fullmatch(without_lead(text.replace("’", "'")))
+    line = text.replace("’", "'")
+    match = _FORGET.fullmatch(line.lower().strip()) or _DENIES.fullmatch(without_lead(line))
     if match is None:
         return None
+    if question.key == "return_trunk" and match["thing"] in ("trunk", "trunks"):
+        return None  # the trunk that is asked about
     bank = bank_of(talk.state.voice)
     named = next((other for other in bank if match["thing"] in other.topics), None)
     if named is None:
         return None
+    if question.section and question.section == named.section and question.key != named.key:
+        return named if named.none else None  # "actually there is no drop" at what it is made of
     for other in (named, *bank):  # "no trunk" names its size, and answers how many there are
         alike = other is named or bool(other.section and other.section == named.section)
         if alike and other.none and other.key != question.key:

@@ -17,7 +17,7 @@ from intake.interview.danger_answers import (
 from intake.interview.elsewhere import denied, elsewhere, named_by
 from intake.interview.events import AskedBack, Reopened, Unsaid, WentOn, kept_readings
 from intake.interview.like_corrections import plain_answer
-from intake.interview.listening import Heard, Nothing, Same, listen, picked, plain_choices
+from intake.interview.listening import Heard, Nothing, Same, listen, plain_choices
 from intake.interview.misreading import (
     MISREADS_BEFORE_CHOICES,
     MISREADS_BEFORE_SKIP,
@@ -27,6 +27,7 @@ from intake.interview.misreading import (
 from intake.interview.own_reading import OWN_FIELDS
 from intake.interview.phone_answers import as_the_callers
 from intake.interview.phone_clauses import phone_clauses
+from intake.interview.picking import picked
 from intake.interview.placing import (
     CONFIRMS,
     ELSEWHERE,
@@ -102,7 +103,8 @@ def heard(talk: Talk, line: str) -> list[Say]:
 
 
 _MEANS_WHAT: Final = re.compile(
-    r"(?:huh|sorry|wait|um|so)?[,? ]*(?:what(?:'?s| do| does| is)? .{0,40}\bmean(?:s|t)?\b|wdym\b)"
+    r"(?:huh|sorry|wait|um|so)?[,? ]*(?:what(?:'?s| do| does| is)? .{0,40}\bmean(?:s|t)?\b|wdym\b"
+    r"|what(?:'?s| does| do)? .{0,30}\blooks? like\b|what(?:'?s| is) an? [a-z]+(?: [a-z]+)?\??$)"
 )
 
 _LEAVES: Final = re.compile(r"(?:please )?(?:quit|exit|bye|good ?bye)(?: now| please)?[.! ]*")
@@ -190,6 +192,13 @@ def _in_one_breath(talk: Talk, parts: tuple[str, list[Clause]]) -> list[Say]:
     last = same or (open_yet and talk.state.voice is Voice.DISPATCHER)
     says: list[Say] = _answer(talk, own) if own and not last else []
     for clause in others:
+        if clause.question is None:
+            told = f"I heard “{clause.text}” too, but not of what; say it when I ask."
+            says.append(say(Manner.NOTE, told))
+            continue
+        if isinstance(clause.found, Nothing):
+            says += take_nothing(talk, clause.question, clause.text, volunteered=True)
+            continue
         if clause.found is None:
             talk.happened(Reopened(question=clause.question.key))
             label = clause.question.label[0].lower() + clause.question.label[1:]
@@ -216,7 +225,7 @@ def _own_answer(question: Question, found: Heard) -> bool:
 def _names_another(talk: Talk, question: Question, line: str) -> bool:
     """Whether the line opens with another question's topic ("return drop is 14x20")."""
     named = elsewhere(talk, None, line)
-    own = any(line.lower().lstrip("the ").startswith(topic) for topic in question.topics)
+    own = any(line.lower().removeprefix("the ").startswith(topic) for topic in question.topics)
     return named is not None and named[0].key != question.key and not own
 
 

@@ -11,14 +11,18 @@ from typing import Final
 
 from engine.job.facts import fact_for
 from engine.job.job import Job
+from intake.interview.absent import says_none
 from intake.interview.as_asked import as_asked, count_or_inches, stays_the_same, without_the_end
 from intake.interview.beside import strip_kw, with_asides, without_the_source
-from intake.interview.events import AskedBack
+from intake.interview.duct_lines import as_meant, told_of_ducts
+from intake.interview.liners import with_liner
 from intake.interview.misplaced import by_side, by_stage
+from intake.interview.openings import openings_told
 from intake.interview.own_reading import OWN_FIELDS, read_own
 from intake.interview.phone_answers import by_phone
 from intake.interview.question import Question
 from intake.interview.several import bare_metal, several_ducts, several_filters
+from intake.interview.steps import air_left, full_size_told
 from intake.interview.told_otherwise import declines, one_zone, warm_enough
 from intake.reading.clean import LONGEST_ANSWER, normalise
 from intake.reading.manner import sureness
@@ -32,11 +36,11 @@ from intake.reading.result import (
     Reading,
     Rejected,
     Unknown,
-    Value,
-    Values,
 )
+from intake.reading.second_thought import takes_back
+from intake.reading.small_counts import COUNT
 
-__all__ = ["Nothing", "Same", "listen", "picked", "plain_choices"]
+__all__ = ["Nothing", "Same", "listen", "plain_choices"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -96,6 +100,16 @@ _NO_TRUNK: Final = re.compile(
     r"|\b(?:octopus|spider)\b|\b(?:flex\w*|runs?|branch\w*|everything|all)"
     r" (?:\w+ )?(?:(?:right|straight|directly) )?(?:off|out of|from) (?:the |a |of the )*"
     r"(?:plenum|box)\b"
+    r"|\b(?:box|plenum) with (?:\w+ )*?(?:runs|flex\w*|branches|ducts) (?:coming "
+    r"|going )?(?:off|out)\b"
+)
+_NO_OPENINGS: Final = re.compile(
+    r"(?:there (?:aren'?t|are not|are no|is no|isn'?t) ?(?:any|none|one)?|none|no)"
+    r"(?: (?:at all|anywhere|(?:return )?(?:openings?|grill?e?s?|returns?)))*[.! ]*"
+)
+_A_TRUNK: Final = re.compile(
+    rf"(?:^|\b(?:is|has|have|got|just|only) )(?:{COUNT}|an?) (?:(?:big|main|supply|large"
+    rf"|small|short) )*trunks?\b"
 )
 _UNKNOWN: Final = re.compile(
     r"(?:sorry,? |um+,? |well,? |i |i'?ve |i have |got |really |just |honestly )*"
@@ -129,27 +143,6 @@ _MEASURED: Final = frozenset(
 )
 """Fields of figures, where a bare no says that the person hasn't got it."""
 
-_NUMBERED: Final = re.compile(
-    r"(?:option |number |no\.? |#|the )?([1-9])(?:st|nd|rd|th)?(?: one)?[).]?"
-)
-_ORDINAL: Final = re.compile(
-    r"(?:the )?(first|second|third|fourth|last|former|latter)(?: one)?[.! ]*"
-)
-_ORDINALS: Final = {
-    "first": 0,
-    "former": 0,
-    "second": 1,
-    "third": 2,
-    "fourth": 3,
-    "last": -1,
-    "latter": -1,
-}
-_YES: Final = re.compile(
-    r"(?:yes|yep|yup|yeah|y|right|correct|that'?s (?:it|right)|exactly|sure|ok|okay)[.! ]*"
-)
-
-_ASKS_FOR_THE_FIRST: Final = ("Is that ", "Does this unit serve both")
-"""Openings of a question that a yes answers with the first of the readings, such as the sum."""
 
 _BOUNDED: Final = frozenset(
     [
@@ -185,10 +178,13 @@ def listen(question: Question, text: str, job: Job, previous: Previous | None = 
     if question.key == "strip_cfm" and isinstance(found, AskBack | Rejected):
         kilowatts = strip_kw(line)
         found = found if kilowatts is None else Accepted({"kw": kilowatts}, sureness(line))
-    return with_asides(question, found, line) if isinstance(found, Accepted) else found
+    if not isinstance(found, Accepted):
+        return found
+    return with_asides(question, with_liner(question, found, line), line)
 
 
 def _listen(question: Question, text: str, job: Job, previous: Previous | None) -> Heard:
+    text = as_meant(question, text)
     line = normalise(text)
     if _UNKNOWN.fullmatch(line):
         return Unknown("You can't say.")
@@ -200,9 +196,18 @@ def _listen(question: Question, text: str, job: Job, previous: Previous | None) 
         return Unknown("You don't have it.")
     if question.none == "zero" and _NONE_AND_WHY.fullmatch(line):
         return Nothing()
-    if question.key == "step_down" and stays_the_same(line, job):
+    if question.key == "step_down" and (stays_the_same(line, job) or full_size_told(line, job)):
         return Nothing()
-    if question.key == "trunk_count" and _NO_TRUNK.search(line):
+    if says_none(question, line):
+        return Nothing()
+    if question.section == "return.grilles" and _NO_OPENINGS.fullmatch(line):
+        return AskBack(
+            "No return opening anywhere? Then what lets the air back to the unit: a louvered door,"
+            " an open closet? Its size, width by height.",
+            (),
+            AskKind.MISSING_PART,
+        )
+    if question.key == "trunk_count" and _NO_TRUNK.search(line) and not _A_TRUNK.search(line):
         return Nothing()
     if question.key == "trunk_count" and _TWO_WAYS.fullmatch(line):
         return Accepted({"count": 2}, sureness(line))
@@ -214,6 +219,9 @@ def _listen(question: Question, text: str, job: Job, previous: Previous | None) 
     exact = _exact_choice(question, line)
     if exact is not None:
         return exact
+    ducts = told_of_ducts(question, line, job)
+    if ducts is not None:
+        return ducts
     if question.field in OWN_FIELDS:
         return _own(question, text, previous)
     if question.field == "yes_no" and declines(line):
@@ -224,6 +232,8 @@ def _listen(question: Question, text: str, job: Job, previous: Previous | None) 
         return Accepted({"yes": warm}, sureness(line))
     if question.key == "zoned" and one_zone(line):
         return Accepted({"yes": False}, sureness(line))
+    if question.field in ("duct", "grille") and takes_back(line):
+        previous = None  # what is taken back stands in this line
     text, line = without_the_end(question, text, line)
     text, line = without_the_source(question, text, line)
     at = (
@@ -233,6 +243,10 @@ def _listen(question: Question, text: str, job: Job, previous: Previous | None) 
     )
     if at is not None:
         return at
+    if question.section == "return.grilles" and question.field == "grille":
+        openings = openings_told(line)
+        if openings is not None:
+            return openings
     low, high = _bounds(question)
     found = read(
         question.field,
@@ -257,6 +271,8 @@ def _listen(question: Question, text: str, job: Job, previous: Previous | None) 
         return Rejected(f"I can't read that as an answer. {_wanted(question)}")
     if isinstance(found, Accepted) and question.field == "duct":
         found = count_or_inches(question, found, line) or bare_metal(found, line)
+    if question.key == "step_share":
+        return air_left(found, line)
     return several_ducts(question, found, line, job) if question.field == "duct" else found
 
 
@@ -356,43 +372,3 @@ def _drop_at(question: Question, line: str) -> Accepted | None:
     if isinstance(drop, Accepted) and isinstance(at, Accepted) and "inwc" in drop.values:
         return Accepted({**drop.values, **at.values}, sureness(line))
     return None
-
-
-def picked(open_ask: AskedBack, fresh: Heard, text: str) -> Values | None:
-    """The reading that a person picks of those offered, or None.
-
-    A number that is itself one of the values offered means that value; otherwise "1" and "the
-    first" pick by place, and "yes" picks the only one.
-    """
-    readings: tuple[Mapping[str, Value], ...] = tuple(open_ask.readings)  # type: ignore[arg-type]
-    if not readings:
-        return None
-    line = normalise(text)
-    if isinstance(fresh, Accepted):
-        same = [values for values in readings if _agrees(values, fresh.values)]
-        if len(same) == 1:
-            return {**same[0], **fresh.values}
-    if _YES.fullmatch(line):
-        sum_first = open_ask.why.startswith(_ASKS_FOR_THE_FIRST)
-        return readings[0] if len(readings) == 1 or sum_first else None
-    numbered, ordinal = _NUMBERED.fullmatch(line), _ORDINAL.fullmatch(line)
-    if numbered:
-        place = int(numbered[1]) - 1
-    elif ordinal:
-        place = _ORDINALS[ordinal[1]]
-    else:
-        return None
-    if place >= len(readings):
-        return None
-    return readings[place]
-
-
-def _agrees(offered: Values, said: Values) -> bool:
-    shared = [name for name in said if name in offered]
-    return bool(shared) and all(_alike(offered[name], said[name]) for name in shared)
-
-
-def _alike(one: Value, two: Value) -> bool:
-    if isinstance(one, int | float) and isinstance(two, int | float):
-        return abs(float(one) - float(two)) <= 0.005 * max(abs(float(one)), 1e-9)
-    return one == two

@@ -53,7 +53,7 @@ def list_facts(question: Question, reading: Accepted, knowing: Knowing, job: Job
 def _size(key: str, values: Values, knowing: Knowing) -> dict[str, Belief]:
     return {
         f"{key}.{name}": belief_of(f"{key}.{name}", values[name], knowing)
-        for name in (*_SIZES, "material", "length_ft")
+        for name in (*_SIZES, "material", "liner_in", "length_ft")
         if name in values and values[name] != "unknown"
     }
 
@@ -80,7 +80,8 @@ def _alone_again(section: str, job: Job) -> tuple[tuple[str, ...], dict[str, Bel
 
 def _where(key: str, reading: Accepted, values: Values, job: Job) -> dict[str, Belief]:
     material = values.get("material") or job.word(f"{key}.material")
-    said = measured_where(reading.place, str(material) if material else None)
+    place = str(values["place"]) if "place" in values else reading.place
+    said = measured_where(place, str(material) if material else None)
     if said is None:
         return {}
     return {f"{key}.measured_where": Known(said, How.MEASURED)}
@@ -192,20 +193,30 @@ def _step(question: Question, reading: Accepted, knowing: Knowing, job: Job) -> 
         of_trunk = job.stated(f"supply.trunks.0.{name}")
         if of_trunk is not None:
             beliefs.setdefault(f"{key}.{name}", of_trunk)
+    if isinstance(values.get("count"), int):
+        beliefs[f"{key}.count"] = belief_of(f"{key}.count", values["count"], knowing)
     beliefs[f"{key}.from"] = Known("supply.trunks.0", How.MEASURED)
     return Facts(beliefs, {}, _resized(key, values), (_STEP_SETTLED,))
 
 
 def _step_share(question: Question, reading: Accepted, knowing: Knowing, job: Job) -> Facts:
-    key = f"supply.trunks.{_step_index(job)}.share_fraction"
+    entry = f"supply.trunks.{_step_index(job)}"
+    key = f"{entry}.share_fraction"
     values = reading.values
+    part = _part_of_trunks(entry, job) / 100.0
     low, high = values.get("percent_low"), values.get("percent_high")
     if isinstance(low, int | float) and isinstance(high, int | float):
-        return Facts({key: range_of(key, low / 100.0, high / 100.0, knowing)})
+        return Facts({key: range_of(key, low * part, high * part, knowing)})
     percent = values.get("percent")
     if not isinstance(percent, int | float):
         return NO_FACTS
-    return Facts({key: Known(percent / 100.0, how_known(key, knowing), knowing.hedged)})
+    return Facts({key: Known(percent * part, how_known(key, knowing), knowing.hedged)})
+
+
+def _part_of_trunks(entry: str, job: Job) -> float:
+    """The part of equal trunks that step down: one of two is half of their air."""
+    smaller, trunks = job.number(f"{entry}.count"), job.number("supply.trunks.0.count")
+    return smaller / trunks if smaller and trunks and smaller < trunks else 1.0
 
 
 def _entries(values: Values, name: str) -> list[Mapping[str, Value]]:

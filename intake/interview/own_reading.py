@@ -13,15 +13,14 @@ from intake.interview.denials import affirmed, denied
 from intake.interview.own_words import (
     KINDS,
     PARTS,
-    SKINS,
     STAGES,
     STATES,
-    TAPED,
     TOOLS,
     whole_words,
 )
 from intake.interview.phone_reading import read_change
 from intake.interview.phone_trouble import read_trouble
+from intake.interview.skins import read_measured_where, read_skin
 from intake.reading.clean import normalise
 from intake.reading.manner import cant_say
 from intake.reading.result import (
@@ -222,54 +221,6 @@ def _tools(text: str, choices: tuple[str, ...]) -> Reading | None:
     return Accepted({"has": states, "lacks": without})
 
 
-_UNLINED: Final = re.compile(
-    r"\b(?:un-?lined|not lined|no lin\w+|no insulation|nothing (?:in|out)side)\b"
-)
-
-
-def _skin(text: str, choices: tuple[str, ...]) -> Reading | None:
-    if _UNLINED.search(text) and not re.search(r"\bwrap", text):
-        return Accepted({"material": "galvanized"}, place="bare")
-    found = [row for row in SKINS if affirmed(row[3], text)]
-    if not found:
-        return None
-    if len(found) > 1 and found[-1][0] == "bare":
-        found = found[:-1]
-    names = [row[0] for row in found]
-    if names in (["lined", "wrapped"],) and re.search(r"\bboth\b|\band\b", text):
-        return Accepted({"material": "lined_metal"}, place="over wrap")
-    if len(found) > 1:
-        said = " or ".join(name.replace("_", " ") for name in names)
-        return AskBack(
-            f"Which one: {said}?",
-            tuple({"material": row[1], "skin": row[0]} for row in found),
-            AskKind.TWO_READINGS,
-        )
-    return Accepted({"material": found[0][1]}, place=found[0][2])
-
-
-_UNWRAPPED: Final = re.compile(
-    r"\b(?:not|no|without|isn'?t|ain'?t)(?: any)? (?:wrap\w*|insulation|blanket)\b|\bunwrapped\b"
-)
-"""Nothing lies over the metal, so that the tape was on it."""
-
-
-def _measured_where(text: str, choices: tuple[str, ...]) -> Reading | None:
-    rows = TAPED.get(choices[0] if choices else "", ())
-    found = [place for place, pattern in rows if affirmed(pattern, text)]
-    if not found and any(place == "over wrap" for place, _ in rows) and _UNWRAPPED.search(text):
-        return Accepted({}, place="outside")
-    if not found:
-        return None
-    if len(found) > 1 and not (found[0] == "over wrap" and found[1:] == ["outside"]):
-        return AskBack(
-            f"Which one: {' or '.join(found)}?",
-            tuple({"place": place} for place in found),
-            AskKind.TWO_READINGS,
-        )
-    return Accepted({}, place=found[0])
-
-
 _THICKEST_IN: Final = 6.5
 """Filters are at most 6 in. deep, liner and board at most 2."""
 
@@ -329,8 +280,8 @@ _Reader = Callable[[str, tuple[str, ...]], Reading | None]
 _READERS: Final[Mapping[str, _Reader]] = {
     "equipment": _equipment,
     "tools": _tools,
-    "skin": _skin,
-    "measured_where": _measured_where,
+    "skin": read_skin,
+    "measured_where": read_measured_where,
     "thickness": _thickness,
     "conditions": _conditions,
     "change": read_change,

@@ -95,10 +95,18 @@ TAPED: Final[Mapping[str, Table]] = {
         ("outside", whole_words(r"outside|outer|out|metal|board|bare|external\w*")),
     ),
     "hole": (
-        ("slots", whole_words(r"slot\w*|holes?|openings?|inside|throat|neck|louver\w*")),
+        (
+            "slots",
+            whole_words(
+                r"slot\w*|holes?|openings?|inside|throat|neck|louver\w*|fin(?:s|ned)?|blades?|core"
+            ),
+        ),
         (
             "frame",
-            whole_words(r"frames?|edges?|faces?|outside|outer|whole|overall|flange|trim"),
+            whole_words(
+                r"frames?|edges?|faces?|outside|outer|whole|overall|flange|trim|entire",
+                r"total(?: size)?",
+            ),
         ),
     ),
     "core": (

@@ -7,6 +7,7 @@ from typing import Final
 from engine.job.job import Job
 from intake.interview.bays import bay_size, bays_told
 from intake.interview.question import Question
+from intake.interview.skins import under_the_wrap
 from intake.reading.manner import sureness
 from intake.reading.read import read
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value
@@ -37,7 +38,7 @@ def several_ducts(question: Question, found: Reading, line: str, job: Job) -> Re
 
 
 _COUNT_FIRST: Final = re.compile(
-    r"(?:just |only |there(?:'?s| is| are) )?(?P<count>one|two|three|four|both|single|[1-4])"
+    r"(?:just |only |the |there(?:'?s| is| are) )*(?P<count>one|two|three|four|both|single|[1-4])"
     r"(?: trunks?| of them| mains?)?[ ,:;.-]+(?P<rest>.*\d.*)"
 )
 _BOTH: Final = re.compile(r"\bboth\b(?! (?:ways?|sides?|dimensions?|inches|numbers?|ends)\b)")
@@ -63,7 +64,8 @@ def _trunks(section: str, found: Reading, line: str, job: Job) -> Reading:
     if len(sizes) == 1 and count_known is not None and count_known >= 2:
         return Accepted({**sizes[0], "count": int(count_known)})
     beside = count_known == len(sizes) or (count_known is None and not _CHANGES.search(line))
-    if len(sizes) > 1 and beside:
+    of_another = section == "return.drops" and re.search(r"\btrunk", line) is not None
+    if len(sizes) > 1 and beside and not of_another:
         rows: list[Value] = [*sizes]
         return Accepted({"ducts": rows})
     return found
@@ -74,6 +76,8 @@ _WRAPPED: Final = re.compile(r"\b(?:(?:not|un) ?)?w?rap(?:ped)?\b")
 
 def bare_metal(found: Accepted, line: str) -> Accepted:
     """Bare or wrapped said with a size is sheet metal."""
+    if under_the_wrap(line) and "shape" in found.values:
+        return replace(found, values={"material": "galvanized", **found.values}, place="bare")
     wrapped = _WRAPPED.search(line)
     if found.place != "bare" and (wrapped is None or wrapped[0].startswith(("not", "un"))):
         return found

@@ -159,6 +159,7 @@ def _volunteered(
         facts = facts_from_answers(home, found, knowing(talk, reading.sure), talk.state.job)
         if not facts.empty:
             gathered.add(facts)
+            gathered.settles += [] if home.facts else [home.key]
             taken.append(f"{home.label.lower()} {told(facts.beliefs, facts.lengths)}")
     return taken, unplaced
 
@@ -262,6 +263,10 @@ _TOOLS: Final = (
 _NO_TOOL: Final = re.compile(
     r"\b(?:no|not|don'?t|haven'?t|without|forgot|left|broke\w*|dead|lost|out|need|didn'?t)\b"
 )
+_TAPED: Final = re.compile(
+    r"\b(?:didn'?t|did not|haven'?t|couldn'?t|not|never)(?: \w+)? (?:tape|gauge)[a-z]*\b"
+)
+"""A tape or gauge that wasn't used there: "i didn't tape it" lacks no tape."""
 _WORDED: Final = frozenset(
     (
         *("yes_no", "choice", "equipment", "tools", "skin", "measured_where", "conditions"),
@@ -274,7 +279,7 @@ _REACHED: Final = ("attic or crawl", "trunks", "registers")
 
 def give_up(talk: Talk, question: Question, text: str) -> list[Say]:
     """The person can't say: the prior stays; a missing tool or closed place takes others along."""
-    line = text.lower().replace("’", "'")
+    line = _TAPED.sub(" ", text.lower().replace("’", "'"))
     closes = lacks = ""
     if question.place.value in _REACHED and _CANT_GET_THERE.search(line):
         closes = question.place.value

@@ -41,7 +41,7 @@ ALONG_THE_DUCTS: Final[tuple[Question, ...]] = (
         facts=("return.trunks",),
         unit="in",
         needs=_TAPE,
-        topics=("return trunk", "return duct"),
+        topics=("return trunk", "return duct", "trunk"),
         none="zero",
         label="Return trunk",
         bundle="return_trunk",
@@ -146,6 +146,9 @@ ALONG_THE_DUCTS: Final[tuple[Question, ...]] = (
         needs=_TAPE,
         topics=(
             "reduction",
+            "reductions",
+            "step down",
+            "step downs",
             "smaller trunk",
             "steps down",
             "trunk steps down",

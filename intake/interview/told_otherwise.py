@@ -35,8 +35,10 @@ def one_zone(line: str) -> bool:
     >>> one_zone("nope, one thermostat"), one_zone("one upstairs, one down")
     (True, False)
     """
-    return _ONE_ZONE.fullmatch(line) is not None
+    return (_ONE_ZONE.fullmatch(_NO_ZONES.sub("", line)) or _NO_ZONES.fullmatch(line)) is not None
 
+
+_NO_ZONES: Final = re.compile(r",? ?(?:and )?no zon(?:es?|ing)[.! ]*")
 
 _ROOM: Final = re.compile(
     r"\b(?:bed ?rooms?|bath(?: ?room)?s?|office|kitchen|living ?room|dining ?room|den|nursery|study"

@@ -16,6 +16,7 @@ __all__ = [
     "DuctParts",
     "describes_jacket",
     "feet_of",
+    "is_length",
     "is_thickness",
     "read_round_letter",
     "sorted_parts",
@@ -57,7 +58,7 @@ def sorted_parts(said: Scan) -> DuctParts:
             continue
         if item.dimension not in ("", "length"):
             continue
-        if _is_length(items, i):
+        if is_length(items, i):
             parts.lengths.append(item)
         elif _is_counted(items, i):
             parts.counts.append(item.value)
@@ -221,7 +222,8 @@ def _before_shape(items: list[Item], item: Item) -> bool:
     )
 
 
-def _is_length(items: list[Item], i: int) -> bool:
+def is_length(items: list[Item], i: int) -> bool:
+    """Whether the number at i is a length along the duct, not a side."""
     item = items[i]
     if item.unit in LENGTH_UNITS and (
         item.value >= 3 or _near_word(items, i, "long", "length", "run")

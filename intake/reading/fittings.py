@@ -1,163 +1,268 @@
-"""Lists of fittings: "3 square elbows, a boot and a top takeoff"."""
+"""Lists of fittings: "3 square elbows, a boot and a top takeoff".
+
+An elbow's shape may stand before its noun or behind it ("two 90s, square, no vanes"), and some of
+those counted may be told apart ("4 elbows, two of them square").
+"""
 
 from __future__ import annotations
 
-from functools import cache
+import re
+from dataclasses import dataclass, field
 from typing import Final
 
+from intake.reading.fitting_words import FITTING_WORDS, LOOSE, fitting_phrases, in_plain_words
 from intake.reading.lexer import Token, tokenize
 from intake.reading.numerals import fold_numbers
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Sure, Value
+from intake.reading.small_counts import COUNT, count_said
 from intake.reading.words import words
 
 __all__ = ["FITTING_WORDS", "LOOSE", "read_fittings"]
 
-FITTING_WORDS: Final[dict[str, str]] = {
-    "round_elbow_smooth": (
-        "smooth elbow|smooth round elbow|long sweep|long sweep elbow|five piece elbow"
-        "|5 piece elbow|stamped elbow|long radius round elbow|sweep"
-    ),
-    "round_elbow_adjustable": (
-        "round elbow|adjustable elbow|adjustable|four piece elbow|4 piece elbow|pipe elbow"
-        "|elbow|ell|90|90 elbow|90 degree elbow|ninety|elbo|l bow|adjustable 90|round 90|bend"
-        "|turn|90 degree turn|right angle"
-    ),
-    "round_elbow_45": "45 elbow|45 degree elbow|45|forty five|45 degree bend|half elbow|round 45",
-    "mitred_elbow": (
-        "mitered elbow|mitred elbow|mitre|miter|kinked turn|mitered 90|mitered turn|mitred turn"
-    ),
-    "radius_elbow": (
-        "radius elbow|curved elbow|curved square elbow|curved turn|radius turn|radius 90"
-        "|curved 90|rounded elbow|radiused elbow|smooth radius elbow|trunk radius elbow"
-        "|short radius elbow"
-    ),
-    "square_elbow_trunk": (
-        "square elbow|square turn|square 90|hard 90|hard turn|square trunk elbow|trunk elbow"
-        "|square corner|hard elbow|square throat elbow|square elbow no vanes"
-        "|square elbow without vanes|sharp turn|sharp 90|sharp elbow|square bend|boxy turn"
-        "|boxy elbow"
-    ),
-    "square_elbow_branch": (
-        "square branch elbow|branch square elbow|square elbow in the branch"
-        "|square elbow on the branch|stack elbow"
-    ),
-    "vaned_elbow": (
-        "vaned elbow|elbow with vanes|elbow with turning vanes|square elbow with vanes"
-        "|square elbow with turning vanes|vaned 90|vaned turn|turning vane elbow"
-        "|turn with vanes|elbow with veins"
-    ),
-    "trunk_offset": "trunk offset|offset|jog|dogleg|dog leg|s turn|s offset|kick",
-    "plenum_exit_tapered": (
-        "tapered plenum exit|tapered start|tapered takeoff from the plenum|tapered exit"
-        "|curved plenum exit|tapered plenum takeoff|radius plenum exit"
-    ),
-    "plenum_exit_square": (
-        "square plenum exit|plenum exit|square start|bullhead tee|bull head tee|bullhead"
-        "|bull head|plenum start|square exit|start of the trunk|plenum takeoff"
-    ),
-    "takeoff_45": (
-        "45 takeoff|45 degree takeoff|boot takeoff|boot shaped takeoff|angled takeoff|45 tap"
-        "|shoe tap|shoe takeoff|high efficiency takeoff|hi eff takeoff"
-    ),
-    "takeoff_conical": (
-        "conical takeoff|cone tap|cone takeoff|conical tap|flared tap|conical|bellmouth"
-        "|bell mouth|flared takeoff"
-    ),
-    "takeoff_straight": (
-        "straight takeoff|straight collar|straight tap|takeoff|take off|takeoff collar"
-        "|start collar|starting collar|spin in|side takeoff|side tap|straight collar takeoff"
-        "|collar|dovetail|saddle|tap|tee|t"
-    ),
-    "takeoff_top": (
-        "top takeoff|top tap|takeoff from the top|takeoff on top|top collar|takeoff off the top"
-    ),
-    "boot_straight": "straight boot|straight floor boot|end boot straight|straight register boot",
-    "boot_angle": (
-        "angle boot|right angle boot|stack boot|90 boot|boot|register boot|floor boot|end boot"
-        "|stackhead|stack head|elbow boot|side boot|can|90 degree boot|right angle stack boot"
-    ),
-    "ceiling_box": "ceiling box|ceiling boot|ceiling can|box in the ceiling|register box",
-    "wye": "wye|y|y branch|y fitting|pants|splitter",
-    "junction_box": (
-        "junction box|j box|distribution box|split box|triangle box|duct board box|plain box|d box"
-    ),
-    "flex_bend_easy": (
-        "easy flex bend|wide flex bend|gentle flex bend|flex bend|wide bend in flex"
-        "|gentle bend in flex|easy bend|flex turn|bend in the flex|bend in flex|gentle bend"
-        "|flex elbow"
-    ),
-    "flex_bend_tight": (
-        "tight flex bend|tight bend|tight bend in flex|tight bend in the flex|sharp flex bend"
-        "|sharp bend in flex|kinked flex|kink|flex kink|hard flex bend"
-    ),
-    "return_boot": (
-        "return boot|return box|return can|box behind the grille|box behind the return"
-        "|return grille box|return air boot"
-    ),
-    "return_drop_square": (
-        "square drop turn|square return drop|square turn into the filter"
-        "|square turn at the drop|square drop elbow|drop elbow"
-        "|square turn into the filter rack|square turn at the bottom of the drop|square drop"
-        "|return drop elbow"
-    ),
-    "return_drop_radius": (
-        "radius drop turn|curved drop turn|curved return drop|vaned drop turn"
-        "|curved turn into the filter|radius return drop|radius drop elbow|vaned drop elbow"
-        "|curved drop elbow|curved drop"
-    ),
-    "cavity_return": (
-        "panned bay|panned joist|stud bay|joist bay|cavity return|joist bay return"
-        "|panned joist return|stud bay return|wall cavity|panned return"
-    ),
-    "transition_gradual": (
-        "transition|gradual transition|reducer|reduction|step down|gradual reducer|taper"
-        "|tapered transition|square to round|increaser|gradual reduction|size change"
-    ),
-    "transition_abrupt": (
-        "abrupt transition|abrupt reducer|sudden reduction|abrupt reduction|abrupt change"
-        "|sudden change|step reduction|hard reduction|blunt reducer|sudden reducer"
-    ),
+_COUNTS: Final = {"couple": 2, "pair": 2, "another": 1, "single": 1, "both": 2}
+_MOST: Final = 25
+
+_SHAPES: Final = {
+    "vaned": "vaned_elbow",
+    "unvaned": "square_elbow_trunk",
+    "square": "square_elbow_trunk",
+    "squared": "square_elbow_trunk",
+    "hard": "square_elbow_trunk",
+    "sharp": "square_elbow_trunk",
+    "boxy": "square_elbow_trunk",
+    "radius": "radius_elbow",
+    "radiused": "radius_elbow",
+    "curved": "radius_elbow",
+    "smooth": "round_elbow_smooth",
+    "round": "round_elbow_adjustable",
+    "adjustable": "round_elbow_adjustable",
+    "mitered": "mitred_elbow",
+    "mitred": "mitred_elbow",
 }
-"""The engine's name of each fitting, and what people call it."""
+"""Shapes of elbows, told behind their noun or without it."""
 
-LOOSE: Final = frozenset(
-    [
-        "elbow",
-        "ell",
-        "90",
-        "ninety",
-        "bend",
-        "turn",
-        "boot",
-        "takeoff",
-        "take off",
-        "tap",
-        "tee",
-        "t",
-        "can",
-        "collar",
-    ]
-)
-"""Words that don't say which kind: read as the commonest, and marked as unsure."""
+_ALONE: Final = words("vaned radius radiused curved mitered mitred square")
+"""Shapes that mean an elbow where no noun was told at all."""
 
-_FILLER: Final = words(
+_VANES: Final = words("vaned unvaned")
+_FAMILIES: Final = ("takeoff", "elbow", "boot")
+
+
+@dataclass(slots=True)
+class _Named:
+    """Fittings of one kind, as they were named.
+
+    Attributes:
+        kind: The engine's name.
+        phrase: What they were called.
+        count: How many.
+        counted: A number was said.
+        end: Place behind the phrase.
+        shapes: Some of them told apart: shape and how many.
+        of_them: Those are said to be some of these.
     """
-    and a an the then there is are i see with of on in at to plus also one run side supply return
-    both total about like maybe think count counted each into from out it off by main trunk branch
-    branches register registers furnace end near up down so that then goes going first last
-    another more degree degrees deg inch metal flex round straight ok two three
-    """
+
+    kind: str
+    phrase: str
+    count: int
+    counted: bool
+    end: int
+    shapes: list[tuple[str, int]] = field(default_factory=list)
+    of_them: bool = False
+
+    @property
+    def loose(self) -> bool:
+        """Whether the words don't say which kind it is."""
+        return self.phrase in LOOSE
+
+    @property
+    def elbow(self) -> bool:
+        """Whether a shape behind it may tell which kind it is."""
+        return (self.loose and "elbow" in self.kind) or self.kind == "square_elbow_trunk"
+
+
+def read_fittings(line: str) -> Reading | None:
+    """Read a list of fittings from normalised text; None if it names none."""
+    line = _BESIDES.sub("", line)
+    again = _COUNTED_AGAIN.fullmatch(line)
+    if again is not None:
+        first = read_fittings(again["first"])
+        rows = first.values["fittings"] if isinstance(first, Accepted) else None
+        if isinstance(first, Accepted) and isinstance(rows, list) and len(rows) == 1:
+            row = rows[0]
+            if isinstance(row, dict):
+                return Accepted(
+                    {"fittings": [{**row, "count": count_said(again["count"]) or 1}]}, first.sure
+                )
+    return _List(_words(fold_numbers(tokenize(in_plain_words(line))))).read()
+
+
+_BESIDES: Final = re.compile(
+    r"^.*?\b(?:no(?: other| more| real)? (?:fittings|elbows|bends|turns)|nothing|none)\b[^,.;]*?"
+    r"\b(?:besides|except(?: for)?|but|other than|apart from|save|just|only) "
 )
-_COUNTS: Final = {"a": 1, "an": 1, "couple": 2, "pair": 2, "another": 1, "single": 1, "both": 2}
+"""What there is none of, before what there is: "no fittings besides the boot"."""
+
+_COUNTED_AGAIN: Final = re.compile(
+    r"(?P<first>.+?)[,.]* (?:no|no,? wait|wait|make that|sorry|i mean|scratch that)[, ]+"
+    r"(?:it'?s |there'?s |there are )?"
+    rf"(?P<count>{COUNT})(?: of (?:them|em))?[.! ]*"
+)
 
 
-@cache
-def _phrases() -> dict[tuple[str, ...], tuple[str, str]]:
-    table: dict[tuple[str, ...], tuple[str, str]] = {}
-    for kind, said in FITTING_WORDS.items():
-        for phrase in said.split("|"):
-            table[tuple(phrase.split())] = (kind, phrase)
-    return table
+class _List:
+    """A list of fittings while it is read, token by token."""
+
+    def __init__(self, tokens: list[Token]) -> None:
+        self.tokens = tokens
+        self.named: list[_Named] = []
+        self.denied: list[str] = []
+        self.count: int | None = None
+        self.denies = False
+        self.of_them = False
+        self.vanes = ""
+
+    def read(self) -> Reading | None:
+        """The whole list; None if it names nothing."""
+        i = 0
+        while i < len(self.tokens):
+            after = self._phrase(i) or self._shape(i)
+            if after:
+                i = after
+                continue
+            if not self._other(self.tokens[i]):
+                return _ask()
+            i += 1
+        if self.count is not None:
+            return _ask() if self.named else None
+        if not self.named:
+            return _ask_for_others(self.denied) if self.denied else None
+        found = _counted(self.named)
+        if found is None:
+            return _ask()
+        rows: list[Value] = [{"kind": kind, "count": n} for kind, n in found.items() if n]
+        if not rows:
+            return None
+        if any(n > _MOST for n in found.values()):
+            return AskBack(
+                "So many? Please count the fittings on the two longest runs only.",
+                (),
+                AskKind.IMPLAUSIBLE,
+            )
+        loose = any(one.loose and not one.shapes for one in self.named)
+        return Accepted({"fittings": rows}, Sure.HEDGED if loose else Sure.PLAIN)
+
+    def _phrase(self, i: int) -> int:
+        """Take the fitting named at a place; the place behind it, 0 if none is named."""
+        match = _phrase_at(self.tokens, i)
+        if match is None or _counts_next(self.tokens, i, match[2]):
+            return 0
+        kind, phrase, after = match
+        last = self.named[-1] if self.named else None
+        if self.denies:
+            self.denied.append(phrase)
+        elif last is not None and last.end == i and self.count is None and _alike(last, kind):
+            if last.loose:
+                last.kind, last.phrase = kind, phrase
+            last.end = after
+        else:
+            counted = self.count is not None
+            if self.vanes and "elbow" in kind and (phrase in LOOSE or kind == "square_elbow_trunk"):
+                kind, phrase = _SHAPES[self.vanes], f"{self.vanes} elbow"
+            self.named.append(
+                _Named(kind, phrase, self.count if self.count is not None else 1, counted, after)
+            )
+        self.count, self.denies, self.of_them, self.vanes = None, False, False, ""
+        return after
+
+    def _shape(self, i: int) -> int:
+        """Take the shape of elbows told behind their noun; the place behind it, or 0."""
+        token = self.tokens[i]
+        shape = _SHAPES.get(token.text) if token.kind == "word" else None
+        if shape is None:
+            return 0
+        last = next((one for one in reversed(self.named) if one.elbow or one.shapes), None)
+        if self.count is not None:
+            if last is None:
+                last = next((o for o in reversed(self.named) if "elbow" in o.kind), None)
+            if last is not None:
+                last.shapes.append((shape, self.count))
+                last.of_them = last.of_them or self.of_them
+            elif token.text in _ALONE:
+                self.named.append(_Named(shape, f"{token.text} elbow", self.count, True, i + 1))
+            else:
+                return self._governed(i)
+            self.count, self.of_them = None, False
+            return i + 1
+        if last is None or last is not self.named[-1] or self.denies:
+            self.vanes = token.text if token.text in _VANES else self.vanes
+            return 0
+        if token.text not in _VANES and not _ends_clause(self.tokens, i + 1):
+            return 0
+        if last.loose or token.text == "vaned":
+            last.kind, last.phrase, last.end = shape, f"{token.text} elbow", i + 1
+        return i + 1
+
+    def _governed(self, i: int) -> int:
+        """ "4 straight takeoffs, 2 round": the noun of the phrase before is meant."""
+        last = self.named[-1].phrase.split() if self.named else []
+        noun = next((word for word in reversed(last) if word in _GOVERNED), None)
+        phrase = f"{self.tokens[i].text} {noun}"
+        found = fitting_phrases().get(tuple(phrase.split()))
+        if found is None or self.count is None:
+            return 0
+        self.named.append(_Named(found[0], phrase, self.count, True, i + 1))
+        self.count = None
+        return i + 1
+
+    def _other(self, token: Token) -> bool:
+        """Take a number, a word or a sign of no fitting; False if the list can't be read."""
+        if token.kind == "num":
+            if self.count is not None or not token.value.is_integer() or not 0 <= token.value <= 60:
+                return False
+            self.count = int(token.value)
+        elif token.text in ("no", "zero", "without", "not"):
+            self.denies = True
+        elif token.text in ("them", "em", "those", "these") and self.count is not None:
+            self.of_them = True
+        elif token.text in _COUNTS and self.count is None:
+            self.count = _COUNTS[token.text]
+        elif token.kind == "sym" and token.text in ",;":
+            if self.count is not None:
+                return False
+            self.denies, self.vanes = False, ""
+        return True
+
+
+_GOVERNED: Final = words("elbow turn takeoff tap boot bend offset transition reducer")
+
+
+def _alike(one: _Named, kind: str) -> bool:
+    """ "takeoff straight tap": one fitting called by two names."""
+    return any(family in one.kind and family in kind for family in _FAMILIES) and one.loose
+
+
+def _ends_clause(tokens: list[Token], i: int) -> bool:
+    """Whether a clause ends at a place, so that the word before it describes what came before."""
+    return i >= len(tokens) or tokens[i].kind == "sym" or tokens[i].text in _GOES_ON
+
+
+_GOES_ON: Final = words("and or then plus but vaned unvaned ones in on at with")
+
+
+def _counted(named: list[_Named]) -> dict[str, int] | None:
+    """How many of each kind; None if those told apart don't add up."""
+    found: dict[str, int] = {}
+    for one in named:
+        told = sum(n for _, n in one.shapes)
+        left = one.count
+        if one.shapes and (one.of_them or one.loose):
+            left = one.count - told if one.counted or one.of_them else 0
+            if left < 0 or (left and not one.of_them):
+                return None
+        for kind, n in ((one.kind, left), *one.shapes):
+            found[kind] = found.get(kind, 0) + n
+    return found
 
 
 def _singular(word: str) -> str:
@@ -183,82 +288,18 @@ def _words(tokens: list[Token]) -> list[Token]:
     return found
 
 
-def read_fittings(line: str) -> Reading | None:
-    """Read a list of fittings from normalised text; None if it names none."""
-    tokens = _words(fold_numbers(tokenize(line)))
-    found: dict[str, int] = {}
-    loose = False
-    count: int | None = None
-    denied = False
-    last = ""
-    i = 0
-    while i < len(tokens):
-        token = tokens[i]
-        match = _phrase_at(tokens, i) or (
-            _elliptic(tokens, i, last) if count is not None and last else None
-        )
-        if match is not None and not _counts_next(tokens, i, match[2]):
-            kind, phrase, i = match
-            last = phrase
-            loose = loose or phrase in LOOSE
-            if not denied:
-                found[kind] = found.get(kind, 0) + (1 if count is None else count)
-            count, denied = None, False
-            continue
-        if token.kind == "num":
-            if count is not None or not token.value.is_integer() or not 0 <= token.value <= 60:
-                return _ask(line)
-            count = int(token.value)
-        elif token.text in ("no", "zero", "without", "not"):
-            denied = True
-        elif token.text in _COUNTS and count is None and token.text not in ("a", "an"):
-            count = _COUNTS[token.text]
-        elif token.kind == "sym" and token.text in ",;":
-            if count is not None:
-                return _ask(line)
-            denied = False
-        i += 1
-    if count is not None:
-        return _ask(line) if found else None
-    if not found:
-        return None
-    rows: list[Value] = [{"kind": kind, "count": n} for kind, n in found.items() if n]
-    if not rows:
-        return None
-    if any(n > 25 for n in found.values()):
-        return AskBack(
-            "So many? Please count the fittings on the two longest runs only.",
-            (),
-            AskKind.IMPLAUSIBLE,
-        )
-    return Accepted({"fittings": rows}, Sure.HEDGED if loose else Sure.PLAIN)
-
-
 def _phrase_at(tokens: list[Token], i: int) -> tuple[str, str, int] | None:
-    table = _phrases()
+    table = fitting_phrases()
     for n in (7, 6, 5, 4, 3, 2, 1):
         part = tokens[i : i + n]
         if len(part) < n:
             continue
-        words = tuple(_singular(t.text) if t.kind == "word" else f"{t.value:g}" for t in part)
+        singular = tuple(_singular(t.text) if t.kind == "word" else f"{t.value:g}" for t in part)
         plain = tuple(t.text if t.kind == "word" else f"{t.value:g}" for t in part)
-        for key in (plain, words):
+        for key in (plain, singular):
             if key in table:
                 return (*table[key], i + n)
     return None
-
-
-_GOVERNED: Final = words("elbow turn takeoff tap boot bend offset transition reducer")
-
-
-def _elliptic(tokens: list[Token], i: int, last: str) -> tuple[str, str, int] | None:
-    """ "4 square elbows, 2 round": the noun of the phrase before is meant."""
-    noun = next((word for word in reversed(last.split()) if word in _GOVERNED), None)
-    if noun is None or tokens[i].kind != "word":
-        return None
-    phrase = f"{tokens[i].text} {noun}"
-    found = _phrases().get(tuple(phrase.split()))
-    return (found[0], phrase, i + 1) if found is not None else None
 
 
 def _counts_next(tokens: list[Token], i: int, after: int) -> bool:
@@ -267,10 +308,18 @@ def _counts_next(tokens: list[Token], i: int, after: int) -> bool:
     return token.kind == "num" and after == i + 1 and token.value not in (45.0, 90.0)
 
 
-def _ask(line: str) -> AskBack:
-    del line
+def _ask() -> AskBack:
     return AskBack(
         "Which fittings, and how many of each? Such as: 2 square elbows, a takeoff, a boot.",
+        (),
+        AskKind.MISSING_PART,
+    )
+
+
+def _ask_for_others(denied: list[str]) -> AskBack:
+    """Some fittings are denied and none is named: of the others nothing is known."""
+    return AskBack(
+        f"No {denied[0]}: and what else, such as a takeoff and a boot? “none” if nothing.",
         (),
         AskKind.MISSING_PART,
     )

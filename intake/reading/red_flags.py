@@ -92,7 +92,9 @@ _NO_TO_ALL: Final = re.compile(
     r"(?:no|nope|nah|negative|none|nothing)(?: (?:to|on|for|of)) (?:all|any|both|each|every|that"
     r"|those|these|them|the above|it|everything)(?: (?:of|that|those|these|them|it|those|things))*"
 )
-_BUBBLE_WRAP: Final = re.compile(r"\bbubble[ -]?(?:wrap|foil|insulation)\b")
+_BUBBLE_WRAP: Final = re.compile(
+    r"\bbubble[ -]?(?:wrap|foil|insulation)\b|\b(?:foil|reflective)[ -]bubble\b"
+)
 """Insulation that is called by its bubbles."""
 _SAME_THING: Final = re.compile(
     r"(?:and |n )?(?:it|its|still|the gas|(?:i|you|we) (?:can )?(?:smell|hear|see|feel))\b"

@@ -10,7 +10,7 @@ from intake.reading.plain_talk import is_plain
 from intake.reading.result import Accepted, AskBack, AskKind, Reading
 from intake.reading.scan import scanned
 
-__all__ = ["earlier_part", "second_thought"]
+__all__ = ["earlier_part", "opens_correction", "second_thought", "takes_back"]
 
 Reads = Callable[[str, str], Reading | None]
 """Reads a text for a field."""
@@ -79,6 +79,33 @@ def _with_material(after: str, before: str, reads: Reads) -> Reading | None:
         return later
     whole = reads("duct", f"{after} {words[0]}")
     return whole if isinstance(whole, Accepted) else later
+
+
+_OPENS: Final = re.compile(
+    r"(?:oh,? |no,? |wait,? |ah,? |and )*(?:sorry|actually|oops|whoops|correction|my bad|my mistake"
+    r"|scratch|change|make that|i meant?|what if|how about)\b"
+)
+
+
+def opens_correction(line: str) -> bool:
+    """Whether a text begins by taking back what was said before it.
+
+    >>> opens_correction("sorry, 24x8 not 20x8"), opens_correction("20x8, sorry, 24x8")
+    (True, False)
+    """
+    return _OPENS.match(line) is not None
+
+
+def takes_back(line: str) -> bool:
+    """Whether a text holds a value, and after it another that takes its place.
+
+    >>> takes_back("18x8. scratch that, 20x8"), takes_back("scratch that, 20x8")
+    (True, False)
+    """
+    parts = _SECOND.split(line)
+    if len(parts) < 2 or _FURTHER.search(parts[-1]):
+        return False
+    return all(_NUMBER.search(part) for part in (" ".join(parts[:-1]), parts[-1]))
 
 
 def second_thought(field: str, line: str, reads: Reads) -> Reading | None:

@@ -31,7 +31,7 @@ def test_vents_that_blow_are_told_from_other_numbers(line, count):
 
 
 def test_a_yes_takes_the_sum_that_was_asked():
-    told = heard("d_registers", "nine downstairs, five up")
+    told = heard("d_registers", "9 and 5")
     assert "Is that 14 in all?" in told.text
     assert told.play("yep").talk.job.number("house.supply_registers_count") == 14.0
 

@@ -1,0 +1,128 @@
+"""Words around a clause of another question: what leads it in, whose it is, what trails it."""
+
+import re
+from typing import Final
+
+from intake.interview.question import Question
+from intake.reading.small_counts import COUNT
+
+__all__ = ["bare_clause", "name_alone", "of_no_question", "predicate", "same_size", "whose"]
+
+_LEADS: Final = re.compile(
+    r"^(?:(?:and|also|oh|but|plus|btw|by the way|actually|sorry|wait|well|so|the|my|that"
+    r"|nope|no|yes"
+    r"|(?:they|he|she|the owner|owner) (?:told me|says?|said)(?: that)?|i forgot(?: to say)?"
+    r"|forgot to say|turns out|remember)[, ]+)+"
+)
+_NO: Final = re.compile(r"^(?:(?:and|also|oh|but|nope|nah)[, ]+)*(?=no |not |there)")
+_ORDERED: Final = re.compile(
+    r"^(?:change|make|set|put|take|correct|fix|call) (?:the |my )?(?P<what>[a-z ]+?)"
+    r" (?:(?:down|up|back) )?(?:to|at|as) (?P<value>.+)$"
+)
+_TRAILS: Final = re.compile(
+    r"(?:,? (?:by the way|btw|either|too|as well|though|also|not \d[\d.x]*|instead))+[.! ]*$"
+)
+_GAVE: Final = re.compile(r"^(?P<what>[a-z ]+?) (?:i|we) (?:gave|told|said)(?: you| before)? ")
+
+
+def bare_clause(piece: str) -> str:
+    """A normalised clause without the words that lead it in or trail it.
+
+    >>> bare_clause("sorry the drop is 20x10 not 22"), bare_clause("change tons to 3.5")
+    ('drop is 20x10', 'tons 3.5')
+    """
+    lead = _NO.match(piece)
+    text = piece[lead.end() :] if lead else _LEADS.sub("", piece)
+    text = _TRAILS.sub("", text).strip()
+    ordered = _ORDERED.match(text)
+    if ordered is not None:
+        return f"{ordered['what']} {ordered['value']}"
+    return _GAVE.sub(r"\g<what> ", text)
+
+
+_PREDICATE: Final = re.compile(
+    r"^(?:[a-z]+ ){1,3}(?:is|are|was|were|'s|'re)\b|^[a-z]+(?:'s|'re) |^[a-z]+ (?:over"
+    r"|lined|wrapped)"
+)
+
+
+def predicate(clause: str) -> bool:
+    """Whether a clause says something of its first words: "the drop is lined"."""
+    return _PREDICATE.match(clause) is not None
+
+
+_ALONE: Final = re.compile(
+    r"(?:(?:and|also|oh|the|my|for|as for|on) )*(?:supply |return |main )?"
+    r"(?:trunks?|drop|filter|branches|returns?|openings?)(?: one| 1)?:?"
+)
+
+
+def name_alone(piece: str) -> bool:
+    """Whether a clause is nothing but the name of what the next one tells."""
+    return _ALONE.fullmatch(piece) is not None
+
+
+_SAME: Final = re.compile(r".*\b(?:the )?same(?: size| thing)?[.! ]*")
+
+
+def same_size(clause: str) -> bool:
+    """Whether a clause says that its thing is as large as what was told before it."""
+    return _SAME.fullmatch(clause) is not None
+
+
+_SIZE: Final = r"\d+(?:\.\d+)? ?(?:x|by) ?\d"
+_TO_THE_DROP: Final = re.compile(
+    r"(?:return )?trunk (?:to|into|feeding|leading (?:to|into)|above|over|on top of)"
+    r" (?:it|the drop|that|drop)\b"
+)
+_OF_RETURN: Final = re.compile(
+    r"(?:the )?return(?:'s| is| was| run)?(?: about| around)? ?\d{1,3} ?(?:ft|feet|foot|')?[. ]*"
+)
+_TRUNKS_COUNTED: Final = re.compile(
+    rf"(?:it'?s |its |there'?s |there are |there is |we have )?{COUNT} (?:supply )?trunks?"
+    rf"(?:,? not {COUNT})?"
+)
+_FITTINGS: Final = re.compile(
+    rf"(?:there'?s |there are |it has |has |with )?(?:{COUNT}|an?|some) (?:[a-z]+ )?"
+    r"(?:elbows?|90s|nineties|turns|boots?|takeoffs?)\b.*"
+)
+_YEAR: Final = re.compile(
+    r"(?:year(?:'s| is| was)?|(?:house|place|home)(?:'s| is| was) (?:from |built (?:in )?)?"
+    r"|(?:it was )?built (?:in )?)(?:about |around )?(?:18|19|20)\d\d"
+)
+_ONE_ZONE: Final = re.compile(r"(?:just |only )?one (?:thermostat|zone|stat)\b.*|no zones?\b.*")
+_RUNS: Final = ("run_supply", "fittings")
+
+
+def whose(question: Question, clause: str) -> str:
+    """The key of the question that a clause is of, where the open one decides it; else empty.
+
+    Args:
+        question: The open question.
+        clause: As `bare_clause` leaves it.
+    """
+    if question.section.startswith("return.") and _TO_THE_DROP.match(clause):
+        return "return_trunk"
+    if question.key == "return_trunk" and re.match(r"trunk\b", clause):
+        return question.key
+    if question.key in _RUNS and _OF_RETURN.fullmatch(clause):
+        return "run_return"
+    if question.key != "trunk_count" and _TRUNKS_COUNTED.fullmatch(clause):
+        return "trunk_count"
+    if question.key in ("run_supply", "run_return") and _FITTINGS.fullmatch(clause):
+        return "fittings"
+    if _YEAR.fullmatch(clause):
+        return "year_built"
+    if question.key != "zoned" and _ONE_ZONE.fullmatch(clause):
+        return "zoned"
+    return ""
+
+
+_RETURN_SIZED: Final = re.compile(rf"return(?:'s| is| was)? {_SIZE}.*")
+
+
+def of_no_question(question: Question, clause: str) -> bool:
+    """Whether a clause is plainly of another thing, but not told of which one."""
+    if question.section in ("return.drops", "return.grilles", "return.trunks"):
+        return False
+    return _RETURN_SIZED.fullmatch(clause) is not None
