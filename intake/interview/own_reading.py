@@ -8,6 +8,7 @@ import re
 from collections.abc import Callable, Mapping
 from typing import Final
 
+from intake.interview.bag import read_tools
 from intake.interview.beside import motor_aside
 from intake.interview.denials import affirmed, denied
 from intake.interview.own_words import (
@@ -17,8 +18,6 @@ from intake.interview.own_words import (
     STAGES,
     STATES,
     TAPED,
-    TOOLS,
-    whole_words,
 )
 from intake.interview.phone_reading import read_change, read_trouble
 from intake.reading.clean import normalise
@@ -183,44 +182,6 @@ def _btuh(item: Item) -> float | None:
     return None
 
 
-_EVERYTHING: Final = whole_words(
-    r"everything|all(?: of (?:it|them|those|that|the above))?|the lot|the works|all four",
-    r"yes|yep|yup|yeah|full (?:kit|bag)",
-)
-_NOTHING: Final = re.compile(
-    r"^(?:no|none|nope|nothing|empty|nada|zip|none of (?:them|it|those)|just me)\b"
-)
-_WITHOUT: Final = re.compile(
-    r"\b(?:no|not|without|but|except|minus|don'?t have|forgot|broken|left)\b"
-)
-_HAS_AGAIN: Final = re.compile(r"^(?:but )?(?:just|only|also|i have|i've|got|have)\b")
-_CLAUSES: Final = re.compile(r"[,;.]|(?=\bbut\b)|\band (?=no )")
-
-
-def _tools(text: str, choices: tuple[str, ...]) -> Reading | None:
-    has: set[str] = set()
-    lacks: set[str] = set()
-    for clause in _CLAUSES.split(text):
-        part = clause.strip()
-        denied = bool(_WITHOUT.search(part)) and not _HAS_AGAIN.search(part)
-        for tool, pattern in TOOLS:
-            if pattern.search(part):
-                (lacks if denied else has).add(tool)
-        if _EVERYTHING.search(part):
-            has |= {tool for tool, _ in TOOLS}
-    has -= lacks
-    names = [tool for tool, _ in TOOLS]
-    if not has and not lacks:
-        if not _NOTHING.search(text):
-            return None
-        lacks = set(names)
-    elif has:
-        lacks = set(names) - has
-    states: list[Value] = [tool for tool in names if tool in has]
-    without: list[Value] = [tool for tool in names if tool in lacks]
-    return Accepted({"has": states, "lacks": without})
-
-
 _UNLINED: Final = re.compile(
     r"\b(?:un-?lined|not lined|no lin\w+|no insulation|nothing (?:in|out)side)\b"
 )
@@ -327,7 +288,7 @@ def _conditions(text: str, choices: tuple[str, ...]) -> Reading | None:
 _Reader = Callable[[str, tuple[str, ...]], Reading | None]
 _READERS: Final[Mapping[str, _Reader]] = {
     "equipment": _equipment,
-    "tools": _tools,
+    "tools": read_tools,
     "skin": _skin,
     "measured_where": _measured_where,
     "thickness": _thickness,

@@ -60,10 +60,16 @@ STAGES: Final[Table] = (
 """Stages of equipment."""
 
 TOOLS: Final[Table] = (
-    ("tape", whole_words(r"tapes?|measur\w*|ruler|laser")),
-    ("gauge", whole_words(r"ga(?:u)?g(?:e|es|d)|guage|mano\w*|static (?:kit|tips?)|meters?")),
-    ("probes", whole_words(r"probes?|thermo\w*|temp\w*")),
-    ("flow_plate", whole_words(r"flow ?(?:plate|hood)s?|hood|plate|anemo\w*")),
+    ("tape", whole_words(r"tape(?:s| measures?)?|measuring tapes?|measures?|ruler|laser")),
+    (
+        "gauge",
+        whole_words(
+            r"ga(?:u)?g(?:e|es|d)|guage|(?:slack|u)[- ]tube(?: mano\w*)?|mano\w*"
+            r"|static (?:kit|tips?)|meters?"
+        ),
+    ),
+    ("probes", whole_words(r"probes?|thermo(?!stat)\w*|temps?(?: \w*probes?)?|temp \w*sensors?")),
+    ("flow_plate", whole_words(r"flow ?(?:plate|hood|grid)s?|hoods?|plates?|anemo\w*")),
 )
 """What may be in the bag."""
 
