@@ -66,7 +66,7 @@ _NEGATOR: Final = re.compile(
     r"|(?:can|could|may|might|will|gonna|have to|going to|i'?ll) (?:get|borrow|grab|buy|bring))\b"
 )
 _TURN: Final = re.compile(
-    r"[,;.]|\b(?:but|just|only|though|however|found|got|instead|i have|i'?ve|ive|have (?:the|a|my)"
+    r"[,;.]|\b(?:but|just|only|though|however|found|got|instead|i have|i'?ve|ive|(?<!n't )(?<!not )have (?:the|a|my)"
     r"|do have|there'?s|still|also|plus|then|yes|works?|working)\b"
 )
 _REACHES_ON: Final = re.compile(r"[, ]*(?:(?:and|or|nor|&|any|my|the) )+| +")

@@ -18,6 +18,7 @@ from intake.interview.misplaced import by_side, by_stage
 from intake.interview.own_reading import OWN_FIELDS, read_own
 from intake.interview.question import Question
 from intake.interview.several import bare_metal, several_ducts, several_filters
+from intake.interview.stage_of import cooling_stage
 from intake.interview.told_otherwise import declines, one_zone, rooms_named, warm_enough
 from intake.reading.clean import LONGEST_ANSWER, normalise
 from intake.reading.manner import sureness
@@ -203,6 +204,8 @@ def _listen(question: Question, text: str, job: Job, previous: Previous | None) 
         return Nothing()
     if question.same and _SAME.fullmatch(line):
         return Same()
+    if question.key == "new_stages" and (stage := cooling_stage(line)):
+        return Accepted({"choice": stage}, sureness(line))
     exact = _exact_choice(question, line)
     if exact is not None:
         return exact
