@@ -8,9 +8,10 @@ from collections.abc import Mapping
 from dataclasses import replace
 from typing import Final
 
+from intake.interview.flows_told import flows_told
 from intake.interview.own_words import whole_words
 from intake.interview.question import Question
-from intake.reading.result import Accepted, Value, Volunteered
+from intake.reading.result import Accepted, Volunteered
 
 __all__ = ["ASIDE", "NONE", "motor_aside", "strip_kw", "with_asides", "without_the_source"]
 
@@ -76,17 +77,13 @@ _VARIABLE_BLOWER: Final = re.compile(
 )
 _TWO_STAGES: Final = whole_words(r"(?:2|two|dual)[- ]?stages?d?")
 _VARIABLE: Final = whole_words(r"variable[- ]?speed")
-_STAGE_FLOW: Final = re.compile(
-    r"(?P<one>\d{3,4}|\d,\d{3}) ?(?:cfm )?(?:on |in |at )?(?P<after>high|low|full)\b"
-    r"|\b(?P<before>high|low|full)(?: stage)? (?P<two>\d{3,4}|\d,\d{3})\b"
-)
-
 _NO_STRIPS: Final = re.compile(
     r"\b(?:no|without|w/o|not getting|minus) (?:an? |any )?(?:(?:electric|aux\w*|backup|heat) )*"
     r"(?:strips?|strip heat|heat kit|kit)\b"
 )
 _STRIP_KW: Final = re.compile(
     r"\b(?P<kw>[1-9]\d?(?:\.\d+)?) ?(?:kw|kilowatts?)\b"
+    r"(?! (?:\w+ )?(?:heat ?pump|hp|inverter|condenser|outdoor)\b)"
     r"|\b(?P<before>[1-9]\d?(?:\.\d+)?) ?k (?:heat )?(?:strips?|kit)\b"
 )
 """Kilowatts of a strip kit; no other heat of such equipment is told in them."""
@@ -167,7 +164,7 @@ def with_asides(question: Question, found: Accepted, line: str) -> Accepted:
             said.append(Volunteered(f"{ASIDE}strip_cfm", {NONE: True}, line))
         elif kilowatts is not None:
             said.append(Volunteered(f"{ASIDE}strip_cfm", {"kw": kilowatts}, line))
-        flows = _stage_flows(line)
+        flows = _flows(found, line)
         if flows:
             others = [other for other in others if other.field != "airflow"] + flows
         if motor_aside(line)[1]:
@@ -179,14 +176,18 @@ def _first(rows: _Rows, line: str) -> str:
     return next((word for word, pattern in rows if pattern.search(line)), "")
 
 
-def _stage_flows(line: str) -> list[Volunteered]:
-    """Airflows by stage, where the line says that they are airflows: "1600 high 1100 low cfm"."""
-    if "cfm" not in line:
-        return []
-    flows: dict[str, Value] = {}
-    for match in _STAGE_FLOW.finditer(line):
-        stage = "low" if (match["after"] or match["before"]) == "low" else "high"
-        flows.setdefault(stage, float((match["one"] or match["two"]).replace(",", "")))
-    if len(flows) < 2:
-        return []
-    return [Volunteered("airflow", {"cfm": f}, f"{stage}") for stage, f in flows.items()]
+_FLOW_OF: Final[Mapping[str, str]] = {
+    "high": "cool_cfm",
+    "low": "low_cfm",
+    "heating": "heat_pump_cfm",
+}
+
+
+def _flows(found: Accepted, line: str) -> list[Volunteered]:
+    """Airflows by what they are for; a furnace's heating needs no figure of its own here."""
+    burns = found.values.get("kind") in ("furnace", "air_handler")
+    return [
+        Volunteered(f"{ASIDE}{_FLOW_OF[stage]}", {"cfm": flow}, line)
+        for stage, flow in flows_told(line).items()
+        if not (burns and stage == "heating")
+    ]

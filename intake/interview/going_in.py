@@ -1,5 +1,6 @@
 """What equipment goes in: its kind, tons, stages, and the heat and airflows told with it."""
 
+import math
 import re
 from typing import Final
 
@@ -145,15 +146,21 @@ def _figures(text: str, values: dict[str, Value]) -> tuple[Volunteered, ...] | A
             )
         values["tons"] = distinct[0]
     elif kilowatts is not None and not burns:
-        return AskBack(
-            f"{kilowatts:g} kW is about {kilowatts / _KW_PER_TON:.1f} tons. How many tons is it by"
-            " its name?",
-            (),
-            AskKind.MISSING_PART,
-        )
+        return _by_kilowatts(kilowatts, values)
     if heat:
         others.append(Volunteered("capacity", heat, text))
     return tuple(others)
+
+
+def _by_kilowatts(kilowatts: float, values: dict[str, Value]) -> AskBack:
+    """Asks which nominal size a heat pump told in kilowatts has."""
+    tons = kilowatts / _KW_PER_TON
+    near = (math.floor(2 * tons) / 2, math.ceil(2 * tons) / 2)
+    return AskBack(
+        f"{kilowatts:g} kW is about {tons:.1f} tons. Is it {near[0]:g} or {near[1]:g} tons?",
+        tuple({**values, "tons": size} for size in near),
+        AskKind.TWO_READINGS,
+    )
 
 
 _KW_PER_TON: Final = 3.517

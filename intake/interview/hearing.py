@@ -329,7 +329,7 @@ def _offered(question: Question, values: Mapping[str, Value]) -> str:
         return echo(question.field, values)
     units = {"tons": "tons", "in": "in."}
     named = values.get("skin", values.get("place", values.get("kind")))
-    if named is not None:
+    if named is not None and "tons" not in values:
         return str(named).replace("_", " ")
     return ", ".join(
         f"{figure(float(value))} {units.get(name, name)}"

@@ -79,10 +79,16 @@ _SAYS_SINGLE: Final = re.compile(
 
 def _stages_in(phrase: str) -> list[str]:
     found = [stages for stages, pattern in STAGES if affirmed(pattern, phrase)]
-    if len(found) > 1 and _DOUBT.search(phrase):
+    if _WHICH.search(phrase) or (len(found) > 1 and _DOUBT.search(phrase)):
         return []
     return found[:1]
 
+
+_WHICH: Final = re.compile(
+    r"\b(?:single|one|1|two|2|variable|inverter)[ -]?(?:stage|speed)?(?: or |/)"
+    r"(?:maybe )?(?:single|one|1|two|2|variable|inverter)\b"
+)
+"""Two stages with "or" between them."""
 
 _ON_OFF: Final = re.compile(
     r"(?:it'?s |its |just |only |simple |plain |no stages?,? ?|the |old |it |is |a )*"

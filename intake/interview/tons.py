@@ -104,7 +104,7 @@ def _of_this_one(part: str, told: list[float]) -> list[float]:
     """What is left if another system's clause is put aside."""
     if not _ANOTHERS.search(part):
         return told
-    clauses = [c for c in re.split(r"[,;]|\.(?!\d)|\band\b", part) if not _ANOTHERS.search(c)]
+    clauses = [c for c in re.split(r"[,;]|\.(?!\d)|\band\b(?! a? ?half)", part) if not _ANOTHERS.search(c)]
     left = [ton for clause in clauses for ton in (_with_unit(clause) or _sizes_in(clause))]
     return left or told
 
@@ -135,7 +135,7 @@ def bare_tons(text: str) -> float | None:
     value = numbers[0].value
     if value in _THOUSANDS:
         value /= 12.0
-    elif value / 1000.0 in _THOUSANDS:
+    elif value / 1000.0 in _THOUSANDS[:-1]:  # 60,000 may as well be a burner's
         value /= 12_000.0
     return value if _SIZES[0] <= value <= _SIZES[1] else None
 
