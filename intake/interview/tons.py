@@ -132,7 +132,7 @@ def bare_tons(text: str) -> float | None:
     numbers = [n for n in scan(text, "capacity").numbers if not _STAGE_NUMBER.match(text, n.start)]
     if len(numbers) != 1 or numbers[0].unit not in ("", "kbtuh", "btuh") or numbers[0].negated:
         return None
-    value = numbers[0].value
+    value = numbers[0].value * (1000.0 if numbers[0].unit == "kbtuh" else 1.0)
     if value in _THOUSANDS:
         value /= 12.0
     elif value / 1000.0 in _THOUSANDS[:-1]:  # 60,000 may as well be a burner's
