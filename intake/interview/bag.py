@@ -26,7 +26,7 @@ _NO_TOOLS: Final = re.compile(
 
 _NOT_ALL: Final = re.compile(
     r"\b(?:that'?s|thats|is|was|it'?s|are)(?: about| really)? all\b|\ball (?:i|we)(?:'ve)?\b"
-    r"|\ball set\b|\bat all\b|\bnothing else\b|\bno (?:other|more) tools?\b"
+    r"|\ball set\b|\b(?:at|after) all\b|\bnothing else\b|\bno (?:other|more) tools?\b"
 )
 _ALL: Final = (
     r"(?:everything|all of (?:it|them|those|that|the above)|(?:got|have|has|brought) (?:it |em )?all"
@@ -222,5 +222,3 @@ def _right(known: Callable[[str], bool]) -> Callable[[re.Match[str]], str]:
         return str(near[0]) if near is not None else word
 
     return right
-
-

@@ -7,12 +7,15 @@ from typing import Final
 
 from intake.interview.called import begins_with_name, without_lead
 from intake.interview.commands import corrected
-from intake.interview.elsewhere import elsewhere, named_first
+from intake.interview.elsewhere import by_its_own_name, elsewhere, named_first
+from intake.interview.in_passing import in_passing
 from intake.interview.listening import Nothing, Same, listen
 from intake.interview.own_words import TOOLS
 from intake.interview.planner import bank_of, question_of
 from intake.interview.question import Question
+from intake.interview.safety_look import clear
 from intake.interview.talk import Talk
+from intake.interview.weather_told import warm_enough
 from intake.reading.clean import normalise
 from intake.reading.result import Accepted, Command, Previous
 
@@ -41,7 +44,7 @@ class Clause:
     """
 
     question: Question
-    found: Accepted | None
+    found: Accepted | Nothing | None
     text: str
     corrects: bool = False
 
@@ -62,6 +65,9 @@ def clauses(talk: Talk, question: Question, line: str) -> tuple[str, list[Clause
         valued = re.search(r"\d", piece) or _VALUE_NEXT.match(following)
         bare = _ONE_OF_SEVERAL.sub("", without_lead(piece)) if valued else ""
         named = (named_first(talk, bare) or begins_with_name(talk, bare)) if valued else None
+        if named is not None and by_its_own_name(question, named, piece):
+            named = None
+        named = named or in_passing(talk, question, piece)
         named = named or _comes_next(talk, question, piece)
         if groups and named is groups[-1][0]:
             groups[-1] = (named, groups[-1][1] + mark + piece)
@@ -82,7 +88,8 @@ def clauses(talk: Talk, question: Question, line: str) -> tuple[str, list[Clause
     rest = without_its_end(own)
     heard = listen(question, rest, talk.state.job)
     answers = isinstance(heard, Accepted | Same | Nothing)
-    if not answers and elsewhere(talk, question, rest) is None:
+    safe = question.field == "yes_no" and clear(rest)
+    if not answers and not safe and elsewhere(talk, question, rest) is None:
         return None
     return normalise(rest), found
 
@@ -92,8 +99,8 @@ def _clause(talk: Talk, named: Question, text: str) -> Clause | None:
     if _ONE_OF_SEVERAL.match(without_lead(text)):
         return Clause(named, None, text)
     known = talk.state.answer_to(named.key) is not None
-    heard = listen(named, text, talk.state.job)
-    if isinstance(heard, Accepted):
+    heard = listen(named, _BY_THE_WAY.sub(" ", text).strip(), talk.state.job)
+    if isinstance(heard, Accepted | Nothing):
         return Clause(named, heard, text, corrects=known)
     bank = bank_of(talk.state.voice) if named.section else ()
     for other in bank:
@@ -122,6 +129,9 @@ def without_its_end(own: str) -> str:
 
 _END: Final = re.compile(r"(?:[\s,;.]+(?:oh|and|sorry|wait|also|but|actually))+[\s,;.]*$")
 
+_BY_THE_WAY: Final = re.compile(
+    r"[, ]*\b(?:by the way|btw|fyi|though|too|as well|either)\b[, ]*|^(?:oh|also|and|so|it turns out)\b[, ]*"
+)
 
 _NEXT: Final[Mapping[str, tuple[str, ...]]] = {
     "old_runs": ("tools", "weather"),
@@ -136,12 +146,25 @@ def _comes_next(talk: Talk, question: Question, piece: str) -> Question | None:
         coming = question_of(key)
         if coming is None:
             continue
+        if key == "weather" and warm_enough(piece) is None and not _of_weather(piece):
+            continue
         names_it = coming.field == "tools" and any(tool.search(piece) for _, tool in TOOLS)
         if not names_it and isinstance(listen(question, piece, talk.state.job), Accepted):
             continue
         if isinstance(listen(coming, piece, talk.state.job), Accepted):
             return coming
     return None
+
+
+_WEATHER: Final = re.compile(
+    r"\b(?:out(?:side|doors)?|weather|cold|cool|warm|hot|rain\w*|snow\w*|sunny|freezing|chilly"
+    r"|runs? (?:the )?(?:cooling|a/?c))\b"
+)
+_OF_AIR: Final = re.compile(r"\b(?:cfm|static|return|supply|filter|thermostat|tstat|coil)\b")
+
+
+def _of_weather(piece: str) -> bool:
+    return _WEATHER.search(piece) is not None and _OF_AIR.search(piece) is None
 
 
 def _pieces(line: str) -> list[tuple[str, str]]:

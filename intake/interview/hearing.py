@@ -6,6 +6,7 @@ from typing import Final
 
 from intake.interview import danger
 from intake.interview.clauses import Clause, clauses
+from intake.interview.cleanliness import told_states
 from intake.interview.commands import obey
 from intake.interview.elsewhere import denied, elsewhere, named_by
 from intake.interview.events import AskedBack, Reopened, Unsaid, WentOn, kept_readings
@@ -28,6 +29,7 @@ from intake.interview.placing import (
 )
 from intake.interview.planner import left_over, question_of
 from intake.interview.question import Question
+from intake.interview.safety_look import clear_after_a_story
 from intake.interview.short_answers import short_answer
 from intake.interview.taking import (
     confirm,
@@ -77,6 +79,8 @@ def heard(talk: Talk, line: str) -> list[Say]:
     looked = _safety_look(talk, line)
     if looked is not None:
         return looked
+    if _ASKS_MEANING.fullmatch(normalise(line)):
+        return obey(talk, Command(CommandName.HELP), talk.question, line) or []
     flagged = danger.watch(talk, line)
     if flagged is not None:
         return flagged
@@ -95,7 +99,13 @@ def heard(talk: Talk, line: str) -> list[Say]:
 
 _MEANS_WHAT: Final = re.compile(
     r"(?:huh|sorry|wait|um|so)?[,? ]*(?:what(?:'?s| do| does| is)? .{0,40}\bmean(?:s|t)?\b|wdym\b)"
+    r"|what (?:counts|qualifies|is considered|do you count|would count) as\b"
 )
+
+_ASKS_MEANING: Final = re.compile(
+    r"(?:huh|sorry|um|so)?[,? ]*what do you mean by (?:the |an? )?[a-z]+(?: [a-z]+)?[?. ]*"
+)
+"""Asks for the meaning of a word and says nothing else, whatever the word is."""
 
 _LEAVES: Final = re.compile(r"(?:please )?(?:quit|exit|bye|good ?bye)(?: now| please)?[.! ]*")
 
@@ -113,7 +123,8 @@ def _safety_look(talk: Talk, line: str) -> list[Say] | None:
     answer = danger.safety_answer(talk, line)
     if answer is False and danger.holds_back(line):
         return misread(talk, question, _LOOK_FIRST, line)
-    if answer is False or (answer is None and danger.plain_no(line)):
+    story = answer is None and clear_after_a_story(line) and not danger.holds_back(line)
+    if answer is False or story or (answer is None and danger.plain_no(line)):
         said = take(talk, question, Accepted({"yes": False}), line)
         return None if isinstance(said, str) else said
     return answer if isinstance(answer, list) else None
@@ -208,8 +219,11 @@ def _in_one_breath(talk: Talk, parts: tuple[str, list[Clause]]) -> list[Say]:
     own, others = parts
     question = talk.question
     same = question is not None and isinstance(listen(question, own, talk.state.job), Same)
-    says: list[Say] = [] if same else _answer(talk, own)
+    says: list[Say] = [] if same else (_safety_look(talk, own) or _answer(talk, own))
     for clause in others:
+        if isinstance(clause.found, Nothing):
+            says += take_nothing(talk, clause.question, clause.text, volunteered=True)
+            continue
         if clause.found is None:
             talk.happened(Reopened(question=clause.question.key))
             label = clause.question.label[0].lower() + clause.question.label[1:]
@@ -225,6 +239,8 @@ def _in_one_breath(talk: Talk, parts: tuple[str, list[Clause]]) -> list[Say]:
 
 
 def _own_answer(question: Question, found: Heard) -> bool:
+    if question.key == "blower_table" and isinstance(found, Unknown):
+        return False  # who has no table may still know the motor
     return isinstance(found, Accepted | Nothing | Same | Unknown)
 
 
@@ -325,6 +341,8 @@ def _asked_back(talk: Talk, question: Question, found: AskBack, line: str) -> li
 
 def _offered(question: Question, values: Mapping[str, Value]) -> str:
     """A candidate in words."""
+    if question.field == "conditions":
+        return told_states(values)
     if question.field not in OWN_FIELDS:
         return echo(question.field, values)
     units = {"tons": "tons", "in": "in."}

@@ -12,16 +12,27 @@ from typing import Final
 from engine.job.facts import fact_for
 from engine.job.job import Job
 from intake.interview.as_asked import as_asked, count_or_inches, stays_the_same, without_the_end
-from intake.interview.beside import strip_kw, with_asides, without_the_source
+from intake.interview.beside import with_asides, without_the_source
+from intake.interview.blower_told import not_tried, runs_not
+from intake.interview.built_when import of_the_house
 from intake.interview.events import AskedBack
+from intake.interview.filters_told import filters_each_in_place, the_filter
+from intake.interview.heat_told import burns_nothing, dry_drop, of_what_is_asked
 from intake.interview.misplaced import by_side, by_stage
+from intake.interview.out_and_in import plainly_put
 from intake.interview.own_reading import OWN_FIELDS, read_own
+from intake.interview.pressures_told import pressures_told
 from intake.interview.question import Question
+from intake.interview.relative_flow import as_low, relative_flow, says_same, without_too
+from intake.interview.rise_told import rise_told
 from intake.interview.several import bare_metal, several_ducts, several_filters
 from intake.interview.stage_of import cooling_stage
-from intake.interview.told_otherwise import declines, one_zone, rooms_named, warm_enough
+from intake.interview.strips import kit_chosen, no_strips, strip_kw
+from intake.interview.told_otherwise import declines, one_zone, rooms_named
+from intake.interview.weather_told import warm_enough
+from intake.interview.zones_told import zones_told
 from intake.reading.clean import LONGEST_ANSWER, normalise
-from intake.reading.manner import sureness
+from intake.reading.manner import excuse, sureness
 from intake.reading.read import read
 from intake.reading.result import (
     Accepted,
@@ -179,7 +190,7 @@ def listen(question: Question, text: str, job: Job, previous: Previous | None = 
         previous: The last stored answer, against which a correction is read.
     """
     found, line = _listen(question, text, job, previous), normalise(text)
-    if question.key == "strip_cfm" and isinstance(found, AskBack | Rejected):
+    if question.key == "strip_cfm" and isinstance(found, AskBack | Rejected | Unknown):
         kilowatts = strip_kw(line)
         found = found if kilowatts is None else Accepted({"kw": kilowatts}, sureness(line))
     return with_asides(question, found, line) if isinstance(found, Accepted) else found
@@ -189,6 +200,14 @@ def _listen(question: Question, text: str, job: Job, previous: Previous | None) 
     line = normalise(text)
     if _UNKNOWN.fullmatch(line):
         return Unknown("You can't say.")
+    if question.key == "strip_cfm" and (kit := kit_chosen(line)) is not None:
+        return kit
+    if question.key == "old_heat" and burns_nothing(line):
+        return Nothing()
+    if question.key == "strip_cfm" and no_strips(line):
+        return Nothing()
+    if question.field == "airflow" and (flow := relative_flow(question, line, job)) is not None:
+        return flow
     if not question.none and question.field in _MEASURED and _JUST_NO.fullmatch(line):
         return Unknown("You don't have it.")
     if question.none == "zero" and _NONE_AND_WHY.fullmatch(line):
@@ -202,7 +221,7 @@ def _listen(question: Question, text: str, job: Job, previous: Previous | None) 
     none = _NONE.fullmatch(line) and not _denies_another(question, line)
     if question.none and none and not (question.same and _SAME.fullmatch(line)):
         return Nothing()
-    if question.same and _SAME.fullmatch(line):
+    if question.same and not as_low(line) and (_SAME.fullmatch(line) or says_same(line)):
         return Same()
     if question.key == "new_stages" and (stage := cooling_stage(line)):
         return Accepted({"choice": stage}, sureness(line))
@@ -219,10 +238,42 @@ def _listen(question: Question, text: str, job: Job, previous: Previous | None) 
         return Accepted({"yes": warm}, sureness(line))
     if question.key == "zoned" and one_zone(line):
         return Accepted({"yes": False}, sureness(line))
+    if question.key == "zoned" and (zoned := zones_told(line)) is not None:
+        return Accepted({"yes": zoned}, sureness(line))
+    if question.key == "old_runs" and not_tried(line):
+        return Unknown("Nobody has tried.")
+    if question.key == "old_runs" and runs_not(line):
+        return Accepted({"yes": False}, sureness(line))
+    if question.field == "year":
+        text = of_the_house(line)
     if question.key == "d_rooms" and (rooms := rooms_named(line)):
         return Accepted({"count": rooms}, sureness(line))
+    if question.key == "filter":
+        if (each := filters_each_in_place(line)) is not None:
+            return each
+        text = line = the_filter(line)
+    if question.key == "filter_place" and _IN_BOTH.search(line):
+        return AskBack(_WHICH_FILTERS, (), AskKind.MISSING_PART)
+    if question.field == "capacity":
+        text = line = of_what_is_asked(question.key, plainly_put(line))
+    if question.key == "coil_drop" and (dry := dry_drop(line)) is not None:
+        return dry
+    if question.field == "elevation" and _INCHES.search(line):
+        return Rejected(f"Those are inches. {question.words}")
+    if question.field == "elevation":
+        text = line = _METERS_MEANT.sub(r"\1 feet", line)
+    if question.key == "blower_limit":
+        text = line = " ".join(_RATED_OR_EXTERNAL.sub(" ", line).split())
+    if question.field == "static_pressure":
+        text = line = _AND.sub(" and ", line)
+        pressures = pressures_told(question, line, job)
+        if pressures is not None:
+            return pressures
+    if question.field == "rise_range" and (ends := rise_told(line)) is not None:
+        return ends
     text, line = without_the_end(question, text, line)
     text, line = without_the_source(question, text, line)
+    text, line = without_too(question, text, line)
     at = (
         _drop_at(question, line)
         or by_stage(question, line, staged=_staged(job))
@@ -335,8 +386,32 @@ def _without_place(question: Question, text: str) -> Accepted | None:
 def _around_a_paste(text: str, found: Reading, previous: Previous | None) -> Reading:
     """A line where a table was hoped for: a request, "don't know", or no table at all."""
     plain = read("text", text, previous=previous)
-    return plain if isinstance(plain, Command | Unknown) else found
+    if isinstance(plain, Command | Unknown):
+        return plain
+    line = normalise(text)
+    if not re.search(r"\d", line) and (excuse(line) or _LATER.search(line)):
+        return Unknown("You don't have it.")
+    return found
 
+
+_LATER: Final = re.compile(
+    r"\b(?:tonight|later|can get|will (?:get|send|find)|i'?ll (?:get|send))\b"
+)
+
+_IN_BOTH: Final = re.compile(r"\bboth\b|\bone\b.*\bgrill?e?s?\b.*\bone\b|\bone\b.*\bone\b.*\bgrill")
+_WHICH_FILTERS: Final = (
+    "Two filters? Say each with its place, like “20x20x1 in the grille, 16x25x1 at the unit”."
+)
+_INCHES: Final = re.compile(r"\d ?(?:\"|inch|in\b)|\binch(?:es)?\b")
+_METERS_MEANT: Final = re.compile(
+    r"([\d,.]+) ?(?:meters?|metres?|m)\b[, ]+(?:i mean|no|sorry|wait|make that)[, ]+"
+    r"(?:i mean[, ]+)?(?:feet|ft|foot)\b"
+)
+_RATED_OR_EXTERNAL: Final = re.compile(
+    r"\brated (?:at |for )?\d?\.\d+[, ]*(?=.*\d)|\b(?:esp|tesp|external|static)\b"
+)
+
+_AND: Final = re.compile(r"(?<=\d) n (?=\d?\.)")
 
 _AT: Final = re.compile(r"(?P<drop>.+?)\s*(?:@|\bat\b|\bfor\b|,)\s*(?P<at>[\d,. ]+(?:k|cfm)?.*)")
 
@@ -365,6 +440,8 @@ def picked(open_ask: AskedBack, fresh: Heard, text: str) -> Values | None:
     if not readings:
         return None
     line = normalise(text)
+    if isinstance(fresh, Accepted) and (one := _told_of_all(readings, fresh.values)) is not None:
+        return one
     if isinstance(fresh, Accepted):
         same = [values for values in readings if _agrees(values, fresh.values)]
         if len(same) == 1:
@@ -381,6 +458,15 @@ def picked(open_ask: AskedBack, fresh: Heard, text: str) -> Values | None:
     if place >= len(readings):
         return None
     return readings[place]
+
+
+def _told_of_all(readings: tuple[Mapping[str, Value], ...], said: Values) -> Values | None:
+    """The reading that a bare word picks, where one thing alone differs and the word fits all."""
+    differ = [name for name in readings[0] if len({str(r.get(name)) for r in readings}) > 1]
+    if len(differ) != 1 or len(said) < 2 or len({str(value) for value in said.values()}) > 1:
+        return None
+    fit = [values for values in readings if values.get(differ[0]) == said.get(differ[0])]
+    return fit[0] if len(fit) == 1 else None
 
 
 def _agrees(offered: Values, said: Values) -> bool:

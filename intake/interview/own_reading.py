@@ -9,23 +9,20 @@ from collections.abc import Callable, Mapping
 from typing import Final
 
 from intake.interview.bag import read_tools
-from intake.interview.denials import affirmed, denied
+from intake.interview.cleanliness import read_conditions
+from intake.interview.denials import affirmed
 from intake.interview.going_in import read_equipment
 from intake.interview.own_words import (
-    PARTS,
     SKINS,
-    STATES,
     TAPED,
 )
 from intake.interview.phone_reading import read_change, read_trouble
 from intake.reading.clean import normalise
-from intake.reading.manner import cant_say
 from intake.reading.result import (
     Accepted,
     AskBack,
     AskKind,
     Reading,
-    Value,
 )
 from intake.reading.scan import scan
 
@@ -88,7 +85,14 @@ _PER_UNIT_IN: Final = {"": 1.0, "in": 1.0, "mm": 1 / 25.4, "cm": 1 / 2.54}
 _AN_INCH: Final = re.compile(r"\ban? inch\b|^(?:about |like |just )?inch\b(?! and)")
 
 
+_THE_ONE: Final = re.compile(
+    r"\b(?:thick|thin|big|fat|regular|standard|deep|normal|usual|the|this|that) ones?\b(?! inch)"
+)
+"""A "one" that counts nothing."""
+
+
 def _thickness(text: str, choices: tuple[str, ...]) -> Reading | None:
+    text = _THE_ONE.sub(" ", text)
     numbers = [n for n in scan(text, "duct").numbers if n.unit in _PER_UNIT_IN]
     if not numbers:
         return Accepted({"in": 1.0}) if _AN_INCH.search(text) else None
@@ -104,36 +108,6 @@ def _thickness(text: str, choices: tuple[str, ...]) -> Reading | None:
     return Accepted({"in": sizes[0]})
 
 
-def _state(clause: str) -> str:
-    """How clean a clause says something is; not dirty is clean."""
-    for state, pattern in STATES:
-        if affirmed(pattern, clause):
-            return state
-    dirty = (pattern for state, pattern in STATES if state != "clean")
-    return "clean" if any(denied(pattern, clause) for pattern in dirty) else ""
-
-
-def _conditions(text: str, choices: tuple[str, ...]) -> Reading | None:
-    values: dict[str, Value] = {}
-    waiting: list[str] = []
-    for clause in re.split(r"[,;.]|\bbut\b|\band\b", text):
-        parts = [part for part, pattern in PARTS if pattern.search(clause)]
-        state = _state(clause)
-        if cant_say(clause):
-            continue
-        if parts and not state:
-            waiting += parts
-        elif state:
-            for part in [*waiting, *parts] or [p for p, _ in PARTS if p not in values]:
-                values[part] = state
-            waiting = []
-    for part in waiting:  # "all clean but the wheel": of these no state was told
-        values.pop(part, None)
-    if re.search(r"\bno coil\b", text):
-        values["coil"] = "none"
-    return Accepted(values) if values else None
-
-
 _Reader = Callable[[str, tuple[str, ...]], Reading | None]
 _READERS: Final[Mapping[str, _Reader]] = {
     "equipment": read_equipment,
@@ -141,7 +115,7 @@ _READERS: Final[Mapping[str, _Reader]] = {
     "skin": _skin,
     "measured_where": _measured_where,
     "thickness": _thickness,
-    "conditions": _conditions,
+    "conditions": read_conditions,
     "change": read_change,
     "trouble": read_trouble,
 }

@@ -115,7 +115,7 @@ TAPED: Final[Mapping[str, Table]] = {
 """Where the tape was held, by the first choice of the question."""
 
 PARTS: Final[Table] = (
-    ("coil", whole_words(r"coil|evap\w*|a-?coil")),
+    ("coil", whole_words(r"coils?|evap\w*|a-?coil")),
     ("blower_wheel", whole_words(r"wheel|blower|fan|cage")),
     ("filter", whole_words(r"filters?")),
 )
@@ -125,14 +125,16 @@ STATES: Final[Table] = (
     (
         "plugged",
         whole_words(
-            r"plug\w*|packed|caked|filthy|clog\w*|matted|nasty|terrible|blocked",
+            r"plug\w*|packed|caked|filthy|clog\w*|matted|nasty|terrible|blocked|shot|loaded|choked"
+            r"|gross|disgusting|solid|furry",
             r"(?:very|really) dirty",
         ),
     ),
     (
         "some_dirt",
         whole_words(
-            r"some|dirty?|dust\w*|film|fair|medium|a (?:bit|little)|meh|so-?so|light\w*|ok(?:ay)?",
+            r"some|dirty?|dust\w*|film|fair|medium|a (?:bit|little)|meh|so[- ]?so|fuzz\w*|light\w*"
+            r"|ok(?:ay)?",
             r"not (?:too |very )?(?:bad|clean|great)",
         ),
     ),

@@ -85,8 +85,8 @@ def _stages_in(phrase: str) -> list[str]:
 
 
 _WHICH: Final = re.compile(
-    r"\b(?:single|one|1|two|2|variable|inverter)[ -]?(?:stage|speed)?(?: or |/)"
-    r"(?:maybe )?(?:single|one|1|two|2|variable|inverter)\b"
+    r"\b(?:single|one|1|two|2|variable|inverter)[ -]?(?:stage|speed)? or (?:maybe |a )?"
+    r"(?:single|one|1|two|2|variable|inverter)\b|\b(?:single|one)/(?:two|variable)\b"
 )
 """Two stages with "or" between them."""
 

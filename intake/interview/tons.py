@@ -104,7 +104,9 @@ def _of_this_one(part: str, told: list[float]) -> list[float]:
     """What is left if another system's clause is put aside."""
     if not _ANOTHERS.search(part):
         return told
-    clauses = [c for c in re.split(r"[,;]|\.(?!\d)|\band\b(?! a? ?half)", part) if not _ANOTHERS.search(c)]
+    clauses = [
+        c for c in re.split(r"[,;]|\.(?!\d)|\band\b(?! a? ?half)", part) if not _ANOTHERS.search(c)
+    ]
     left = [ton for clause in clauses for ton in (_with_unit(clause) or _sizes_in(clause))]
     return left or told
 
@@ -127,11 +129,15 @@ def bare_tons(text: str) -> float | None:
     contrast = _CONTRAST.fullmatch(text)
     if contrast is not None:
         return bare_tons(contrast["right"] or contrast["left"])
-    if not _ONLY.fullmatch(text):
+    only = _ONLY.fullmatch(text)
+    if only is None:
         return None
     numbers = [n for n in scan(text, "capacity").numbers if not _STAGE_NUMBER.match(text, n.start)]
     if len(numbers) != 1 or numbers[0].unit not in ("", "kbtuh", "btuh") or numbers[0].negated:
         return None
+    number = text[numbers[0].start : numbers[0].end]
+    if len(only["size"].strip()) > len(number):
+        return None  # more is said than a number: "two of them"
     value = numbers[0].value * (1000.0 if numbers[0].unit == "kbtuh" else 1.0)
     if value in _THOUSANDS:
         value /= 12.0
@@ -140,5 +146,7 @@ def bare_tons(text: str) -> float | None:
     return value if _SIZES[0] <= value <= _SIZES[1] else None
 
 
-_CONTRAST: Final = re.compile(r"(?P<left>[^,]+?),? not (?:an? )?[\w. ]+|not [\w. ]+?,? (?:but )?(?P<right>.+)")
+_CONTRAST: Final = re.compile(
+    r"(?P<left>[^,]+?),? not (?:an? )?[\w. ]+|not [\w. ]+?,? (?:but )?(?P<right>.+)"
+)
 _STAGE_NUMBER: Final = re.compile(r"(?:one|two|1|2)[ -]?(?:stage|speed)")
