@@ -42,6 +42,7 @@ _NOTHING_BUT: Final = re.compile(
     rf"(?:in (?:the|my) bag |here |with me |on me )?(?:{_EXCEPT}|just|only) (?P<which>.*)"
 )
 _EVERYTHING: Final = re.compile(rf"\b{_ALL}\b")
+_WHOLE: Final = re.compile(r"\b(?:everything|all four|full kit|whole kit)\b(?! else)")
 _ALL_OF_THEM: Final = re.compile(
     r"(?:oh |uh |well )?(?:yes|yep|yup|yeah|ya|sure)(?:,? (?:all|everything|i do|we do|got).*)?[.! ]*"
 )
@@ -72,7 +73,7 @@ _TURN: Final = re.compile(
 _REACHES_ON: Final = re.compile(r"[, ]*(?:(?:and|or|nor|&|any|my|the) )+| +")
 _ALTERNATIVE: Final = re.compile(r"\b(?:or|nor)\b")
 _THE_REST: Final = re.compile(
-    r"\b(?:everything else|all else|all the others?|(?:all |got |have )?the (?:rest|others)"
+    r"\b(?:everything else|all else|all the others?|(?:all |got |have )?the (?:rest|others)|rest(?: is| are|'?s)"
     r"|the other (?:two|three|ones|stuff))\b"
 )
 _BEHIND: Final = re.compile(
@@ -133,7 +134,8 @@ def read_tools(text: str, choices: tuple[str, ...]) -> Reading | None:
         return _answer(set(_NAMES) - lacks, lacks) if lacks else _answer(has, set(_NAMES) - has)
     if _LEFT_ALL.search(text):
         return _answer(has, set(_NAMES) - has)
-    if (_EVERYTHING.search(text) and not has) or _ALL_OF_THEM.fullmatch(text):
+    whole = _WHOLE.search(text) or (_EVERYTHING.search(text) and not has)
+    if whole or _ALL_OF_THEM.fullmatch(text):
         return _answer(set(_NAMES) - lacks, lacks)
     if not has and not lacks:
         return _answer(set(), set(_NAMES)) if _NOTHING.search(text) else None

@@ -65,6 +65,12 @@ _FROM_A_SOURCE: Final = re.compile(
     r"|(?:temp\w* )?rise|(?:old )?(?:blower |fan )?(?:table|book|chart))\b"
     r"|, ?(?:temp\w* rise|flow plate|hood|blower table|table)[.! ]*$|^figure (?=\d)"
 )
+_HEATS_ALIKE: Final = re.compile(
+    r"\bsame (?:for |in |on |when |as )?(?:the )?heat\w*|\bheat\w*(?: is| needs| wants)?(?: the)? same\b"
+    r"|\b(?:both (?:modes?|ways)|heat\w* and cool\w*|cool\w* and heat\w*)\b"
+)
+"""The heat pump heats with the air that it cools with."""
+
 _FLOW_THEN: Final = re.compile(r"\b(?P<cfm>\d{3,4}|\d,\d{3}) ?cfm\b")
 """The airflow at which pressures were read."""
 
@@ -165,6 +171,8 @@ def with_asides(question: Question, found: Accepted, line: str) -> Accepted:
         cfm = float(flow["cfm"].replace(",", ""))
         said.append(Volunteered(f"{ASIDE}reading_airflow", {"cfm": cfm}, line))
         others = [other for other in others if other.field != "airflow"]
+    if question.key == "cool_cfm" and "cfm" in found.values and _HEATS_ALIKE.search(line):
+        said.append(Volunteered(f"{ASIDE}heat_pump_cfm", {"cfm": found.values["cfm"]}, line))
     if question.key == "zoned" and (registers := smallest_zone(line)) is not None:
         said.append(Volunteered(f"{ASIDE}zone_registers", {"count": registers}, line))
     if question.field == "equipment":

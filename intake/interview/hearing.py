@@ -246,6 +246,8 @@ def _own_answer(question: Question, found: Heard) -> bool:
 
 def _names_another(talk: Talk, question: Question, line: str) -> bool:
     """Whether the line opens with another question's topic ("return drop is 14x20")."""
+    if question.field == "tools":
+        return False  # a slack tube is a gauge
     named = elsewhere(talk, None, line)
     own = any(line.lower().lstrip("the ").startswith(topic) for topic in question.topics)
     return named is not None and named[0].key != question.key and not own

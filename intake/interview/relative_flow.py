@@ -82,6 +82,8 @@ def relative_flow(question: Question, line: str, job: Job) -> Accepted | None:
         line: Normalised text.
         job: What is known.
     """
+    if question.key == "cool_cfm":
+        return _per_ton(line, job)
     if question.key not in _BESIDE:
         return None
     high, low = job.number(_HIGH), job.number(_LOW)
@@ -103,6 +105,28 @@ def relative_flow(question: Question, line: str, job: Job) -> Accepted | None:
     if not 0 < change <= _MOST_CHANGE_CFM:
         return None
     return _flow(high - change if more["way"] in _LESS else high + change, line)
+
+
+_RATE: Final = re.compile(
+    rf"{_LEAD}(?P<rate>[2-5]\d\d) ?(?:cfm )?(?:a|per|each|/) ?ton(?: i think| or so)?[.! ]*"
+)
+_CHECKED: Final = re.compile(
+    r"(?:about )?(?P<flow>\d,?\d{3}|\d{3})(?: cfm)?[, ]+(?:(?:so|that'?s|it'?s|from|a|its) )*"
+    r"(?P<tons>[1-5](?:\.5)?)[ -]?tons? (?:at|@|x|times) (?P<rate>[2-5]\d\d)(?: cfm)?[.! ]*"
+)
+
+
+def _per_ton(line: str, job: Job) -> Accepted | None:
+    """So much a ton, where the tons were told; or an airflow with the sum that it comes from."""
+    checked = _CHECKED.fullmatch(line)
+    if checked is not None:
+        flow = float(checked["flow"].replace(",", ""))
+        right = abs(float(checked["tons"]) * float(checked["rate"]) - flow) < 1
+        return _flow(flow, line) if right else None
+    rate, tons = _RATE.fullmatch(line), job.number("equipment.cooling_tons")
+    if rate is None or tons is None:
+        return None
+    return _flow(tons * float(rate["rate"]), line)
 
 
 def _flow(cfm: float | None, line: str) -> Accepted | None:

@@ -96,6 +96,16 @@ _ON_OFF: Final = re.compile(
 )
 
 
+_RAMPS: Final = re.compile(
+    r"(?:it'?s |it |they |the |compressor |unit |just |kind of )*(?:ramps|modulates|varies|inverts)"
+    r"(?: (?:up|down|and|itself|with the load|all over|its speed))*[.! ]*"
+)
+_BARE_AC: Final = re.compile(
+    r"\b(?:a/?c|condenser|cooling|outdoor\w*)(?: side)?(?: is|'s)? "
+    r"(?P<stage>one|single|two|1|2)\b(?![- ]*\d)"
+)
+
+
 def cooling_stage(line: str) -> str:
     """The stage of the cooling that a line tells, where that is asked; empty if it tells none.
 
@@ -104,5 +114,10 @@ def cooling_stage(line: str) -> str:
     """
     if _ON_OFF.fullmatch(line):
         return "single"
+    if _RAMPS.fullmatch(line):
+        return "variable"
+    bare = _BARE_AC.search(line)
+    if bare is not None and _BURNER.search(line):
+        return {"one": "single", "1": "single", "single": "single"}.get(bare["stage"], "two")
     told = stages_told(line, burns=True)
     return told.cooling if told.burner else ""

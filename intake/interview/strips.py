@@ -64,8 +64,13 @@ def no_strips(line: str) -> bool:
     """
     if _DOUBT.search(line):
         return False
-    return bool(_NO_STRIPS.search(line) or _NONE_FIRST.fullmatch(line) or _SO_NONE.search(line))
+    return bool(_NO_STRIPS.search(line) or _LEFT_OUT.search(line) or _NONE_FIRST.fullmatch(line) or _SO_NONE.search(line))
 
+
+_LEFT_OUT: Final = re.compile(
+    r"\b(?:left|leaving|took|taking|dropped|deleted) (?:the |them |those )?(?:strips?|kit|heat)? ?out\b"
+    r"|\bstrips? (?:are|is|were|was|got) (?:out|deleted|dropped|off the (?:job|quote))\b"
+)
 
 _DOUBT: Final = re.compile(r"\b(?:if|unless|whether|not sure|don'?t know|dunno|maybe)\b|\?")
 

@@ -163,6 +163,8 @@ def _volunteered(
 
 
 def _home(talk: Talk, question: Question, other: Volunteered) -> Question | None:
+    if other.field == f"{ASIDE}heat_pump_cfm" and question.key == "cool_cfm":
+        return question_of("heat_pump_cfm") if talk.context.heat_pump else None
     if other.field.startswith(ASIDE):
         return question_of(other.field.removeprefix(ASIDE))
     if other.field == "capacity" and question.field != "equipment" and not talk.context.burner:

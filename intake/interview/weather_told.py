@@ -28,7 +28,7 @@ _COLD: Final = re.compile(
 )
 _HOT: Final = re.compile(
     r"(?:yes|yeah|yep|it'?s|its|really|pretty|oh|man|super|,| )*"
-    r"(?:hot|warm|scorching|roasting|boiling|sweltering|blazing|baking|summer"
+    r"(?:hot|warm|scorching|roasting|boiling|sweltering|blazing|baking|summer|like an? (?:oven|sauna|furnace)"
     r"|in the (?:seventies|eighties|nineties))"
     r"(?: (?:out(?:side)?|there|today|now|here|enough|as (?:hell|blazes|heck|can be|an oven)"
     r"|(?:day|one)))*[.! ]*"
@@ -62,7 +62,8 @@ def warm_enough(line: str) -> bool | None:
     """
     match = _OUTDOORS.fullmatch(line)
     if match is not None:
-        return float(match["degf"]) >= _WARM_DEGF
+        warm = float(match["degf"]) >= _WARM_DEGF
+        return None if warm and line.startswith("no") else warm
     if _COLD.fullmatch(line):
         return False
     if _HOT.fullmatch(line):
