@@ -29,7 +29,8 @@ _NOT_ALL: Final = re.compile(
     r"|\ball set\b|\b(?:at|after) all\b|\bnothing else\b|\bno (?:other|more) tools?\b"
 )
 _ALL: Final = (
-    r"(?:everything|all of (?:it|them|those|that|the above)|(?:got|have|has|brought) (?:it |em )?all"
+    r"(?:everything|all of (?:it|them|those|that|the above)|(?:got|have|has|brought) (?:it "
+    r"|em )?all"
     r"|all four|all|the lot|the works|full (?:kit|bag)|(?:the )?whole (?:kit|bag|lot|nine yards))"
 )
 _EXCEPT: Final = (
@@ -44,7 +45,8 @@ _NOTHING_BUT: Final = re.compile(
 _EVERYTHING: Final = re.compile(rf"\b{_ALL}\b")
 _WHOLE: Final = re.compile(r"\b(?:everything|all four|full kit|whole kit)\b(?! else)")
 _ALL_OF_THEM: Final = re.compile(
-    r"(?:oh |uh |well )?(?:yes|yep|yup|yeah|ya|sure)(?:,? (?:all|everything|i do|we do|got).*)?[.! ]*"
+    r"(?:oh |uh |well )?(?:yes|yep|yup|yeah|ya|sure)(?:,? (?:all|everything|i do|we do"
+    r"|got).*)?[.! ]*"
 )
 _NOTHING: Final = re.compile(
     r"^(?:(?:i|i'?ve|ive|we|got|have|brought|there'?s|honestly|sorry|uh|um) )*"
@@ -67,24 +69,28 @@ _NEGATOR: Final = re.compile(
     r"|(?:can|could|may|might|will|gonna|have to|going to|i'?ll) (?:get|borrow|grab|buy|bring))\b"
 )
 _TURN: Final = re.compile(
-    r"[,;.]|\b(?:but|just|only|though|however|found|got|instead|i have|i'?ve|ive|(?<!n't )(?<!not )have (?:the|a|my)"
+    r"[,;.]|\b(?:but|just|only|though|however|found|got|instead|i have|i'?ve|ive"
+    r"|(?<!n't )(?<!not )have (?:the|a|my)"
     r"|do have|there'?s|still|also|plus|then|yes|works?|working)\b"
 )
 _REACHES_ON: Final = re.compile(r"[, ]*(?:(?:and|or|nor|&|any|my|the) )+| +")
 _ALTERNATIVE: Final = re.compile(r"\b(?:or|nor)\b")
 _THE_REST: Final = re.compile(
-    r"\b(?:everything else|all else|all the others?|(?:all |got |have )?the (?:rest|others)|rest(?: is| are|'?s)"
+    r"\b(?:everything else|all else|all the others?|(?:all |got |have )?the (?:rest|others)"
+    r"|rest(?: is| are|'?s)"
     r"|the other (?:two|three|ones|stuff))\b"
 )
 _BEHIND: Final = re.compile(
     r"(?P<verb>'s|s|\ is|\ are|\ was|\ were|\ has|\ have|\ just|\ went|\ got|\ needs?|\ won'?t"
     r"|\ wont|\ don'?t|\ doesn'?t|\ doesnt|\ isn'?t|\ aint|\ ain'?t|\ aren'?t)?"
-    r"(?:[ ,]+(?:all|both|currently|still|just|been|also|really|kinda|sort of|again|now|today))*[ ,]*"
+    r"(?:[ ,]+(?:all|both|currently|still|just|been|also|really|kinda|sort of|again|now"
+    r"|today))*[ ,]*"
     r"(?:\b(?:batter(?:y|ies)|screen|hoses?|tips?|head|display)(?:'?s| is| are|s)? )?"
     r"(?:\b(?:dead|busted|broke\w*|shot|fried|toast|kaput|trashed|acting up|on the fritz|out"
     r"|not working|no good|junk|gone|missing|lost|stolen|smashed|cracked|dying|died|useless"
     r"|(?:back )?(?:at|in) (?:the |my )?(?:shop|office|warehouse|home|house|other \w+|garage)"
-    r"|back at|at home|on loan|loaned|lent|borrowed out|on order|being (?:fixed|repaired|calibrated)"
+    r"|back at|at home|on loan|loaned|lent|borrowed out|on order|being (?:fixed|repaired"
+    r"|calibrated)"
     r"|left|forgotten|(?:out )?for (?:repair|calibration|service)|need(?:s|ing)? (?:a |new )?"
     r"(?:batter(?:y|ies)|charg\w+|calibrat\w+|fix\w+|repair\w*)|flat|calibrat\w+"
     r"|with (?:my|the) (?:partner|boss|buddy|other|helper)|with another"
@@ -200,7 +206,7 @@ def _behind(text: str) -> bool | None:
         negative = _NEGATIVE_VERB.search(broken["verb"] or "") is not None
         good = _GOOD_ENDS.search(broken[0][len(broken["verb"] or "") :]) is not None
         if good:
-            return False if negative else True
+            return not negative
         return False
     return True if _WORKS_BEHIND.match(rest) else None
 

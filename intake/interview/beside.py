@@ -27,7 +27,8 @@ _FILTER_PLACE: Final = (
     (
         "grille",
         whole_words(
-            r"(?:behind|in) (?:the |a |both |each |that |this )?(?:return |hall\w* |ceiling |wall )*"
+            r"(?:behind|in) (?:the |a |both |each |that |this )?(?:return |hall\w* |ceiling "
+            r"|wall )*"
             r"grill?e?s?",
             r"(?:in|at) the (?:hall\w*|ceiling|wall)",
         ),
@@ -48,9 +49,27 @@ _MODES: Final = (
     ("heating_high", whole_words(r"heat(?:ing)?|high fire")),
 )
 _FILTER_STATES: Final = (
-    ("none", whole_words(r"no filter|without (?:a |the )?filter|filter(?:'s| is| was)? (?:out|removed|pulled)")),
-    ("dirty", whole_words(r"dirty filter|filter(?:'s| is| was)? (?:dirty|plugged|loaded|filthy|as found)")),
-    ("clean", whole_words(r"(?:clean|new|fresh) filter|filter(?:'s| is| was)? (?:clean|new|fresh)")),
+    (
+        "none",
+        whole_words(
+            r"no filter|without (?:a |the )?filter|filter(?:'s| is| was)? (?:out"
+            r"|removed|pulled)"
+        ),
+    ),
+    (
+        "dirty",
+        whole_words(
+            r"dirty filter|filter(?:'s| is| was)? (?:dirty|plugged|loaded|filthy"
+            r"|as found)"
+        ),
+    ),
+    (
+        "clean",
+        whole_words(
+            r"(?:clean|new|fresh) filter|filter(?:'s| is| was)? (?:clean|new"
+            r"|fresh)"
+        ),
+    ),
 )
 _SOURCES: Final = (
     ("flow_plate", whole_words(r"flow ?(?:plate|grid)|(?:the|my|a) (?:plate|grid)")),
@@ -66,7 +85,8 @@ _FROM_A_SOURCE: Final = re.compile(
     r"|, ?(?:temp\w* rise|flow plate|hood|blower table|table)[.! ]*$|^figure (?=\d)"
 )
 _HEATS_ALIKE: Final = re.compile(
-    r"\bsame (?:for |in |on |when |as )?(?:the )?heat\w*|\bheat\w*(?: is| needs| wants)?(?: the)? same\b"
+    r"\bsame (?:for |in |on |when |as )?(?:the )?heat\w*|\bheat\w*(?: is| needs"
+    r"| wants)?(?: the)? same\b"
     r"|\b(?:both (?:modes?|ways)|heat\w* and cool\w*|cool\w* and heat\w*)\b"
 )
 """The heat pump heats with the air that it cools with."""

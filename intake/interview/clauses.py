@@ -130,7 +130,8 @@ def without_its_end(own: str) -> str:
 _END: Final = re.compile(r"(?:[\s,;.]+(?:oh|and|sorry|wait|also|but|actually))+[\s,;.]*$")
 
 _BY_THE_WAY: Final = re.compile(
-    r"[, ]*\b(?:by the way|btw|fyi|though|too|as well|either)\b[, ]*|^(?:oh|also|and|so|it turns out)\b[, ]*"
+    r"[, ]*\b(?:by the way|btw|fyi|though|too|as well|either)\b[, ]*|^(?:oh|also|and|so"
+    r"|it turns out)\b[, ]*"
 )
 
 _NEXT: Final[Mapping[str, tuple[str, ...]]] = {

@@ -1,5 +1,6 @@
 """How clean coil, blower wheel and filter are, part by part, and all of them but one."""
 
+import itertools
 import re
 from collections.abc import Mapping
 from typing import Final
@@ -126,7 +127,7 @@ def _one_part_each(clause: str) -> list[str]:
         return [clause]
     cuts = starts if starts[0] < states[0] else states
     cuts = [0, *cuts[1:], len(clause)]
-    pieces = [clause[a:b] for a, b in zip(cuts, cuts[1:], strict=False)]
+    pieces = [clause[a:b] for a, b in itertools.pairwise(cuts)]
     whole = all(_parts(piece) and _state(piece) for piece in pieces)
     return pieces if whole else [clause]
 

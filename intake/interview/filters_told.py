@@ -17,7 +17,8 @@ _SIZE: Final = r"\d+(?:\.\d+)? ?(?:x|by|×|\*) ?\d+(?:\.\d+)?(?: ?(?:x|by|×|\*)
 _HAS_SIZE: Final = re.compile(_SIZE)
 _CLAUSES: Final = re.compile(r"[,;]|\.(?!\d)|\b(?:but|and)\b")
 _OLD: Final = re.compile(
-    r"\b(?:currently|current|old|existing|was|now|had|today|at the moment|used to)\b|^(?:has|it has)\b"
+    r"\b(?:currently|current|old|existing|was|now|had|today|at the moment|used to)\b|^(?:has"
+    r"|it has)\b"
 )
 _NEW: Final = re.compile(
     r"\b(?:(?:i'?m |we'?re |they'?re |i |we )?(?:(?:plan(?:ning)?|want(?:s|ing)?|switch(?:ing)?"
@@ -41,7 +42,8 @@ _EACH: Final = re.compile(
 )
 _PLEAT: Final = re.compile(
     r"(?P<size>\d+ ?x ?\d+ ?x ?(?P<depth>[1-6]))[,; ]+(?:an? )?"
-    r"(?P<again>one|two|four|five|1|2|4|5)[- ]?(?:inch|in|\")s?(?: (?:thick|deep|pleat\w*|media|filter))*"
+    r"(?P<again>one|two|four|five|1|2|4|5)[- ]?(?:inch|in|\")s?(?: (?:thick|deep|pleat\w*|media"
+    r"|filter))*"
 )
 _AGAIN: Final = re.compile(
     r"(?P<faces>\d+ ?x ?\d+ ?x ?)\d[, ]+(?:no|sorry|i mean|make that|wait|scratch that)[, ]+"
@@ -75,7 +77,9 @@ def the_filter(line: str) -> str:
     ]
     if not (dropped and (new or [p for p in sized if p not in dropped])):
         return line
-    kept = [_HOUSING.sub(" ", _NEW.sub(" ", piece)).strip() for piece in pieces if piece not in dropped]
+    kept = [
+        _HOUSING.sub(" ", _NEW.sub(" ", piece)).strip() for piece in pieces if piece not in dropped
+    ]
     return " ".join(", ".join(kept).split())
 
 

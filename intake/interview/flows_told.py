@@ -1,5 +1,6 @@
 """Airflows told with what they are for: cooling, heating, high, low, or both alike."""
 
+import itertools
 import re
 from typing import Final
 
@@ -48,7 +49,7 @@ def flows_told(line: str) -> dict[str, float]:
         return {}
     label_first = kinds[0] != "number"
     flows: dict[str, float] = {}
-    for (kind, text), (other, text_b) in zip(tokens, tokens[1:], strict=False):
+    for (kind, text), (other, text_b) in itertools.pairwise(tokens):
         stage, number = (kind, text_b) if label_first else (other, text)
         if (other if label_first else kind) != "number" or stage == "number":
             continue

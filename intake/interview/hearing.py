@@ -11,7 +11,7 @@ from intake.interview.commands import obey
 from intake.interview.elsewhere import denied, elsewhere, named_by
 from intake.interview.events import AskedBack, Reopened, Unsaid, WentOn, kept_readings
 from intake.interview.like_corrections import plain_answer
-from intake.interview.listening import Heard, Nothing, Same, listen, picked, plain_choices
+from intake.interview.listening import Heard, Nothing, Same, listen, plain_choices
 from intake.interview.misreading import (
     MISREADS_BEFORE_CHOICES,
     MISREADS_BEFORE_SKIP,
@@ -19,6 +19,7 @@ from intake.interview.misreading import (
     misread,
 )
 from intake.interview.own_reading import OWN_FIELDS
+from intake.interview.picking import picked
 from intake.interview.placing import (
     CONFIRMS,
     ELSEWHERE,

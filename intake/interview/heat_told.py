@@ -36,7 +36,8 @@ def of_what_is_asked(key: str, line: str) -> str:
 
 
 _NO_FIRE: Final = re.compile(
-    r"\b(?:all[- ]electric|(?:was|is|it'?s|its) electric|electric (?:air ?handler|furnace|heat|strips?|unit)|heat ?pump"
+    r"\b(?:all[- ]electric|(?:was|is|it'?s|its) electric|electric (?:air ?handler|furnace|heat"
+    r"|strips?|unit)|heat ?pump"
     r"|nothing burn\w*|no (?:burner|gas|flame|fuel|combustion)|doesn'?t burn|burns nothing"
     r"|isn'?t (?:gas|a furnace)|not (?:gas|a (?:gas )?furnace))\b"
 )

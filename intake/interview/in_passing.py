@@ -17,7 +17,11 @@ _SIZE: Final = r"\d+(?:\.\d+)? ?(?:x|by|×) ?\d+"
 _ROWS: Final = tuple(
     (key, re.compile(pattern))
     for key, pattern in (
-        ("return_trunk", rf"\bthere(?:'?s| is) a return (?:trunk|main)\b|\breturn (?:trunk|main)\b.*{_SIZE}|{_SIZE}.*\breturn (?:trunk|main)\b"),
+        (
+            "return_trunk",
+            rf"\bthere(?:'?s| is) a return (?:trunk|main)\b|\breturn (?:trunk"
+            rf"|main)\b.*{_SIZE}|{_SIZE}.*\breturn (?:trunk|main)\b",
+        ),
         ("drop_size", rf"\b(?:return )?drop\b.*{_SIZE}|{_SIZE}\D{{0,12}}\bdrop\b"),
         ("filter", rf"{_SIZE} ?(?:x|by|×) ?[1-6]\b.*\bfilter|\bfilter\b.*{_SIZE}"),
         (
@@ -37,13 +41,15 @@ _ROWS: Final = tuple(
         ),
         (
             "old_runs",
-            r"\b(?:old )?blower(?:'s| is| motor is| was)? ?(?:motor )?(?:still )?(?:dead|seized|shot"
+            r"\b(?:old )?blower(?:'s| is| motor is| was)? ?(?:motor )?(?:still )?(?:dead|seized"
+            r"|shot"
             r"|fried|locked up|runs?\b|running|works?\b|working|won'?t|doesn'?t|does run|burnt)",
         ),
         ("blower_kind", r"\b(?:psc|ecm|constant[- ](?:torque|air\w*|cfm))\b|\bmotor(?:'s| is)\b"),
         (
             "tools",
-            r"\b(?:no|without|don'?t have (?:an? |the |my )?|forgot (?:the |my )?|left (?:the |my )?)"
+            r"\b(?:no|without|don'?t have (?:an? |the |my )?|forgot (?:the |my )?|left (?:the "
+            r"|my )?)"
             r" ?(?:gau?ge|manometer|probes?|thermometers?|tape)\b(?! (?:reading|on))",
         ),
         ("strip_cfm", r"\b(?:no|not getting|without) (?:\w+ )?(?:strips?|strip heat|heat kit)\b"),

@@ -13,24 +13,16 @@ from engine.job.facts import fact_for
 from engine.job.job import Job
 from intake.interview.as_asked import as_asked, count_or_inches, stays_the_same, without_the_end
 from intake.interview.beside import with_asides, without_the_source
-from intake.interview.blower_told import not_tried, runs_not
-from intake.interview.built_when import of_the_house
-from intake.interview.events import AskedBack
-from intake.interview.filters_told import filters_each_in_place, the_filter
-from intake.interview.heat_told import burns_nothing, dry_drop, of_what_is_asked
+from intake.interview.heat_told import burns_nothing
 from intake.interview.misplaced import by_side, by_stage
-from intake.interview.out_and_in import plainly_put
 from intake.interview.own_reading import OWN_FIELDS, read_own
-from intake.interview.pressures_told import pressures_told
 from intake.interview.question import Question
 from intake.interview.relative_flow import as_low, relative_flow, says_same, without_too
-from intake.interview.rise_told import rise_told
 from intake.interview.several import bare_metal, several_ducts, several_filters
 from intake.interview.stage_of import cooling_stage
 from intake.interview.strips import kit_chosen, no_strips, strip_kw
-from intake.interview.told_otherwise import declines, one_zone, rooms_named
-from intake.interview.weather_told import warm_enough
-from intake.interview.zones_told import zones_told
+from intake.interview.told_by_question import plainly_asked, told_by_question
+from intake.interview.told_otherwise import declines
 from intake.reading.clean import LONGEST_ANSWER, normalise
 from intake.reading.manner import excuse, sureness
 from intake.reading.read import read
@@ -43,11 +35,9 @@ from intake.reading.result import (
     Reading,
     Rejected,
     Unknown,
-    Value,
-    Values,
 )
 
-__all__ = ["Nothing", "Same", "listen", "picked", "plain_choices"]
+__all__ = ["Heard", "Nothing", "Same", "listen", "plain_choices"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -140,25 +130,6 @@ _MEASURED: Final = frozenset(
 )
 """Fields of figures, where a bare no says that the person hasn't got it."""
 
-_NUMBERED: Final = re.compile(
-    r"(?:option |number |no\.? |#|the )?([1-9])(?:st|nd|rd|th)?(?: one)?[).]?"
-)
-_ORDINAL: Final = re.compile(
-    r"(?:the )?(first|second|third|fourth|last|former|latter)(?: one)?[.! ]*"
-)
-_ORDINALS: Final = {
-    "first": 0,
-    "former": 0,
-    "second": 1,
-    "third": 2,
-    "fourth": 3,
-    "last": -1,
-    "latter": -1,
-}
-_YES: Final = re.compile(
-    r"(?:yes|yep|yup|yeah|y|right|correct|that'?s (?:it|right)|exactly|sure|ok|okay)[.! ]*"
-)
-
 _BOUNDED: Final = frozenset(
     [
         "airflow",
@@ -234,43 +205,11 @@ def _listen(question: Question, text: str, job: Job, previous: Previous | None) 
         return Accepted({"yes": False})
     if question.field == "year" and _AREA.search(line):
         return Rejected(f"That is an area. {question.words}")
-    if question.key == "weather" and (warm := warm_enough(line)) is not None:
-        return Accepted({"yes": warm}, sureness(line))
-    if question.key == "zoned" and one_zone(line):
-        return Accepted({"yes": False}, sureness(line))
-    if question.key == "zoned" and (zoned := zones_told(line)) is not None:
-        return Accepted({"yes": zoned}, sureness(line))
-    if question.key == "old_runs" and not_tried(line):
-        return Unknown("Nobody has tried.")
-    if question.key == "old_runs" and runs_not(line):
-        return Accepted({"yes": False}, sureness(line))
-    if question.field == "year":
-        text = of_the_house(line)
-    if question.key == "d_rooms" and (rooms := rooms_named(line)):
-        return Accepted({"count": rooms}, sureness(line))
-    if question.key == "filter":
-        if (each := filters_each_in_place(line)) is not None:
-            return each
-        text = line = the_filter(line)
-    if question.key == "filter_place" and _IN_BOTH.search(line):
-        return AskBack(_WHICH_FILTERS, (), AskKind.MISSING_PART)
-    if question.field == "capacity":
-        text = line = of_what_is_asked(question.key, plainly_put(line))
-    if question.key == "coil_drop" and (dry := dry_drop(line)) is not None:
-        return dry
-    if question.field == "elevation" and _INCHES.search(line):
-        return Rejected(f"Those are inches. {question.words}")
-    if question.field == "elevation":
-        text = line = _METERS_MEANT.sub(r"\1 feet", line)
-    if question.key == "blower_limit":
-        text = line = " ".join(_RATED_OR_EXTERNAL.sub(" ", line).split())
-    if question.field == "static_pressure":
-        text = line = _AND.sub(" and ", line)
-        pressures = pressures_told(question, line, job)
-        if pressures is not None:
-            return pressures
-    if question.field == "rise_range" and (ends := rise_told(line)) is not None:
-        return ends
+    told = told_by_question(question, line, job)
+    if told is not None:
+        return told
+    if (plain := plainly_asked(question, line)) != line:
+        text = line = plain
     text, line = without_the_end(question, text, line)
     text, line = without_the_source(question, text, line)
     text, line = without_too(question, text, line)
@@ -398,21 +337,6 @@ _LATER: Final = re.compile(
     r"\b(?:tonight|later|can get|will (?:get|send|find)|i'?ll (?:get|send))\b"
 )
 
-_IN_BOTH: Final = re.compile(r"\bboth\b|\bone\b.*\bgrill?e?s?\b.*\bone\b|\bone\b.*\bone\b.*\bgrill")
-_WHICH_FILTERS: Final = (
-    "Two filters? Say each with its place, like “20x20x1 in the grille, 16x25x1 at the unit”."
-)
-_INCHES: Final = re.compile(r"\d ?(?:\"|inch|in\b)|\binch(?:es)?\b")
-_METERS_MEANT: Final = re.compile(
-    r"([\d,.]+) ?(?:meters?|metres?|m)\b[, ]+(?:i mean|no|sorry|wait|make that)[, ]+"
-    r"(?:i mean[, ]+)?(?:feet|ft|foot)\b"
-)
-_RATED_OR_EXTERNAL: Final = re.compile(
-    r"\brated (?:at |for )?\d?\.\d+[, ]*(?=.*\d)|\b(?:esp|tesp|external|static)\b"
-)
-
-_AND: Final = re.compile(r"(?<=\d) n (?=\d?\.)")
-
 _AT: Final = re.compile(r"(?P<drop>.+?)\s*(?:@|\bat\b|\bfor\b|,)\s*(?P<at>[\d,. ]+(?:k|cfm)?.*)")
 
 
@@ -428,53 +352,3 @@ def _drop_at(question: Question, line: str) -> Accepted | None:
     if isinstance(drop, Accepted) and isinstance(at, Accepted) and "inwc" in drop.values:
         return Accepted({**drop.values, **at.values}, sureness(line))
     return None
-
-
-def picked(open_ask: AskedBack, fresh: Heard, text: str) -> Values | None:
-    """The reading that a person picks of those offered, or None.
-
-    A number that is itself one of the values offered means that value; otherwise "1" and "the
-    first" pick by place, and "yes" picks the only one.
-    """
-    readings: tuple[Mapping[str, Value], ...] = tuple(open_ask.readings)  # type: ignore[arg-type]
-    if not readings:
-        return None
-    line = normalise(text)
-    if isinstance(fresh, Accepted) and (one := _told_of_all(readings, fresh.values)) is not None:
-        return one
-    if isinstance(fresh, Accepted):
-        same = [values for values in readings if _agrees(values, fresh.values)]
-        if len(same) == 1:
-            return {**same[0], **fresh.values}
-    if _YES.fullmatch(line):
-        return readings[0] if len(readings) == 1 else None
-    numbered, ordinal = _NUMBERED.fullmatch(line), _ORDINAL.fullmatch(line)
-    if numbered:
-        place = int(numbered[1]) - 1
-    elif ordinal:
-        place = _ORDINALS[ordinal[1]]
-    else:
-        return None
-    if place >= len(readings):
-        return None
-    return readings[place]
-
-
-def _told_of_all(readings: tuple[Mapping[str, Value], ...], said: Values) -> Values | None:
-    """The reading that a bare word picks, where one thing alone differs and the word fits all."""
-    differ = [name for name in readings[0] if len({str(r.get(name)) for r in readings}) > 1]
-    if len(differ) != 1 or len(said) < 2 or len({str(value) for value in said.values()}) > 1:
-        return None
-    fit = [values for values in readings if values.get(differ[0]) == said.get(differ[0])]
-    return fit[0] if len(fit) == 1 else None
-
-
-def _agrees(offered: Values, said: Values) -> bool:
-    shared = [name for name in said if name in offered]
-    return bool(shared) and all(_alike(offered[name], said[name]) for name in shared)
-
-
-def _alike(one: Value, two: Value) -> bool:
-    if isinstance(one, int | float) and isinstance(two, int | float):
-        return abs(float(one) - float(two)) <= 0.005 * max(abs(float(one)), 1e-9)
-    return one == two

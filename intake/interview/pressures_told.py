@@ -40,18 +40,20 @@ _TOKEN: Final = re.compile(
 _TENTHS: Final = re.compile(
     r"\b(?P<n>an?|one|two|three|four|five|six|seven|eight|nine)(?P<half> and a half)? tenths?\b"
 )
-_WORDS: Final = dict(
-    zip("a an one two three four five six seven eight nine".split(), (1, 1, *range(1, 10)),
-        strict=True)
-)  # fmt: skip
+_WORDS: Final = {
+    "a": 1, "an": 1, "one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7,
+    "eight": 8, "nine": 9,
+}  # fmt: skip
 _CLAUSES: Final = re.compile(r"[,;]|\.(?!\d)|\b(?:but|and)\b")
 _NOT_GOT: Final = re.compile(
     r"\b(?:can'?t|cannot|couldn'?t|could not|didn'?t|no way|unable|haven'?t|no port)\b"
 )
 _OTHERS: Final = re.compile(
-    r"(?:(?:i|we|you|just|sorry|really)[, ]+)*(?:can'?t|cannot|couldn'?t|no way to|unable to|didn'?t)"
+    r"(?:(?:i|we|you|just|sorry|really)[, ]+)*(?:can'?t|cannot|couldn'?t|no way to|unable to"
+    r"|didn'?t)"
     r"(?: really)? (?:get|reach|read|measure|do|take|drill)\w*(?: to| at)?"
-    r" (?:the |those |these |either |any |both )*(?:other )?(?:two|ones?|others?|of (?:them|those))?"
+    r" (?:the |those |these |either |any |both )*(?:other )?(?:two|ones?|others?|of (?:them"
+    r"|those))?"
     r"[.! ]*"
 )
 _UNIT: Final = re.compile(r"\b(?:pa|pascals?|mm|cfm|fpm|psi)\b")
@@ -108,9 +110,7 @@ def pressures_told(question: Question, line: str, job: Job) -> Accepted | AskBac
 
 
 def _in_digits(line: str) -> str:
-    return _TENTHS.sub(
-        lambda m: f"{(_WORDS[m['n']] + (0.5 if m['half'] else 0)) / 10:g}", line
-    )
+    return _TENTHS.sub(lambda m: f"{(_WORDS[m['n']] + (0.5 if m['half'] else 0)) / 10:g}", line)
 
 
 def _names_a_place(told: Mapping[str, float]) -> bool:
@@ -172,7 +172,7 @@ _READINGS: Final = "readings.0"
 
 
 def _out_of_order(placed: Mapping[str, float], job: Job) -> str:
-    """What is wrong if the inner pair isn't the larger one: the filter and the coil take pressure."""
+    """What is wrong if the inner pair isn't the larger one."""
     for inner, outer, words in (
         ("after_filter", "before_filter", "The return can't pull more before the filter ({0:.2f})"
                                           " than after it ({1:.2f})"),

@@ -25,7 +25,8 @@ _LEAD: Final = (
 _AFTER: Final = (
     r"(?:[, ]+(?:i think|i guess|i believe|too|again|as well|also|airflow|number|cfm|figure|one"
     r"|thing|there|here|for (?:heat\w*|both|that)|in heat\w*|then|please|i'?d say|as (?:in |for )?"
-    r"(?:cool\w*|before|above|the (?:cool\w*|other|last|first)(?: one)?|that|high(?: stage)?)))*[.! ]*"
+    r"(?:cool\w*|before|above|the (?:cool\w*|other|last|first)(?: one)?|that"
+    r"|high(?: stage)?)))*[.! ]*"
 )
 _SAME: Final = re.compile(
     rf"{_LEAD}(?:same|ditto|identical|equal|no (?:different|difference|change)|unchanged"

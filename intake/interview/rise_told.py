@@ -35,7 +35,10 @@ _TENS: Final = (
     r"(?:twenty|thirty|forty|fifty|sixty|seventy|eighty)(?:[ -](?:one|two|three|four|five|six|seven"
     r"|eight|nine))?"
 )
-_SPOKEN: Final = re.compile(rf"(?:about |it says |says )*(?P<one>{_TENS})[, ]+(?P<two>{_TENS})[.! ]*")
+_SPOKEN: Final = re.compile(
+    rf"(?:about |it says "
+    rf"|says )*(?P<one>{_TENS})[, ]+(?P<two>{_TENS})[.! ]*"
+)
 _UNREADABLE: Final = re.compile(
     r"(?:the )?(?:plate|sticker|label|tag|nameplate)(?:'?s| is| was| got)?"
     r" (?:all )?(?:burn\w*|rust\w*|worn|gone|missing|faded|illegible|unreadable|painted\w*|peeled"
@@ -63,7 +66,9 @@ def rise_told(line: str) -> Accepted | Unknown | None:
     fires = [*_FIRE.finditer(line)] or [*_FIRE_BEHIND.finditer(line)]
     if len(fires) == 2:
         high = [fire for fire in fires if fire["stage"] in _HIGH]
-        return _between(float(high[0]["one"]), float(high[0]["two"]), line) if len(high) == 1 else None
+        return (
+            _between(float(high[0]["one"]), float(high[0]["two"]), line) if len(high) == 1 else None
+        )
     again = _AGAIN.match(line)
     if again is not None:
         found = read("rise_range", again["last"])

@@ -28,7 +28,8 @@ class StagesTold:
 
 
 _PHRASES: Final = re.compile(
-    r"[;]|,(?!\d{3}\b)|\.(?!\d)|\b(?:and|with|w/?|over|on top of|on|under|plus|but|paired with|for)\b"
+    r"[;]|,(?!\d{3}\b)|\.(?!\d)|\b(?:and|with|w/?|over|on top of|on|under|plus|but|paired with"
+    r"|for)\b"
     r"|&|\+"
 )
 _BURNER: Final = re.compile(

@@ -64,18 +64,25 @@ def no_strips(line: str) -> bool:
     """
     if _DOUBT.search(line):
         return False
-    return bool(_NO_STRIPS.search(line) or _LEFT_OUT.search(line) or _NONE_FIRST.fullmatch(line) or _SO_NONE.search(line))
+    return bool(
+        _NO_STRIPS.search(line)
+        or _LEFT_OUT.search(line)
+        or _NONE_FIRST.fullmatch(line)
+        or _SO_NONE.search(line)
+    )
 
 
 _LEFT_OUT: Final = re.compile(
-    r"\b(?:left|leaving|took|taking|dropped|deleted) (?:the |them |those )?(?:strips?|kit|heat)? ?out\b"
+    r"\b(?:left|leaving|took|taking|dropped|deleted) (?:the |them |those )?(?:strips?|kit"
+    r"|heat)? ?out\b"
     r"|\bstrips? (?:are|is|were|was|got) (?:out|deleted|dropped|off the (?:job|quote))\b"
 )
 
 _DOUBT: Final = re.compile(r"\b(?:if|unless|whether|not sure|don'?t know|dunno|maybe)\b|\?")
 
 _KIT: Final = re.compile(
-    r"(?P<cfm>\d,\d{3}|\d{3,4}) ?(?:cfm)? (?:for|at|with|on|w/) (?:the |an? )?(?P<kw>\d{1,2}(?:\.5)?)"
+    r"(?P<cfm>\d,\d{3}|\d{3,4}) ?(?:cfm)? (?:for|at|with|on|w/) (?:the "
+    r"|an? )?(?P<kw>\d{1,2}(?:\.5)?)"
     r" ?(?:kw|k\b|kilowatts?)?"
     r"|(?P<kw2>\d{1,2}(?:\.5)?) ?(?:kw|k|kilowatts?)? (?:is |needs |wants |takes |at |= ?)+"
     r"(?P<cfm2>\d,\d{3}|\d{3,4})"

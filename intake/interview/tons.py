@@ -31,7 +31,8 @@ _ANOTHERS: Final = re.compile(
 )
 _HERE: Final = re.compile(r"\bth(?:is|at) (?:one|unit|system)\b|\bthis\b|\bhere\b")
 _COUNTS: Final = re.compile(
-    r" ?-?(?:stages?|st|speeds?|zones?|units?|systems?|x\b|cfm|%|percent|kw|k\b|inch|in\b|\"|trunks?"
+    r" ?-?(?:stages?|st|speeds?|zones?|units?|systems?|x\b|cfm|%|percent|kw|k\b|inch|in\b|\""
+    r"|trunks?"
     r"|returns?|ducts?|phase|years?|poles?|of|thermostats?|stats?)"
 )
 

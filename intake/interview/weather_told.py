@@ -28,7 +28,8 @@ _COLD: Final = re.compile(
 )
 _HOT: Final = re.compile(
     r"(?:yes|yeah|yep|it'?s|its|really|pretty|oh|man|super|,| )*"
-    r"(?:hot|warm|scorching|roasting|boiling|sweltering|blazing|baking|summer|like an? (?:oven|sauna|furnace)"
+    r"(?:hot|warm|scorching|roasting|boiling|sweltering|blazing|baking|summer|like an? (?:oven"
+    r"|sauna|furnace)"
     r"|in the (?:seventies|eighties|nineties))"
     r"(?: (?:out(?:side)?|there|today|now|here|enough|as (?:hell|blazes|heck|can be|an oven)"
     r"|(?:day|one)))*[.! ]*"

@@ -25,7 +25,8 @@ _POWERED: Final = re.compile(
 )
 _ZONE: Final = re.compile(r"\bzon\w+\b")
 _GONE: Final = re.compile(
-    r"\b(?:had|used to (?:be|have)|was|were)\b.*\b(?:took|taken|taking|tak\w+ (?:it|them|em|that) out"
+    r"\b(?:had|used to (?:be|have)|was|were)\b.*\b(?:took|taken|taking|tak\w+ (?:it|them|em"
+    r"|that) out"
     r"|remov\w+|ripp\w+|disconnect\w*|gone|disabled|abandon\w*|not any ?more|isn'?t now|no longer"
     r"|getting rid|gutted|wired open|capped)\b"
     r"|\b(?:not any ?more|no longer)\b|^(?:it )?used to (?:be|have)\b"

@@ -184,7 +184,9 @@ def test_a_dry_coil_s_drop_is_less_than_the_wet_one_s():
     assert "0.33 in. w.c. to 0.43 in. w.c., at 1,200 CFM" in told.text
 
 
-@pytest.mark.parametrize(("line", "mode"), [("second stage", "cooling_high"), ("low", "cooling_low")])
+@pytest.mark.parametrize(
+    ("line", "mode"), [("second stage", "cooling_high"), ("low", "cooling_low")]
+)
 def test_the_second_stage_is_the_full_one(line, mode):
     told = opened("reading_mode", **GAUGE).play(line)
     assert told.talk.job.word("readings.0.mode") == mode
