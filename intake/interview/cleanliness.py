@@ -12,7 +12,10 @@ from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value
 
 __all__ = ["read_conditions", "told_states"]
 
-_CLAUSES: Final = re.compile(r"[,;.]|\bbut\b|\band\b|\bthough\b|\bwhile\b|&|\bn\b")
+_CLAUSES: Final = re.compile(
+    r"[,;.]|(?=\b(?:everything else|the rest)\b)|\bbut\b|\band\b"
+    r"|\bthough\b|\bwhile\b|&|\bn\b"
+)
 _EXCEPT: Final = re.compile(
     r"\b(?:except(?:ing)?(?: for| that)?|cept|other than|apart from|aside from|besides|save for"
     r"|all but|everything but|both but|not counting|minus"

@@ -23,8 +23,10 @@ _OLD: Final = re.compile(
 _NEW: Final = re.compile(
     r"\b(?:(?:i'?m |we'?re |they'?re |i |we )?(?:(?:plan(?:ning)?|want(?:s|ing)?|switch(?:ing)?"
     r"|go(?:ing)?|chang(?:e|ing)|upgrad(?:e|ing)|mov(?:e|ing)) (?:on |to |with |for |up to )+"
-    r"|put(?:ting)? in |install(?:ing)? |getting |add(?:ing)? )|(?:the )?new (?:one|filter)"
-    r"(?: (?:is|will be|gonna be|going to be))?|there'?ll be|there will be|will (?:be|have|run|get)"
+    r"|put(?:ting)? in |install(?:ing)? |getting |add(?:ing)? )|(?:the )?new (?:one|filter"
+    r"|cabinet|rack|media)"
+    r"(?: (?:is|will be|gonna be|going to be|takes|has|gets|holds))?|there'?ll be|there will be"
+    r"|will (?:be|have|run|get)"
     r"|it'?ll (?:be|have|run|get))(?: (?:an?|the))?\b"
 )
 _NONE_THERE: Final = re.compile(

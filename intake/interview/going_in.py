@@ -58,7 +58,7 @@ def read_equipment(text: str, choices: tuple[str, ...]) -> Reading | None:
     others = _figures(text, values)
     if isinstance(others, AskBack):
         return others
-    if not values and _COOLING_ONLY.search(text):
+    if not values and _COOLING_ONLY.search(text) and not _HEATS_ONLY.search(text):
         return AskBack(
             "Cooling it is. What moves the air: a furnace, an air handler, or a packaged unit?",
             ({"kind": "furnace"}, {"kind": "air_handler"}, {"kind": "packaged"}),

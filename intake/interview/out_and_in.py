@@ -21,7 +21,8 @@ _LEAVES: Final = (
 )
 _COMES: Final = (
     r"putting (?:it |a |in )?in|put(?:ting)? in|install(?:ing|ed|s)?|going in|goes in|getting"
-    r"|going (?:with|to)|we'?re (?:doing|going)|(?:they|he|she|owner|customer) wants?|want(?:s)?"
+    r"|going (?:with|to|all[- ]electric)|we'?re (?:doing|going)|(?:they|he|she|owner"
+    r"|customer) wants?|want(?:s)?"
     r"|new (?:one|unit|system|equipment)(?: (?:is|will be|'s|gonna be))?|will be|becomes?"
     r"|in (?:goes|with)|now (?:it'?s |getting |going )"
 )

@@ -56,6 +56,12 @@ _OTHERS: Final = re.compile(
     r"|those))?"
     r"[.! ]*"
 )
+_SIDE_FIRST: Final = re.compile(
+    r"\b(?:return|supply|ret|sup)(?: side)?(?: is| was|'s|,)? "
+    r"(?=-?\d?\.\d+,? (?:before|after|past|ahead of|behind)\b)"
+)
+"""A side named in front of a pressure whose place is named behind it: "supply .41 before the coil"."""
+
 _UNIT: Final = re.compile(r"\b(?:pa|pascals?|mm|cfm|fpm|psi)\b")
 _ASKED: Final[Mapping[str, Mapping[str, str]]] = {
     "static_total": {"return": "after_filter", "supply": "before_coil"},
@@ -86,7 +92,7 @@ def pressures_told(question: Question, line: str, job: Job) -> Accepted | AskBac
         return None
     if _OTHERS.fullmatch(line):
         return Unknown("You can't get there.")
-    told = _by_place(_in_digits(line))
+    told = _by_place(_SIDE_FIRST.sub("", _in_digits(line)))
     if not told or not _names_a_place(told):
         return None
     own = _ASKED[question.key]

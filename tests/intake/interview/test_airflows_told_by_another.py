@@ -95,3 +95,18 @@ def test_what_is_said_in_passing_is_kept():
     told = opened("safety").play("all clear, and the house is from 1972 by the way")
     assert told.talk.job.number("house.year_built") == 1972.0
     assert told.key == "new_equipment"
+
+
+@pytest.mark.parametrize(("line", "cfm"), [("350 a ton", 1050), ("1200, 3 ton at 400", 1200)])
+def test_so_much_a_ton_counts_the_tons_that_were_told(line, cfm):
+    told = opened("cool_cfm", new_equipment="3 ton single stage heat pump").play(line)
+    assert told.talk.job.number("target.cooling_high_cfm") == cfm
+
+
+def test_heating_with_the_same_air_is_taken_beside_cooling():
+    told = opened("cool_cfm", new_equipment="3 ton single stage heat pump")
+    told.play("1200 for cooling, same heating")
+    assert told.talk.job.number("target.heat_pump_heating_cfm") == 1200.0
+    furnace = opened("cool_cfm", new_equipment="3 ton single stage furnace, 80k 80 percent")
+    furnace.play("1200 for cooling, same heating")
+    assert not furnace.talk.job.is_known("target.heat_pump_heating_cfm")

@@ -19,6 +19,7 @@ def going_in(line: str):
         "taking out an 80k furnace and 2.5 ton ac, putting in a 3 ton single stage heat pump",
         "going from a 2.5 ton ac to a 3 ton single stage heat pump",
         "3 ton single stage heat pump, replacing an 80k furnace",
+        "yanking the old 80k furnace, going all electric, 3 ton heat pump single stage",
     ],
 )
 def test_what_comes_out_says_nothing_of_what_goes_in(line):

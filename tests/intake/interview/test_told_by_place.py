@@ -40,6 +40,10 @@ def readings(told) -> dict[str, float]:
             {"after_filter": 0.4, "before_coil": 0.35},
         ),
         ("return .30, supply .40", {"after_filter": 0.3, "before_coil": 0.4}),
+        (
+            "supply .41 before the coil, return .29 after filter",
+            {"after_filter": 0.29, "before_coil": 0.41},
+        ),
     ],
 )
 def test_pressures_go_where_they_were_read(line, sizes):
@@ -82,6 +86,7 @@ def test_what_is_told_beside_a_pressure_is_kept():
         ("old one is 16x25x1, new one will be 20x25x4", (20, 25, 4)),
         ("existing is 16x25x1 but i plan on a 4 inch media 20x25", (20, 25, 4)),
         ("none yet, there'll be a 20x25x4", (20, 25, 4)),
+        ("it's a 16x20x1 now, new cabinet takes a 20x25x5", (20, 25, 5)),
         ("20x25x5, no 4", (20, 25, 4)),
         ("16x25x1, one inch pleat", (16, 25, 1)),
         ("no filter at the unit, theres one in the ceiling grille 20x25x1", (20, 25, 1)),
@@ -171,6 +176,7 @@ def test_clean_except_one_part_asks_how_dirty_that_one_is():
         ("coils half plugged wheel's caked", "plugged", "plugged"),
         ("coil's got some fuzz, wheel's caked, filter shot", "some_dirt", "plugged"),
         ("coil iffy, wheel clean", None, "clean"),
+        ("wheel plugged everything else clean", "clean", "plugged"),
     ],
 )
 def test_each_part_has_its_own_state(line, coil, wheel):

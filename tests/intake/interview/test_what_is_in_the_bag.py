@@ -111,3 +111,16 @@ def test_a_thermostat_or_a_reading_is_no_tool(line):
 def test_what_is_said_of_something_else_says_nothing_of_the_weather(line):
     told = opened("tools").play(line)
     assert told.talk.job.word("site.weather_allows_cooling") is None
+
+
+@pytest.mark.parametrize(
+    ("line", "tools"),
+    [
+        ("everything, hood's in the truck", TOOLS),
+        ("forgot my gauge, got the rest", ("tape", "probes", "flow_plate")),
+        ("no hood. rest is here", ("tape", "gauge", "probes")),
+        ("tape and gauge are all good", ("tape", "gauge")),
+    ],
+)
+def test_the_rest_is_what_was_not_named(line, tools):
+    assert held(line) == only(*tools)
