@@ -60,7 +60,7 @@ _SIDE_FIRST: Final = re.compile(
     r"\b(?:return|supply|ret|sup)(?: side)?(?: is| was|'s|,)? "
     r"(?=-?\d?\.\d+,? (?:before|after|past|ahead of|behind)\b)"
 )
-"""A side named in front of a pressure whose place is named behind it: "supply .41 before the coil"."""
+"""A side in front of a pressure whose place stands behind it: "supply .41 before the coil"."""
 
 _UNIT: Final = re.compile(r"\b(?:pa|pascals?|mm|cfm|fpm|psi)\b")
 _ASKED: Final[Mapping[str, Mapping[str, str]]] = {
