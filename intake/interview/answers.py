@@ -9,10 +9,14 @@ from intake.interview.lists import list_facts
 from intake.interview.question import Question
 from intake.reading.result import Accepted, Sure, Values
 
-__all__ = ["NO_COOLING", "facts_from_answers"]
+__all__ = ["BURNER_STAGED", "NO_COOLING", "facts_from_answers"]
 
 NO_COOLING: Final = "new_no_cooling"
 """What is settled once somebody says that the new equipment only heats."""
+
+
+BURNER_STAGED: Final = "burner_staged"
+"""What is settled once somebody says that the burner has stages of its own."""
 
 
 def facts_from_answers(question: Question, reading: Accepted, knowing: Knowing, job: Job) -> Facts:
@@ -40,13 +44,14 @@ def facts_from_answers(question: Question, reading: Accepted, knowing: Knowing, 
         beliefs |= {f"{entry}.place": place for entry in job.entries("filters")}
     if reading.values.get("cooling") is False:
         return _heats_only(beliefs)
-    return Facts(beliefs)
+    burner = reading.values.get("burner_stages")
+    return Facts(beliefs, settles=(BURNER_STAGED,) if burner in ("two", "variable") else ())
 
 
 def _heats_only(beliefs: dict[str, Belief]) -> Facts:
     """Equipment without cooling: its stages, if told, are the burner's."""
     staged = beliefs.pop("equipment.stages", None)
-    burner = ("burner_staged",) if staged is not None and not _is_single(staged) else ()
+    burner = (BURNER_STAGED,) if staged is not None and not _is_single(staged) else ()
     forget = ("equipment.cooling_tons", "equipment.stages")
     return Facts(beliefs, forget=forget, settles=(NO_COOLING, "new_tons", *burner))
 

@@ -8,12 +8,15 @@ from collections.abc import Mapping
 from dataclasses import replace
 from typing import Final
 
+from intake.interview.flows_told import flows_told
 from intake.interview.own_words import whole_words
 from intake.interview.phone_tons import new_tons
 from intake.interview.question import Question
-from intake.reading.result import Accepted, Value, Volunteered
+from intake.interview.strips import no_strips, strip_kw
+from intake.interview.zones_told import smallest_zone
+from intake.reading.result import Accepted, Volunteered
 
-__all__ = ["ASIDE", "NONE", "motor_aside", "strip_kw", "with_asides", "without_the_source"]
+__all__ = ["ASIDE", "NONE", "filter_place", "motor_aside", "with_asides", "without_the_source"]
 
 ASIDE: Final = "@"
 """In front of a question's key: the field of an answer to that question itself."""
@@ -24,13 +27,19 @@ NONE: Final = "none"
 _FILTER_PLACE: Final = (
     (
         "grille",
-        whole_words(r"(?:behind|in) (?:the |a |both |each )?(?:return |hall |ceiling )*grill?e?s?"),
+        whole_words(
+            r"(?:behind|in) (?:the |a |both |each |that |this )?(?:return |hall\w* |ceiling "
+            r"|wall )*"
+            r"grill?e?s?",
+            r"(?:in|at) the (?:hall\w*|ceiling|wall)",
+        ),
     ),
     (
         "cabinet",
         whole_words(
             r"(?:in|at) (?:the |a |its )?(?:media )?(?:cabinet|slot|rack|furnace|unit)"
             r"|media (?:cabinet|box|filter|rack)"
+            r"|(?<=\d )(?:cabinet|slot)"
         ),
     ),
 )
@@ -41,21 +50,51 @@ _MODES: Final = (
     ("heating_high", whole_words(r"heat(?:ing)?|high fire")),
 )
 _FILTER_STATES: Final = (
-    ("none", whole_words(r"no filter|without (?:a |the )?filter|filter (?:out|removed|pulled)")),
-    ("dirty", whole_words(r"dirty filter|filter (?:is |was )?(?:dirty|plugged|loaded|as found)")),
-    ("clean", whole_words(r"(?:clean|new|fresh) filter|filter (?:is |was )?(?:clean|new|fresh)")),
+    (
+        "none",
+        whole_words(
+            r"no filter|without (?:a |the )?filter|filter(?:'s| is| was)? (?:out"
+            r"|removed|pulled)"
+        ),
+    ),
+    (
+        "dirty",
+        whole_words(
+            r"dirty filter|filter(?:'s| is| was)? (?:dirty|plugged|loaded|filthy"
+            r"|as found)"
+        ),
+    ),
+    (
+        "clean",
+        whole_words(
+            r"(?:clean|new|fresh) filter|filter(?:'s| is| was)? (?:clean|new"
+            r"|fresh)"
+        ),
+    ),
 )
 _SOURCES: Final = (
-    ("flow_plate", whole_words(r"flow ?(?:plate|grid)")),
+    ("flow_plate", whole_words(r"flow ?(?:plate|grid)|(?:the|my|a) (?:plate|grid)")),
     ("hood_sum", whole_words(r"(?:flow )?hoods?")),
     ("traverse", whole_words(r"pitot|traverse|hot wire|anemometer")),
-    ("temperature_rise", whole_words(r"(?:from|by) (?:the )?(?:temp\w* )?rise")),
-    ("blower_table", whole_words(r"(?:blower |fan )?(?:table|chart)")),
+    ("temperature_rise", whole_words(r"temp\w* rise|(?:from|by|off|with) (?:the )?rise")),
+    ("blower_table", whole_words(r"(?:blower |fan )?(?:table|chart)|(?:the|old) (?:old )?book")),
 )
 _FROM_A_SOURCE: Final = re.compile(
     r",? *\b(?:by|with|from|off(?: of)?|using|on|per|through) (?:(?:the|my|a|our) )?"
-    r"(?:flow ?(?:plate|grid)|(?:flow )?hoods?|pitot|traverse|hot wire|anemometer)\b"
+    r"(?:flow ?(?:plate|grid)|plate|grid|(?:flow )?hoods?|pitot|traverse|hot wire|anemometer"
+    r"|(?:temp\w* )?rise|(?:old )?(?:blower |fan )?(?:table|book|chart))\b"
+    r"|, ?(?:temp\w* rise|flow plate|hood|blower table|table)[.! ]*$|^figure (?=\d)"
 )
+_HEATS_ALIKE: Final = re.compile(
+    r"\bsame (?:for |in |on |when |as )?(?:the )?heat\w*|\bheat\w*(?: is| needs"
+    r"| wants)?(?: the)? same\b"
+    r"|\b(?:both (?:modes?|ways)|heat\w* and cool\w*|cool\w* and heat\w*)\b"
+)
+"""The heat pump heats with the air that it cools with."""
+
+_FLOW_THEN: Final = re.compile(r"\b(?P<cfm>\d{3,4}|\d,\d{3}) ?cfm\b")
+"""The airflow at which pressures were read."""
+
 _Rows = tuple[tuple[str, re.Pattern[str]], ...]
 _READING: Final[tuple[tuple[str, _Rows], ...]] = (
     ("reading_mode", _MODES),
@@ -77,21 +116,6 @@ _VARIABLE_BLOWER: Final = re.compile(
 )
 _TWO_STAGES: Final = whole_words(r"(?:2|two|dual)[- ]?stages?d?")
 _VARIABLE: Final = whole_words(r"variable[- ]?speed")
-_STAGE_FLOW: Final = re.compile(
-    r"(?P<one>\d{3,4}|\d,\d{3}) ?(?:cfm )?(?:on |in |at )?(?P<after>high|low|full)\b"
-    r"|\b(?P<before>high|low|full)(?: stage)? (?P<two>\d{3,4}|\d,\d{3})\b"
-)
-
-_NO_STRIPS: Final = re.compile(
-    r"\b(?:no|without|w/o|not getting|minus) (?:an? |any )?(?:(?:electric|aux\w*|backup|heat) )*"
-    r"(?:strips?|strip heat|heat kit|kit)\b"
-)
-_STRIP_KW: Final = re.compile(
-    r"\b(?P<kw>[1-9]\d?(?:\.\d+)?) ?(?:kw|kilowatts?)\b"
-    r"|\b(?P<before>[1-9]\d?(?:\.\d+)?) ?k (?:heat )?(?:strips?|kit)\b"
-)
-"""Kilowatts of a strip kit; no other heat of such equipment is told in them."""
-
 _TONS: Final = re.compile(r"\b([1-5](?:\.5)?)[ -]?tons?\b")
 _PRESENT_TONS: Final = re.compile(
     r"\b([1-5](?:\.5)?)[ -]?tons? (?:now|today|currently|at the moment|there now|in there now)\b"
@@ -99,16 +123,6 @@ _PRESENT_TONS: Final = re.compile(
 
 
 _NEW: Final = whole_words(r"new|wants?|this time|going|to be|will be|instead")
-
-
-def strip_kw(line: str) -> float | None:
-    """Kilowatts of the strip kit that a line tells, or None.
-
-    >>> strip_kw("2.5 ton heat pump w 10kw strips")
-    10.0
-    """
-    told = {float(found["kw"] or found["before"]) for found in _STRIP_KW.finditer(line)}
-    return told.pop() if len(told) == 1 else None
 
 
 def _present_tons(found: Accepted, line: str) -> float | None:
@@ -147,6 +161,16 @@ def without_the_source(question: Question, text: str, line: str) -> tuple[str, s
     return plain, plain
 
 
+def _each_placed(found: Accepted) -> bool:
+    rows = found.values.get("filters")
+    return isinstance(rows, list) and all(isinstance(row, dict) and "place" in row for row in rows)
+
+
+def filter_place(text: str) -> str:
+    """Where a filter sits by what a text says: "grille", "cabinet" or empty."""
+    return _first(_FILTER_PLACE, text)
+
+
 def with_asides(question: Question, found: Accepted, line: str) -> Accepted:
     """An answer together with what its line settles beside it.
 
@@ -158,7 +182,7 @@ def with_asides(question: Question, found: Accepted, line: str) -> Accepted:
     said = [
         Volunteered(f"{ASIDE}{key}", {"choice": word}, line)
         for key, rows in _BESIDE.get(question.key, ())
-        if (word := _first(rows, line))
+        if (word := _first(rows, line)) and not (key == "filter_place" and _each_placed(found))
     ]
     others = [*found.others]
     tons = _present_tons(found, line) if question.key == "d_change" else None
@@ -167,14 +191,23 @@ def with_asides(question: Question, found: Accepted, line: str) -> Accepted:
     if question.key == "d_tons" and _grows(found, line):
         said.append(Volunteered(f"{ASIDE}d_change", {"choice": "bigger"}, line))
     kilowatts = strip_kw(line)
-    if kilowatts is not None and question.key == "strip_cfm":
+    if kilowatts is not None and question.key == "strip_cfm" and "kw" not in found.values:
         found = replace(found, values={**found.values, "kw": kilowatts})
+    flow = _FLOW_THEN.search(line) if question.key in ("static_total", "static_split") else None
+    if flow is not None:
+        cfm = float(flow["cfm"].replace(",", ""))
+        said.append(Volunteered(f"{ASIDE}reading_airflow", {"cfm": cfm}, line))
+        others = [other for other in others if other.field != "airflow"]
+    if question.key == "cool_cfm" and "cfm" in found.values and _HEATS_ALIKE.search(line):
+        said.append(Volunteered(f"{ASIDE}heat_pump_cfm", {"cfm": found.values["cfm"]}, line))
+    if question.key == "zoned" and (registers := smallest_zone(line)) is not None:
+        said.append(Volunteered(f"{ASIDE}zone_registers", {"count": registers}, line))
     if question.field == "equipment":
-        if _NO_STRIPS.search(line):
+        if no_strips(line):
             said.append(Volunteered(f"{ASIDE}strip_cfm", {NONE: True}, line))
         elif kilowatts is not None:
             said.append(Volunteered(f"{ASIDE}strip_cfm", {"kw": kilowatts}, line))
-        flows = _stage_flows(line)
+        flows = _flows(found, line)
         if flows:
             others = [other for other in others if other.field != "airflow"] + flows
         if motor_aside(line)[1]:
@@ -192,14 +225,18 @@ def _first(rows: _Rows, line: str) -> str:
     return next((word for word, pattern in rows if pattern.search(line)), "")
 
 
-def _stage_flows(line: str) -> list[Volunteered]:
-    """Airflows by stage, where the line says that they are airflows: "1600 high 1100 low cfm"."""
-    if "cfm" not in line:
-        return []
-    flows: dict[str, Value] = {}
-    for match in _STAGE_FLOW.finditer(line):
-        stage = "low" if (match["after"] or match["before"]) == "low" else "high"
-        flows.setdefault(stage, float((match["one"] or match["two"]).replace(",", "")))
-    if len(flows) < 2:
-        return []
-    return [Volunteered("airflow", {"cfm": f}, f"{stage}") for stage, f in flows.items()]
+_FLOW_OF: Final[Mapping[str, str]] = {
+    "high": "cool_cfm",
+    "low": "low_cfm",
+    "heating": "heat_pump_cfm",
+}
+
+
+def _flows(found: Accepted, line: str) -> list[Volunteered]:
+    """Airflows by what they are for; a furnace's heating needs no figure of its own here."""
+    burns = found.values.get("kind") in ("furnace", "air_handler")
+    return [
+        Volunteered(f"{ASIDE}{_FLOW_OF[stage]}", {"cfm": flow}, line)
+        for stage, flow in flows_told(line).items()
+        if not (burns and stage == "heating")
+    ]

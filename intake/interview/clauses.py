@@ -15,12 +15,15 @@ from intake.interview.clause_words import (
     whose,
 )
 from intake.interview.commands import corrected
-from intake.interview.elsewhere import denied, elsewhere, named_first
+from intake.interview.elsewhere import by_its_own_name, denied, elsewhere, named_first
+from intake.interview.in_passing import in_passing
 from intake.interview.listening import Heard, Nothing, Same, listen
 from intake.interview.own_words import TOOLS
 from intake.interview.planner import bank_of, question_of
 from intake.interview.question import Question
+from intake.interview.safety_look import clear
 from intake.interview.talk import Talk
+from intake.interview.weather_told import warm_enough
 from intake.reading.clean import normalise
 from intake.reading.result import Accepted, Command, Previous
 
@@ -83,7 +86,8 @@ def clauses(talk: Talk, question: Question, line: str) -> tuple[str, list[Clause
         found.append(clause)
     heard = listen(question, rest, talk.state.job)
     answers = isinstance(heard, Accepted | Same | Nothing)
-    if not answers and elsewhere(talk, question, rest) is None:
+    safe = question.field == "yes_no" and clear(rest)
+    if not answers and not safe and elsewhere(talk, question, rest) is None:
         return None
     return normalise(rest), found
 
@@ -132,6 +136,11 @@ def _named(
         named = named_first(talk, said)
     else:
         named = denied(talk, question, said)
+    if named is not None and by_its_own_name(question, named, piece):
+        named = None
+    passing = in_passing(talk, question, piece) if named is None else None
+    if passing is not None and not (passing.bundle and passing.bundle == question.bundle):
+        named = passing
     named = named or _comes_next(talk, question, piece)
     if named is None or named not in (*bank_of(talk.state.voice), question):
         return False, None
@@ -152,7 +161,8 @@ def _answered(talk: Talk, question: Question, part: _Part, own: str) -> Clause |
     text = own if same_size(text) else text
     known = talk.state.answer_to(named.key) is not None
     for home in _homes(talk, named, text):
-        for said in dict.fromkeys((text, words, _without_topic(home, text))):
+        aside = _BY_THE_WAY.sub(" ", words).strip()
+        for said in dict.fromkeys((text, words, aside, _without_topic(home, text))):
             heard: Heard = listen(home, said, talk.state.job)
             if isinstance(heard, Accepted) or (isinstance(heard, Nothing) and home.none):
                 return Clause(home, heard, said, corrects=known)
@@ -207,6 +217,10 @@ def without_its_end(own: str) -> str:
 
 _END: Final = re.compile(r"(?:[\s,;.]+(?:oh|and|sorry|wait|also|but|actually))+[\s,;.]*$")
 
+_BY_THE_WAY: Final = re.compile(
+    r"[, ]*\b(?:by the way|btw|fyi|though|too|as well|either)\b[, ]*|^(?:oh|also|and|so"
+    r"|it turns out)\b[, ]*"
+)
 
 _NEXT: Final[Mapping[str, tuple[str, ...]]] = {
     "old_runs": ("tools", "weather"),
@@ -221,12 +235,25 @@ def _comes_next(talk: Talk, question: Question, piece: str) -> Question | None:
         coming = question_of(key)
         if coming is None:
             continue
+        if key == "weather" and warm_enough(piece) is None and not _of_weather(piece):
+            continue
         names_it = coming.field == "tools" and any(tool.search(piece) for _, tool in TOOLS)
         if not names_it and isinstance(listen(question, piece, talk.state.job), Accepted):
             continue
         if isinstance(listen(coming, piece, talk.state.job), Accepted):
             return coming
     return None
+
+
+_WEATHER: Final = re.compile(
+    r"\b(?:out(?:side|doors)?|weather|cold|cool|warm|hot|rain\w*|snow\w*|sunny|freezing|chilly"
+    r"|runs? (?:the )?(?:cooling|a/?c))\b"
+)
+_OF_AIR: Final = re.compile(r"\b(?:cfm|static|return|supply|filter|thermostat|tstat|coil)\b")
+
+
+def _of_weather(piece: str) -> bool:
+    return _WEATHER.search(piece) is not None and _OF_AIR.search(piece) is None
 
 
 def _pieces(line: str) -> list[tuple[str, str]]:

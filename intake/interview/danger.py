@@ -7,8 +7,8 @@ from intake.interview.events import FlagRaised, FlagSettled
 from intake.interview.own_words import whole_words
 from intake.interview.safety_look import safety_look
 from intake.interview.talk import Talk, say
-from intake.interview.told_otherwise import warm_enough
 from intake.interview.turns import Ask, Manner, Say, Voice
+from intake.interview.weather_told import warm_enough
 from intake.reading.clean import normalise
 from intake.reading.household import anybody_frail
 from intake.reading.manner import cant_say
@@ -54,7 +54,7 @@ _PAST: Final = whole_words(
 def watch(talk: Talk, line: str) -> list[Say] | None:
     """Look at a line for danger; None if it may be read as an answer."""
     flag = look(line)
-    if flag is None or flag.state is RedFlagState.NEGATED or _is_weather(talk, line):
+    if flag is None or flag.state is RedFlagState.NEGATED or _is_answer(talk, line):
         return None
     if flag.stops:
         talk.happened(FlagRaised(kind=flag.kind.value, state="present", text=line))
@@ -65,11 +65,22 @@ def watch(talk: Talk, line: str) -> list[Say] | None:
     return [say(Manner.ALARM, _doubt_words(flag.kind.value))]
 
 
-def _is_weather(talk: Talk, line: str) -> bool:
-    """Whether a line answers the question of the weather: "it's freezing"."""
+_HOOD_AWAY: Final = re.compile(r"\bhoods?(?:'s| is| are| got)? (?:left )?back (?:at|in|with)\b")
+"""A flow hood that was left behind; no draft hood."""
+
+
+def _is_answer(talk: Talk, line: str) -> bool:
+    """Whether a line answers the open question in words that elsewhere tell of danger.
+
+    The weather: "it's freezing". The bag: "hood's back at the shop".
+    """
     question = talk.question
-    asked = question is not None and question.key == "weather"
-    return asked and warm_enough(normalise(line)) is not None
+    if question is None:
+        return False
+    text = normalise(line)
+    if question.key == "tools":
+        return _HOOD_AWAY.search(text) is not None and look(_HOOD_AWAY.sub(" ", text)) is None
+    return question.key == "weather" and warm_enough(text) is not None
 
 
 def told_only(talk: Talk, line: str) -> list[Say]:

@@ -8,6 +8,7 @@ from intake.interview.danger import SAFETY
 from intake.interview.listening import listen
 from intake.interview.misreading import misread
 from intake.interview.phone_clauses import phone_clauses
+from intake.interview.safety_look import clear_after_a_story
 from intake.interview.taking import take
 from intake.interview.talk import Talk
 from intake.interview.turns import Say
@@ -28,7 +29,8 @@ def safety_look_answered(talk: Talk, line: str) -> list[Say] | None:
     answer = danger.safety_answer(talk, line)
     if answer is False and danger.holds_back(line):
         return misread(talk, question, LOOK_FIRST, line)
-    plain = answer is None and danger.plain_no(line)
+    calm = clear_after_a_story(line) and not danger.holds_back(line)
+    plain = answer is None and (danger.plain_no(line) or calm)
     if plain and phone_clauses(talk, question, line) is not None:
         return None
     if answer is False or plain:

@@ -14,7 +14,7 @@ from intake.reading.clean import normalise
 from intake.reading.read import read
 from intake.reading.result import Accepted, Value
 
-__all__ = ["denied", "elsewhere", "named_by", "named_first"]
+__all__ = ["by_its_own_name", "denied", "elsewhere", "named_by", "named_first"]
 
 _NEIGHBOURS: Final[Mapping[str, tuple[str, ...]]] = {
     "trunk_count": ("trunk_size",),
@@ -66,6 +66,13 @@ def elsewhere(talk: Talk, question: Question | None, text: str) -> tuple[Questio
             continue
         if numbered(normalise(text), candidate.choices) is not None:
             continue  # a bare number picks from choices only where they are asked
+        by_the_way = question is not None and question.key == "safety"
+        if by_the_way and not _GOES_IN.search(text.lower()):
+            continue  # a furnace that somebody walked around says nothing of what goes in
+        if candidate.key == "rise" and _OF_HEAT.search(text.lower()):
+            continue
+        if by_its_own_name(question, candidate, text):
+            continue
         found = listen(candidate, text, talk.state.job)
         if isinstance(found, Accepted):
             return candidate, found
@@ -78,6 +85,27 @@ def elsewhere(talk: Talk, question: Question | None, text: str) -> tuple[Questio
 
 _FROM_FIGURE: Final = re.compile(
     r"(?<![\w.])\.?\d.*?(?=(?:,? (?:actually|sorry|instead|please|now|though|really))*[.! ]*$)"
+)
+
+_OF_HEAT: Final = re.compile(r"%|\bper ?cent\b|\bin\b|\bout\b|\blow\b|\bhigh\b|\d ?k\b|\binput\b")
+"""Two figures of a burner's heat, which are no temperature rise."""
+
+_OLD_AND_NEW: Final = {
+    "furnace_heat": "old_heat",
+    "furnace_efficiency": "old_efficiency",
+}
+"""Questions about what goes in, and those that ask the same of what is there."""
+
+
+def by_its_own_name(question: Question | None, candidate: Question, text: str) -> bool:
+    """Whether a line names what the open question asks too, of the old thing ("input 80,000")."""
+    if question is None or question.key not in _OLD_AND_NEW.values():
+        return False
+    return candidate.key in _OLD_AND_NEW and not re.search(r"\bnew\b", text.lower())
+
+
+_GOES_IN: Final = re.compile(
+    r"\d|\btons?\b|\b(?:going|goes|putting|put) in\b|\binstall\w*\b|\breplac\w*\b|\bnew\b"
 )
 
 
@@ -167,7 +195,8 @@ _DENIES: Final = re.compile(
     r"(?:(?:and|also|oh|but|nope|nah|actually|wait),? )*(?:there(?:'?s| is| are)? "
     r"|it has |we have |i (?:see|have) |has )?"
     r"(?:no|not an?|isn'?t an?|aren'?t any|not any) (?P<thing>[a-z ]+?)"
-    r"(?: (?:here|there|at all|in this house|on this one|though|either))*[.! ]*"
+    r"(?: (?:here|there|at all|in this house|on this (?:one|job)"
+    r"|though|either|after all|anymore|now|today))*[.! ]*"
 )
 
 

@@ -6,6 +6,7 @@ from typing import Final
 
 from intake.interview import danger
 from intake.interview.clauses import Clause, clauses
+from intake.interview.cleanliness import told_states
 from intake.interview.commands import obey
 from intake.interview.danger import SAFETY
 from intake.interview.danger_answers import (
@@ -86,6 +87,8 @@ def heard(talk: Talk, line: str) -> list[Say]:
     looked = safety_look_answered(talk, line)
     if looked is not None:
         return looked
+    if _ASKS_MEANING.fullmatch(normalise(line)):
+        return obey(talk, Command(CommandName.HELP), talk.question, line) or []
     flagged = danger.watch(talk, line)
     if flagged is not None:
         return flagged
@@ -105,7 +108,13 @@ def heard(talk: Talk, line: str) -> list[Say]:
 _MEANS_WHAT: Final = re.compile(
     r"(?:huh|sorry|wait|um|so)?[,? ]*(?:what(?:'?s| do| does| is)? .{0,40}\bmean(?:s|t)?\b|wdym\b"
     r"|what(?:'?s| does| do)? .{0,30}\blooks? like\b|what(?:'?s| is) an? [a-z]+(?: [a-z]+)?\??$)"
+    r"|what (?:counts|qualifies|is considered|do you count|would count) as\b"
 )
+
+_ASKS_MEANING: Final = re.compile(
+    r"(?:huh|sorry|um|so)?[,? ]*what do you mean by (?:the |an? )?[a-z]+(?: [a-z]+)?[?. ]*"
+)
+"""Asks for the meaning of a word and says nothing else, whatever the word is."""
 
 _LEAVES: Final = re.compile(r"(?:please )?(?:quit|exit|bye|good ?bye)(?: now| please)?[.! ]*")
 
@@ -190,7 +199,9 @@ def _in_one_breath(talk: Talk, parts: tuple[str, list[Clause]]) -> list[Say]:
     same = isinstance(heard, Same)
     open_yet = not isinstance(heard, Accepted | Nothing | Unknown)
     last = same or (open_yet and talk.state.voice is Voice.DISPATCHER)
-    says: list[Say] = _answer(talk, own) if own and not last else []
+    says: list[Say] = []
+    if own and not last:
+        says = safety_look_answered(talk, own) or _answer(talk, own)
     for clause in others:
         if clause.question is None:
             told = f"I heard “{clause.text}” too, but not of what; say it when I ask."
@@ -219,11 +230,15 @@ def _own_answer(question: Question, found: Heard) -> bool:
     """Whether a line answers the open question, or leaves only a choice of its answers open."""
     if question.key == "d_change" and isinstance(found, AskBack):
         return True
+    if question.key == "blower_table" and isinstance(found, Unknown):
+        return False  # who has no table may still know the motor
     return isinstance(found, Accepted | Nothing | Same | Unknown)
 
 
 def _names_another(talk: Talk, question: Question, line: str) -> bool:
     """Whether the line opens with another question's topic ("return drop is 14x20")."""
+    if question.field == "tools":
+        return False  # a slack tube is a gauge
     named = elsewhere(talk, None, line)
     own = any(line.lower().removeprefix("the ").startswith(topic) for topic in question.topics)
     return named is not None and named[0].key != question.key and not own
@@ -319,12 +334,14 @@ def _asked_back(talk: Talk, question: Question, found: AskBack, line: str) -> li
 
 def _offered(question: Question, values: Mapping[str, Value]) -> str:
     """A candidate in words."""
+    if question.field == "conditions":
+        return told_states(values)
     if question.field not in OWN_FIELDS:
         return echo(question.field, values)
     units = {"tons": "tons", "in": "in."}
     names = ("skin", "place", "kind", "choice")
     named = next((values[name] for name in names if name in values), None)
-    if named is not None:
+    if named is not None and "tons" not in values:
         return str(named).replace("_", " ")
     return ", ".join(
         f"{figure(float(value))} {units.get(name, name)}"

@@ -13,19 +13,24 @@ from engine.job.facts import fact_for
 from engine.job.job import Job
 from intake.interview.absent import says_none
 from intake.interview.as_asked import as_asked, count_or_inches, stays_the_same, without_the_end
-from intake.interview.beside import strip_kw, with_asides, without_the_source
+from intake.interview.beside import with_asides, without_the_source
 from intake.interview.duct_lines import as_meant, told_of_ducts
+from intake.interview.heat_told import burns_nothing
 from intake.interview.liners import with_liner
 from intake.interview.misplaced import by_side, by_stage
 from intake.interview.openings import openings_told
 from intake.interview.own_reading import OWN_FIELDS, read_own
 from intake.interview.phone_answers import by_phone
 from intake.interview.question import Question
+from intake.interview.relative_flow import as_low, relative_flow, says_same, without_too
 from intake.interview.several import bare_metal, several_ducts, several_filters
+from intake.interview.stage_of import cooling_stage
 from intake.interview.steps import air_left, full_size_told
-from intake.interview.told_otherwise import declines, one_zone, warm_enough
+from intake.interview.strips import kit_chosen, no_strips, strip_kw
+from intake.interview.told_by_question import plainly_asked, told_by_question
+from intake.interview.told_otherwise import declines
 from intake.reading.clean import LONGEST_ANSWER, normalise
-from intake.reading.manner import sureness
+from intake.reading.manner import excuse, sureness
 from intake.reading.read import read
 from intake.reading.result import (
     Accepted,
@@ -40,7 +45,7 @@ from intake.reading.result import (
 from intake.reading.second_thought import takes_back
 from intake.reading.small_counts import COUNT
 
-__all__ = ["Nothing", "Same", "listen", "plain_choices"]
+__all__ = ["Heard", "Nothing", "Same", "listen", "plain_choices"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -175,7 +180,7 @@ def listen(question: Question, text: str, job: Job, previous: Previous | None = 
         previous: The last stored answer, against which a correction is read.
     """
     found, line = _listen(question, text, job, previous), normalise(text)
-    if question.key == "strip_cfm" and isinstance(found, AskBack | Rejected):
+    if question.key == "strip_cfm" and isinstance(found, AskBack | Rejected | Unknown):
         kilowatts = strip_kw(line)
         found = found if kilowatts is None else Accepted({"kw": kilowatts}, sureness(line))
     if not isinstance(found, Accepted):
@@ -192,6 +197,14 @@ def _listen(question: Question, text: str, job: Job, previous: Previous | None) 
     if not isinstance(told, str):
         return told
     text, line = told, normalise(told)
+    if question.key == "strip_cfm" and (kit := kit_chosen(line)) is not None:
+        return kit
+    if question.key == "old_heat" and burns_nothing(line):
+        return Nothing()
+    if question.key == "strip_cfm" and no_strips(line):
+        return Nothing()
+    if question.field == "airflow" and (flow := relative_flow(question, line, job)) is not None:
+        return flow
     if not question.none and question.field in _MEASURED and _JUST_NO.fullmatch(line):
         return Unknown("You don't have it.")
     if question.none == "zero" and _NONE_AND_WHY.fullmatch(line):
@@ -214,8 +227,10 @@ def _listen(question: Question, text: str, job: Job, previous: Previous | None) 
     none = _NONE.fullmatch(line) and not _denies_another(question, line)
     if question.none and none and not (question.same and _SAME.fullmatch(line)):
         return Nothing()
-    if question.same and _SAME.fullmatch(line):
+    if question.same and not as_low(line) and (_SAME.fullmatch(line) or says_same(line)):
         return Same()
+    if question.key == "new_stages" and (stage := cooling_stage(line)):
+        return Accepted({"choice": stage}, sureness(line))
     exact = _exact_choice(question, line)
     if exact is not None:
         return exact
@@ -228,14 +243,16 @@ def _listen(question: Question, text: str, job: Job, previous: Previous | None) 
         return Accepted({"yes": False})
     if question.field == "year" and _AREA.search(line):
         return Rejected(f"That is an area. {question.words}")
-    if question.key == "weather" and (warm := warm_enough(line)) is not None:
-        return Accepted({"yes": warm}, sureness(line))
-    if question.key == "zoned" and one_zone(line):
-        return Accepted({"yes": False}, sureness(line))
+    of_question = told_by_question(question, line, job)
+    if of_question is not None:
+        return of_question
+    if (plain := plainly_asked(question, line)) != line:
+        text = line = plain
     if question.field in ("duct", "grille") and takes_back(line):
         previous = None  # what is taken back stands in this line
     text, line = without_the_end(question, text, line)
     text, line = without_the_source(question, text, line)
+    text, line = without_too(question, text, line)
     at = (
         _drop_at(question, line)
         or by_stage(question, line, staged=_staged(job))
@@ -354,8 +371,17 @@ def _without_place(question: Question, text: str) -> Accepted | None:
 def _around_a_paste(text: str, found: Reading, previous: Previous | None) -> Reading:
     """A line where a table was hoped for: a request, "don't know", or no table at all."""
     plain = read("text", text, previous=previous)
-    return plain if isinstance(plain, Command | Unknown) else found
+    if isinstance(plain, Command | Unknown):
+        return plain
+    line = normalise(text)
+    if not re.search(r"\d", line) and (excuse(line) or _LATER.search(line)):
+        return Unknown("You don't have it.")
+    return found
 
+
+_LATER: Final = re.compile(
+    r"\b(?:tonight|later|can get|will (?:get|send|find)|i'?ll (?:get|send))\b"
+)
 
 _AT: Final = re.compile(r"(?P<drop>.+?)\s*(?:@|\bat\b|\bfor\b|,)\s*(?P<at>[\d,. ]+(?:k|cfm)?.*)")
 

@@ -235,6 +235,10 @@ def _filters(question: Question, reading: Accepted, knowing: Knowing, job: Job) 
             if isinstance(value, int | float):
                 key = f"filters.{index}.{name}"
                 beliefs[key] = belief_of(key, float(value), knowing)
+        if isinstance(row.get("place"), str):
+            beliefs[f"filters.{index}.place"] = belief_of(
+                f"filters.{index}.place", row["place"], knowing
+            )
     for said in (one for one in reading.others if one.field == "@filter_place"):
         for index in range(1, len(rows)):
             key = f"filters.{index}.place"

@@ -8,217 +8,22 @@ import re
 from collections.abc import Callable, Mapping
 from typing import Final
 
-from intake.interview.beside import motor_aside
-from intake.interview.denials import affirmed, denied
-from intake.interview.own_words import (
-    KINDS,
-    PARTS,
-    STAGES,
-    STATES,
-    TOOLS,
-    whole_words,
-)
+from intake.interview.bag import read_tools
+from intake.interview.cleanliness import read_conditions
+from intake.interview.going_in import read_equipment
 from intake.interview.phone_reading import read_change
 from intake.interview.phone_trouble import read_trouble
 from intake.interview.skins import read_measured_where, read_skin
 from intake.reading.clean import normalise
-from intake.reading.manner import cant_say
 from intake.reading.result import (
     Accepted,
     AskBack,
     AskKind,
     Reading,
-    Rejected,
-    Value,
-    Volunteered,
 )
-from intake.reading.scan import Item, scan
+from intake.reading.scan import scan
 
 __all__ = ["OWN_FIELDS", "read_own"]
-
-_WRONG_JOB: Final = re.compile(r"\bboiler\b|\b(?:mini[- ]?split|ductless)s?\b|\bradiators?\b")
-_COOLING_ONLY: Final = re.compile(r"\b(?:a/?c|air con\w*|straight cool\w*|condenser|cooling)\b")
-_INPUT_BTUH: Final = (25_000.0, 200_000.0)
-_TONS: Final = (1.0, 5.5)
-_MODEL_TONS: Final = {
-    "018": 1.5,
-    "024": 2.0,
-    "030": 2.5,
-    "036": 3.0,
-    "042": 3.5,
-    "048": 4.0,
-    "060": 5.0,
-}
-
-
-def _equipment(text: str, choices: tuple[str, ...]) -> Reading | None:
-    wrong = _WRONG_JOB.search(text)
-    if wrong:
-        return Rejected(
-            f"A {wrong[0]} moves no air through these ducts, so there is nothing to judge here."
-            " What goes in that blows air: furnace, heat pump, air handler?"
-        )
-    text, _ = motor_aside(text)
-    kind = _kind(text)
-    values: dict[str, Value] = {}
-    if kind:
-        values["kind"] = kind
-    for stages, pattern in STAGES:
-        if affirmed(pattern, text):
-            values["stages"] = stages
-            break
-    bare = None if choices else _bare_tons(text)
-    if bare is not None:
-        return Accepted({"tons": bare})
-    others = _figures(text, values)
-    if isinstance(others, AskBack):
-        return others
-    if not values and _COOLING_ONLY.search(text):
-        return AskBack(
-            "Cooling it is. What moves the air: a furnace, an air handler, or a packaged unit?",
-            ({"kind": "furnace"}, {"kind": "air_handler"}, {"kind": "packaged"}),
-            AskKind.MISSING_PART,
-        )
-    if not values and not others and not _HEATS_ONLY.search(text):
-        return None
-    if _HEATS_ONLY.search(text) and "tons" not in values and kind != "heat_pump":
-        values["cooling"] = False
-    return Accepted(values, others=others) if values or others else None
-
-
-_HEATS_ONLY: Final = re.compile(
-    r"\b(?:no|without|w/o|minus|not getting|won'?t (?:have|get)|doesn'?t (?:have|get))"
-    r" (?:an? |any )?(?:a/?c\b|air (?:con\w*|cond\w*)|cool\w*)"
-    r"|\bheat(?:s|ing)?[- ]only\b|\bonly heats?\b|\bno air\b(?! ?(?:handler|flow))"
-)
-
-
-_NOT_THAT: Final = re.compile(
-    r"\b(?:no|not an?|without an?|without|instead of (?:an?|the)|replac(?:es|ing) (?:an?|the))"
-    r" (?:(?:gas|oil|old|electric|existing) )*(?:furnace|heat ?pump|air ?handler|package\w*)\b"
-)
-"""Equipment that is named only to say that it isn't what goes in."""
-
-
-def _kind(text: str) -> str:
-    text = _NOT_THAT.sub(" ", text)
-    found = [kind for kind, pattern in KINDS if pattern.search(text)]
-    if "heat_pump" in found and "furnace" in found:
-        return "dual_fuel"
-    return found[0] if found else ""
-
-
-def _figures(text: str, values: dict[str, Value]) -> tuple[Volunteered, ...] | AskBack:
-    """Tons into `values`; airflow and heat as answers to other questions."""
-    heat: dict[str, Value] = {}
-    others: list[Volunteered] = []
-    tons: list[float] = []
-    for item in scan(text, "capacity").numbers:
-        value = _btuh(item)
-        if item.unit == "cfm":
-            others.append(Volunteered("airflow", {"cfm": item.value}, text))
-        elif item.unit == "ton":
-            tons.append(item.value)
-        elif item.unit in ("pct", "afue") and 55 <= item.value <= 99:
-            heat["efficiency"] = item.value / 100.0
-        elif value is not None and _INPUT_BTUH[0] <= value <= _INPUT_BTUH[1]:
-            heat.setdefault("input_btuh", value)
-    bare = _BARE_AFUE.search(text)
-    if bare and "input_btuh" in heat:
-        heat.setdefault("efficiency", float(bare[1]) / 100.0)
-    model = _MODEL.search(text)
-    if model and not tons:
-        tons.append(_MODEL_TONS[model[1]])
-    either = _EITHER_TONS.search(text)
-    if either:
-        tons += [float(either[1]), float(either[2])]
-    distinct = sorted(set(tons))
-    if len(distinct) > 1:
-        return AskBack(
-            f"Is it {distinct[0]:g} or {distinct[-1]:g} tons?",
-            tuple({**values, "tons": size} for size in distinct),
-            AskKind.TWO_VALUES,
-        )
-    if distinct:
-        if not _TONS[0] <= distinct[0] <= _TONS[1]:
-            return AskBack(
-                f"{distinct[0]:g} tons is outside what a house has, 1 to 5.5. How many tons?",
-                (),
-                AskKind.IMPLAUSIBLE,
-            )
-        values["tons"] = distinct[0]
-    if heat:
-        others.append(Volunteered("capacity", heat, text))
-    return tuple(others)
-
-
-_BARE_AFUE: Final = re.compile(
-    r"\b\d{2,3}(?:,?000|k| ?mbh)(?: ?btu/?h?)?[ ,/@-]+(?:at )?(7[89]|8\d|9[0-8])\b"
-    r"(?! ?(?:[k%,\d\"']|x\b|cfm|tons?|btu|mbh|in\b|amps?|degrees?))"
-)
-"""A furnace as it is called for short, "80k 96": its input and its efficiency in per cent."""
-
-_MODEL: Final = re.compile(r"(?<!\.)(018|024|030|036|042|048|060)(?![\d.])")
-_EITHER_TONS: Final = re.compile(r"(\d(?:\.\d)?) ?(?:or|to|-) ?(\d(?:\.\d)?)[ -]?tons?\b")
-_ONLY_DIGITS: Final = re.compile(r"[\d /.]+|[a-z ]+")
-
-
-def _bare_tons(text: str) -> float | None:
-    """A number alone is tons: "2 1/2", or thousands of BTU/h as model numbers have them: "36"."""
-    numbers = scan(text, "capacity").numbers
-    if len(numbers) != 1 or numbers[0].unit or not _ONLY_DIGITS.fullmatch(text):
-        return None
-    value = numbers[0].value
-    if value in (18, 24, 30, 36, 42, 48, 60):
-        value /= 12.0
-    only = numbers[0].end - numbers[0].start >= len(text.strip())
-    return value if only and _TONS[0] <= value <= _TONS[1] else None
-
-
-def _btuh(item: Item) -> float | None:
-    if item.unit == "btuh" or (not item.unit and item.value >= _INPUT_BTUH[0]):
-        return item.value
-    if item.unit == "kbtuh":
-        return item.value * 1000.0
-    return None
-
-
-_EVERYTHING: Final = whole_words(
-    r"everything|all(?: of (?:it|them|those|that|the above))?|the lot|the works|all four",
-    r"yes|yep|yup|yeah|full (?:kit|bag)",
-)
-_NOTHING: Final = re.compile(
-    r"^(?:no|none|nope|nothing|empty|nada|zip|none of (?:them|it|those)|just me)\b"
-)
-_WITHOUT: Final = re.compile(
-    r"\b(?:no|not|without|but|except|minus|don'?t have|forgot|broken|left)\b"
-)
-_HAS_AGAIN: Final = re.compile(r"^(?:but )?(?:just|only|also|i have|i've|got|have)\b")
-_CLAUSES: Final = re.compile(r"[,;.]|(?=\bbut\b)|\band (?=no )")
-
-
-def _tools(text: str, choices: tuple[str, ...]) -> Reading | None:
-    has: set[str] = set()
-    lacks: set[str] = set()
-    for clause in _CLAUSES.split(text):
-        part = clause.strip()
-        denied = bool(_WITHOUT.search(part)) and not _HAS_AGAIN.search(part)
-        for tool, pattern in TOOLS:
-            if pattern.search(part):
-                (lacks if denied else has).add(tool)
-        if _EVERYTHING.search(part):
-            has |= {tool for tool, _ in TOOLS}
-    has -= lacks
-    names = [tool for tool, _ in TOOLS]
-    if not has and not lacks:
-        if not _NOTHING.search(text):
-            return None
-        lacks = set(names)
-    elif has:
-        lacks = set(names) - has
-    states: list[Value] = [tool for tool in names if tool in has]
-    without: list[Value] = [tool for tool in names if tool in lacks]
-    return Accepted({"has": states, "lacks": without})
 
 
 _THICKEST_IN: Final = 6.5
@@ -230,7 +35,14 @@ _PER_UNIT_IN: Final = {"": 1.0, "in": 1.0, "mm": 1 / 25.4, "cm": 1 / 2.54}
 _AN_INCH: Final = re.compile(r"\ban? inch\b|^(?:about |like |just )?inch\b(?! and)")
 
 
+_THE_ONE: Final = re.compile(
+    r"\b(?:thick|thin|big|fat|regular|standard|deep|normal|usual|the|this|that) ones?\b(?! inch)"
+)
+"""A "one" that counts nothing."""
+
+
 def _thickness(text: str, choices: tuple[str, ...]) -> Reading | None:
+    text = _THE_ONE.sub(" ", text)
     numbers = [n for n in scan(text, "duct").numbers if n.unit in _PER_UNIT_IN]
     if not numbers:
         return Accepted({"in": 1.0}) if _AN_INCH.search(text) else None
@@ -246,44 +58,14 @@ def _thickness(text: str, choices: tuple[str, ...]) -> Reading | None:
     return Accepted({"in": sizes[0]})
 
 
-def _state(clause: str) -> str:
-    """How clean a clause says something is; not dirty is clean."""
-    for state, pattern in STATES:
-        if affirmed(pattern, clause):
-            return state
-    dirty = (pattern for state, pattern in STATES if state != "clean")
-    return "clean" if any(denied(pattern, clause) for pattern in dirty) else ""
-
-
-def _conditions(text: str, choices: tuple[str, ...]) -> Reading | None:
-    values: dict[str, Value] = {}
-    waiting: list[str] = []
-    for clause in re.split(r"[,;.]|\bbut\b|\band\b", text):
-        parts = [part for part, pattern in PARTS if pattern.search(clause)]
-        state = _state(clause)
-        if cant_say(clause):
-            continue
-        if parts and not state:
-            waiting += parts
-        elif state:
-            for part in [*waiting, *parts] or [p for p, _ in PARTS if p not in values]:
-                values[part] = state
-            waiting = []
-    for part in waiting:  # "all clean but the wheel": of these no state was told
-        values.pop(part, None)
-    if re.search(r"\bno coil\b", text):
-        values["coil"] = "none"
-    return Accepted(values) if values else None
-
-
 _Reader = Callable[[str, tuple[str, ...]], Reading | None]
 _READERS: Final[Mapping[str, _Reader]] = {
-    "equipment": _equipment,
-    "tools": _tools,
+    "equipment": read_equipment,
+    "tools": read_tools,
     "skin": read_skin,
     "measured_where": read_measured_where,
     "thickness": _thickness,
-    "conditions": _conditions,
+    "conditions": read_conditions,
     "change": read_change,
     "trouble": read_trouble,
 }

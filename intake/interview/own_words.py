@@ -60,10 +60,16 @@ STAGES: Final[Table] = (
 """Stages of equipment."""
 
 TOOLS: Final[Table] = (
-    ("tape", whole_words(r"tapes?|measur\w*|ruler|laser")),
-    ("gauge", whole_words(r"ga(?:u)?g(?:e|es|d)|guage|mano\w*|static (?:kit|tips?)|meters?")),
-    ("probes", whole_words(r"probes?|thermo\w*|temp\w*")),
-    ("flow_plate", whole_words(r"flow ?(?:plate|hood)s?|hood|plate|anemo\w*")),
+    ("tape", whole_words(r"tape(?:s| measures?)?|measuring tapes?|measures?|ruler|laser")),
+    (
+        "gauge",
+        whole_words(
+            r"ga(?:u)?g(?:e|es|d)|guage|(?:slack|u)[- ]tube(?: mano\w*)?|mano\w*"
+            r"|static (?:kit|tips?)|meters?"
+        ),
+    ),
+    ("probes", whole_words(r"probes?|thermo(?!stat)\w*|temps?(?: \w*probes?)?|temp \w*sensors?")),
+    ("flow_plate", whole_words(r"flow ?(?:plate|hood|grid)s?|hoods?|plates?|anemo\w*")),
 )
 """What may be in the bag."""
 
@@ -117,7 +123,7 @@ TAPED: Final[Mapping[str, Table]] = {
 """Where the tape was held, by the first choice of the question."""
 
 PARTS: Final[Table] = (
-    ("coil", whole_words(r"coil|evap\w*|a-?coil")),
+    ("coil", whole_words(r"coils?|evap\w*|a-?coil")),
     ("blower_wheel", whole_words(r"wheel|blower|fan|cage")),
     ("filter", whole_words(r"filters?")),
 )
@@ -127,14 +133,16 @@ STATES: Final[Table] = (
     (
         "plugged",
         whole_words(
-            r"plug\w*|packed|caked|filthy|clog\w*|matted|nasty|terrible|blocked",
+            r"plug\w*|packed|caked|filthy|clog\w*|matted|nasty|terrible|blocked|shot|loaded|choked"
+            r"|gross|disgusting|solid|furry",
             r"(?:very|really) dirty",
         ),
     ),
     (
         "some_dirt",
         whole_words(
-            r"some|dirty?|dust\w*|film|fair|medium|a (?:bit|little)|meh|so-?so|light\w*|ok(?:ay)?",
+            r"some|dirty?|dust\w*|film|fair|medium|a (?:bit|little)|meh|so[- ]?so|fuzz\w*|light\w*"
+            r"|ok(?:ay)?",
             r"not (?:too |very )?(?:bad|clean|great)",
         ),
     ),

@@ -53,6 +53,8 @@ def picked(open_ask: AskedBack, fresh: object, text: str) -> Values | None:
     joined = openings_joined(open_ask.why, readings, fresh, line)
     if joined is not None:
         return joined
+    if isinstance(fresh, Accepted) and (one := _told_of_all(readings, fresh.values)) is not None:
+        return one
     if isinstance(fresh, Accepted):
         same = [values for values in readings if _agrees(values, fresh.values)]
         if len(same) == 1:
@@ -75,6 +77,15 @@ def picked(open_ask: AskedBack, fresh: object, text: str) -> Values | None:
     if place >= len(readings):
         return None
     return readings[place]
+
+
+def _told_of_all(readings: tuple[Mapping[str, Value], ...], said: Values) -> Values | None:
+    """The reading that a bare word picks, where one thing alone differs and the word fits all."""
+    differ = [name for name in readings[0] if len({str(r.get(name)) for r in readings}) > 1]
+    if len(differ) != 1 or len(said) < 2 or len({str(value) for value in said.values()}) > 1:
+        return None
+    fit = [values for values in readings if values.get(differ[0]) == said.get(differ[0])]
+    return fit[0] if len(fit) == 1 else None
 
 
 def _agrees(offered: Values, said: Values) -> bool:

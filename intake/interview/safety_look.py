@@ -11,7 +11,7 @@ from typing import Final
 from intake.reading.clean import normalise
 from intake.reading.red_flags import RedFlagKind, RedFlagState, look
 
-__all__ = ["SafetyLook", "safety_look", "without_reporter"]
+__all__ = ["SafetyLook", "clear", "clear_after_a_story", "safety_look", "without_reporter"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,7 +34,7 @@ def _words(text: str) -> frozenset[str]:
 _NAMED: Final = {
     RedFlagKind.GAS: _words("gas gassy propane egg eggs rotten hissing hiss"),
     RedFlagKind.CARBON_MONOXIDE: _words(
-        "alarm alarms detector co monoxide carbon beeping sounding"
+        "alarm alarms detector co monoxide carbon beeping beeps beep sounding"
     ),
     RedFlagKind.BURNING: _words(
         "burning burnt burn smoke smoky electrical plastic sparks sparking fire"
@@ -46,7 +46,7 @@ _YES: Final = _words("yes yeah yep yup ya yea y yah uh-huh affirmative definitel
 _TOLD: Final = _words("there's theres i've we've got have some just only little bit slight faint")
 _ALL: Final = _words("both everything all of it them above the these those")
 _NO: Final = _words(
-    "no nope nah none nothing never nada negative neither nor zero zip without naw n"
+    "no nope nah none nothing nothin nuthin never nada negative neither nor zero zip without naw n"
     " don't dont didn't didnt doesn't doesnt haven't havent hasn't hasnt"
 )
 _NOT: Final = _words("not isn't isnt ain't aint aren't arent wasn't can't cant")
@@ -61,7 +61,7 @@ _FILLER: Final = _words(
     " man everything everything's everythings house place on in near by wires wire around going off"
     " sounding report thanks thank far smelled seen looks look seems been have has had with me us"
     " one such happening today them four she he they she's he's they're caller either"
-    " questions"
+    " questions can could"
 )
 _REPORTED: Final = re.compile(
     r"(?:(?:the |my |her |his |our )?(?:caller|customer|homeowner|owner|lady|guy|tenant|mom|wife"
@@ -119,6 +119,50 @@ def without_reporter(line: str) -> str:
     'no'
     """
     return _REPORTED.sub("", line, count=1)
+
+
+def clear(line: str) -> bool:
+    """Whether a short answer says that nothing is wrong.
+
+    >>> clear("all clear"), clear("yes gas")
+    (True, False)
+    """
+    found = safety_look(line)
+    return found is not None and found.state is RedFlagState.NEGATED
+
+
+_CLAUSES: Final = re.compile(r"[,;.]|\band\b")
+
+
+def clear_after_a_story(line: str) -> bool:
+    """Whether a line tells where somebody looked, and that all is well: nothing else is in it.
+
+    Every clause either denies danger or speaks of none.
+
+    >>> clear_after_a_story("checked around the furnace, all good")
+    True
+    >>> clear_after_a_story("no smell. floor is wet")
+    False
+    """
+    text = normalise(line)
+    clauses = [clause.strip() for clause in _CLAUSES.split(text) if clause.strip()]
+    calm = [clause for clause in clauses if clear(clause)]
+    return bool(calm) and all(clause in calm or _says_nothing(clause) for clause in clauses)
+
+
+_TAKES_BACK: Final = re.compile(
+    r"\b(?:but|except|though|although|however|maybe|think|guess|sure|if|until|last|yesterday|earlier"
+    r"|before|was|were|not|n't|haven'?t|didn'?t|can'?t|couldn'?t|never|later|yet|only|just)\b|\?|\d"
+)
+_JUST_HERE: Final = re.compile(r"\bjust (?:got|arrived|walked|pulled|came|finished)\b")
+
+
+def _says_nothing(clause: str) -> bool:
+    """Whether a clause speaks of no danger, hedges nothing and takes nothing back."""
+    words = _WORD.findall(clause)
+    named = any(not names.isdisjoint(words) for names in _NAMED.values())
+    plain = _JUST_HERE.sub(" ", clause)
+    return look(clause) is None and not named and not _TAKES_BACK.search(plain)
 
 
 def _unknown(words: Iterable[str]) -> bool:

@@ -8,7 +8,7 @@ from typing import Final
 from engine.errors import EngineError, FactError
 from engine.job.belief import Belief, Known
 from engine.job.job import Job
-from intake.interview.answers import NO_COOLING, facts_from_answers
+from intake.interview.answers import BURNER_STAGED, NO_COOLING, facts_from_answers
 from intake.interview.beliefs import Facts, Knowing, how_known
 from intake.interview.beside import ASIDE, NONE
 from intake.interview.danger import SAFETY, ask_unnamed
@@ -102,6 +102,8 @@ def _echo(question: Question, facts: Facts) -> Say:
     words = told(facts.beliefs, facts.lengths, facts.blower, facts.cooling_rows)
     if NO_COOLING in facts.settles:
         words = f"{words}, no cooling" if words else "no cooling"
+    elif BURNER_STAGED in facts.settles:
+        words = f"{words}, the burner in stages"
     label = question.label or question.key.replace("_", " ")
     return say(Manner.ECHO, sentence(f"{label}: {words or 'noted'}"))
 
@@ -165,6 +167,8 @@ def _volunteered(
 
 
 def _home(talk: Talk, question: Question, other: Volunteered) -> Question | None:
+    if other.field == f"{ASIDE}heat_pump_cfm" and question.key == "cool_cfm":
+        return question_of("heat_pump_cfm") if talk.context.heat_pump else None
     if other.field.startswith(ASIDE):
         return question_of(other.field.removeprefix(ASIDE))
     if other.field == "capacity" and question.field != "equipment" and not talk.context.burner:
@@ -205,7 +209,7 @@ def take_nothing(
         if question.none == NO_COOLING:
             forget = ("equipment.cooling_tons",)
             if talk.context.staged:
-                settles.append("burner_staged")
+                settles.append(BURNER_STAGED)
                 forget = (*forget, "equipment.stages")
         event = Answered(
             question=question.key,

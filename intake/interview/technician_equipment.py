@@ -303,7 +303,7 @@ AT_THE_EQUIPMENT: Final[tuple[Question, ...]] = (
         facts=("filters.0.place",),
         choices=(
             "cabinet=slot|rack|at the unit|at the furnace|at the air handler|by the blower"
-            "|in the unit|media cabinet|furnace|box|in the return drop",
+            "|in the unit|media cabinet|furnace|box|in the return drop|return boot|drop",
             "grille=behind the grille|return grille|in the grille|ceiling|wall|hall|hallway"
             "|at the return",
         ),

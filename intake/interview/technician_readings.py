@@ -16,9 +16,9 @@ _PORTS: Final = (
 )
 READING_MODES: Final = (
     "cooling_high=cooling|full cooling|cool|ac|a/c|high cool|cooling full|cooling high|high"
-    "|wet coil",
+    "|wet coil|second stage|2nd stage|stage two|stage 2|high stage|full stage",
     "cooling_low=low cooling|low cool|low stage|cooling low|first stage|low",
-    "heating_high=heating|heat|full heat|gas heat|furnace|high fire|high heat",
+    "heating_high=heating|heat|htg|full heat|gas heat|furnace|high fire|high heat",
     "heat_pump_heating=heat pump|heat pump heat|hp heat|heat pump heating",
 )
 
@@ -143,7 +143,7 @@ THE_READINGS: Final[tuple[Question, ...]] = (
         facts=("readings.0.filter_state",),
         choices=(
             "clean=new|fresh|clean one|brand new|good",
-            "dirty=as found|used|some dirt|loaded|packed|plugged|old|dusty",
+            "dirty=as found|used|some dirt|loaded|packed|plugged|old|dusty|filthy|nasty|clogged",
             "none=out|no filter|removed|taken out|without|pulled",
         ),
         when=_any_reading,

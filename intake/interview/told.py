@@ -246,6 +246,8 @@ def _one(key: str, belief: Belief, *, alone: bool) -> str:
     short = _SHORT.get(key.replace("old.", "equipment.", 1) if key.startswith("old.") else key)
     if key.endswith(".stages") and value.startswith("variable"):
         return value.replace("variable", "variable speed")
+    if key.endswith(".stages") and value.endswith(", not sure"):
+        return f"{value.removesuffix(', not sure')} stage, not sure"
     if short is not None and not (alone and key.startswith("target.")):
         return short.format(value)
     return value if alone else f"{fact_words(key)}: {value}"

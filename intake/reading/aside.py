@@ -138,6 +138,8 @@ def volunteered(field: str, said: Scan, own: frozenset[str]) -> tuple[Volunteere
         if len(numbers) != 1 or other == field:
             continue
         number = numbers[0]
+        if number.unit == "ton":
+            continue  # tons are cooling, which no answer here means by its heat
         value = round(convert(number.value, number.unit, unit), 4) if unit else number.value / 100
         if not believable(name, value):
             continue

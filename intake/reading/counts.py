@@ -94,6 +94,10 @@ def _whole(value: float, low: float, high: float) -> Reading:
     return implausible("count", {"count": int(value) if value < 1e9 else value})
 
 
+_EITHER_CENTURY: Final = 20
+"""The twenties were a hundred years ago and are today; later decades are of the last century."""
+
+
 def read_year(said: Scan, low: float, high: float) -> Reading | None:
     """Read a year; None if the text holds none."""
     said = together(said, hundreds=True)
@@ -104,7 +108,9 @@ def read_year(said: Scan, low: float, high: float) -> Reading | None:
         return _two_decades(said, decades[0], decades[1], low, high)
     for n in years:
         if n.plural and n.whole and n.value % 10 == 0 and 0 <= n.value < 100 and len(years) == 1:
-            first = n.value + (1900 if n.value > 35 else 2000)
+            if n.value == _EITHER_CENTURY:
+                return AskBack("The 1920s, or after 2020?", (), AskKind.MISSING_PART)
+            first = n.value + (1900 if n.value > _EITHER_CENTURY else 2000)
             return _in_decade(said.text, first, low, high)
     full = [n for n in years if n.whole and n.value >= 1000]
     if len(full) == 1 and _END_OF_YEARS.search(said.text[: full[0].start]):
@@ -172,7 +178,7 @@ def _two_decades(said: Scan, one: Item, two: Item, low: float, high: float) -> R
     """ "late 90s, early 2000s", "70s or 80s": from the first to the second."""
     ends: list[Value] = []
     for text, item in ((said.text[: one.end], one), (said.text[one.end :], two)):
-        century = 0 if item.value >= 1000 else 1900 if item.value > 35 else 2000
+        century = 0 if item.value >= 1000 else 1900 if item.value > _EITHER_CENTURY else 2000
         found = _in_decade(text, item.value + century, low, high)
         if not isinstance(found, Accepted):
             return found
