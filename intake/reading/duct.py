@@ -9,25 +9,31 @@ from __future__ import annotations
 import re
 from typing import Final
 
-from intake.reading.bounds import BELIEVABLE, believable
+from intake.reading.bounds import BELIEVABLE
 from intake.reading.duct_chain import by_diameter, of_chain, sides_of
 from intake.reading.duct_checks import checked, only_one_end, ordered
 from intake.reading.duct_parts import (
     DuctParts,
     describes_jacket,
-    feet_of,
     read_round_letter,
     sorted_parts,
-    taped_around,
     told_of_jacket,
 )
-from intake.reading.duct_runs import Runs, counted_runs
+from intake.reading.duct_runs import counted_runs
+from intake.reading.duct_several import (
+    base_of,
+    loose,
+    no_size,
+    round_by_another_measure,
+    several,
+    several_runs,
+)
 from intake.reading.echo import echo, figure
 from intake.reading.materials import material_of
-from intake.reading.numbers import something_else, vague
+from intake.reading.numbers import something_else
 from intake.reading.owned import without_owned
 from intake.reading.phrasing import dated
-from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value, Values, Volunteered
+from intake.reading.result import AskBack, AskKind, Reading, Value
 from intake.reading.scan import Item, Scan
 from intake.reading.sizes import METRIC, Size, find_sizes, inches
 from intake.reading.words import words
@@ -57,14 +63,14 @@ def read_duct(said: Scan) -> Reading | None:
     items = said.items
     materials = material_of(items)
     read_round_letter(said)
-    wrong_measure = _round_by_another_measure(said)
+    wrong_measure = round_by_another_measure(said)
     if wrong_measure is not None:
         return wrong_measure
     runs = counted_runs(said)
     if len(runs) > 1 or (runs and runs[0].low < runs[0].high):
-        return _several_runs(said, runs, materials)
+        return several_runs(said, runs, materials)
     if runs and any(item.plural for item in items):
-        base = _base(materials, None)
+        base = base_of(materials, None)
         if isinstance(base, dict):
             only: dict[str, Value] = {
                 "shape": "round",
@@ -75,7 +81,7 @@ def read_duct(said: Scan) -> Reading | None:
     small = len(runs) == 1 and runs[0].diameter_in <= _LARGEST_BRANCH_IN
     many = small and (runs[0].low > 2 or (bool(said.words() & _RUNS) and runs[0].low > 1))
     if many:
-        base = _base(materials, None)
+        base = base_of(materials, None)
         if isinstance(base, dict):
             run: dict[str, Value] = {
                 "shape": "round",
@@ -95,118 +101,16 @@ def read_duct(said: Scan) -> Reading | None:
         )
     sizes = [size for size in parts.sizes if not size.negated] or parts.sizes
     if len(sizes) > 1:
-        return _several(said, sizes, materials)
+        return several(said, sizes, materials)
     if sizes:
         return _sized(said, sizes[0], parts, materials)
     if parts.singles:
         return _single(said, parts, materials)
-    return _no_size(said, materials)
-
-
-def _base(materials: tuple[str, ...], parts: DuctParts | None) -> dict[str, Value] | AskBack:
-    """Material, count and length, or what to ask about them."""
-    values: dict[str, Value] = {}
-    known = tuple(m for m in materials if m not in ("shiny", "foreign", "mixed"))
-    if len(known) > 1:
-        names = " or ".join(m.replace("_", " ") for m in known)
-        return AskBack(f"Which is it: {names}?", (), AskKind.AMBIGUOUS_WORD)
-    if known:
-        values["material"] = known[0]
-    if parts is None:
-        return values
-    counts = {count for count in parts.counts if count != 1}
-    if len(counts) > 1:
-        return AskBack("How many of these ducts are there?", (), AskKind.TWO_VALUES)
-    if counts:
-        values["count"] = int(counts.pop())
-    lengths = {round(feet_of(item), 3) for item in parts.lengths}
-    if len(lengths) > 1:
-        return AskBack("How long is it, in feet?", (), AskKind.TWO_VALUES)
-    if lengths:
-        values["length_ft"] = lengths.pop()
-    return values
-
-
-def _round_by_another_measure(said: Scan) -> AskBack | None:
-    numbers = [n for n in said.numbers if n.dimension in ("", "length") and n.unit != "ft"]
-    if len(numbers) != 1:
-        return None
-    place = said.items.index(numbers[0])
-    following = said.items[place + 1] if place + 1 < len(said.items) else None
-    if (
-        following is not None
-        and following.text in ("across", "accross")
-        and said.says("shape.round")
-    ):
-        return None
-    value = inches(numbers[0])
-    if any(item.kind == "owned" for item in said.items):
-        return None
-    if said.says("measure.radius"):
-        reading: dict[str, Value] = {"shape": "round", "diameter_in": round(2 * value, 2)}
-        return AskBack(
-            f"A radius of {figure(value)} in. is {figure(2 * value)} in. across. Is that the size?",
-            (reading,),
-            AskKind.TWO_READINGS,
-        )
-    if (said.says("measure.around") or taped_around(said, numbers[0])) and not said.says(
-        "material.wrapped"
-    ):
-        reading = {"shape": "round", "diameter_in": round(value / 3.14159, 1)}
-        return AskBack(
-            f"{figure(value)} in. around is {figure(value / 3.14159, 1)} in. across. Is that it?",
-            (reading,),
-            AskKind.TWO_READINGS,
-        )
-    return None
-
-
-def _several(said: Scan, sizes: list[Size], materials: tuple[str, ...]) -> Reading:
-    readings: list[dict[str, Value]] = []
-    for size in sizes:
-        if len(size.sides) >= 2:
-            shape = "oval" if said.says("shape.oval") else "rect"
-            pair = {"shape": shape, **sides_of(size)}
-            readings.append(pair)
-    distinct = [r for k, r in enumerate(readings) if r not in readings[:k]]
-    if len(distinct) == 1 and all(len(size.sides) == 2 for size in sizes):
-        only = dict(distinct[0])
-        if len(materials) == 1:
-            only["material"] = materials[0]
-        return AskBack(
-            f"How many {echo('duct', distinct[0])} ducts are there?", (only,), AskKind.TWO_VALUES
-        )
-    names = " and ".join(echo("duct", r) for r in distinct).rstrip(".")
-    return AskBack(
-        f"That is more than one size: {names}. Which one is meant here? One at a time, please.",
-        tuple(distinct),
-        AskKind.TWO_VALUES,
-    )
-
-
-def _several_runs(said: Scan, runs: tuple[Runs, ...], materials: tuple[str, ...]) -> Reading:
-    """ "16 six inch and 2 sevens" are two sizes; "10 or 11 sixes" is one, of so many or so many."""
-    base = _base(materials, None)
-    if isinstance(base, AskBack):
-        return base
-    if len(runs) == 1:
-        size = ordered({"shape": "round", "diameter_in": runs[0].diameter_in, **base})
-        counts: Values = {"count_low": runs[0].low, "count_high": runs[0].high}
-        return Accepted(size, others=(Volunteered("count", counts, said.text),))
-    rows = tuple(
-        ordered({"shape": "round", "diameter_in": run.diameter_in, **base, "count": run.low})
-        for run in runs
-    )
-    names = " and ".join(echo("duct", row) for row in rows).rstrip(".")
-    return AskBack(
-        f"That is more than one size: {names}. Which one is meant here? One at a time, please.",
-        rows,
-        AskKind.TWO_VALUES,
-    )
+    return no_size(said, materials)
 
 
 def _sized(said: Scan, size: Size, parts: DuctParts, materials: tuple[str, ...]) -> Reading:
-    base = _base(materials, parts)
+    base = base_of(materials, parts)
     if isinstance(base, AskBack):
         return base
     if len(size.sides) > 2 or said.says("shape.round"):
@@ -257,17 +161,17 @@ def _no_round(said: Scan, materials: tuple[str, ...]) -> bool:
 
 def _single(said: Scan, parts: DuctParts, materials: tuple[str, ...]) -> Reading | None:
     """One number that may be a diameter."""
-    base = _base(materials, parts)
+    base = base_of(materials, parts)
     if isinstance(base, AskBack):
         return base
     singles = parts.singles
     if len(singles) > 1:
-        return _loose(said, singles, base)
+        return loose(said, singles, base)
     item = singles[0]
     value = inches(item)
     joined = _has_open_join(said, parts)
     if item.spelled and item.value == 1 and not (item.unit or joined or materials):
-        return _no_size(said, materials)
+        return no_size(said, materials)
     year = item.whole and not item.unit and 1850 <= item.value <= 2035
     if year and dated(said, item):
         return None
@@ -366,40 +270,4 @@ def _run_together(item: Item) -> dict[str, Value] | None:
         wide, tall = int(text[:2]), int(text[2:])
         if 6 <= wide <= 36 and 4 <= tall <= 36:
             return {"width_in": float(wide), "height_in": float(tall)}
-    return None
-
-
-def _loose(said: Scan, singles: list[Item], base: dict[str, Value]) -> Reading:
-    if len(singles) == 2 and not said.says("alt.or", "alt.change"):
-        one, two = inches(singles[0]), inches(singles[1])
-        reading = ordered({"shape": "rect", "width_in": one, "height_in": two, **base})
-        if believable("side_in", one) and believable("side_in", two):
-            return AskBack(
-                f"Did you mean {figure(one)} by {figure(two)} in.?",
-                (reading,),
-                AskKind.TWO_READINGS,
-            )
-    named = " and ".join(figure(inches(item)) for item in singles)
-    return AskBack(
-        f"I see {named}. Which is the size? Width by height, or the diameter, in inches.",
-        tuple(ordered({"shape": "round", "diameter_in": inches(s), **base}) for s in singles)
-        if said.says("shape.round", "material.flex", "shape.roundish")
-        else (),
-        AskKind.TWO_VALUES,
-    )
-
-
-def _no_size(said: Scan, materials: tuple[str, ...]) -> Reading | None:
-    length = any(n.dimension == "length" for n in said.numbers)
-    if (
-        materials
-        or length
-        or vague(said, "size")
-        or said.says("shape.", "join.by", "alt.change", "side.")
-    ):
-        return AskBack(
-            "What is its size? Width by height, or the diameter if it is round, in inches.",
-            (),
-            AskKind.MISSING_PART,
-        )
     return None

@@ -7,8 +7,9 @@ from dataclasses import dataclass, field
 from itertools import pairwise
 from typing import Final
 
+from intake.reading.counted_sizes import count_of
 from intake.reading.scan import Item, Scan
-from intake.reading.sizes import METRIC, Size, count_of, find_sizes, inches
+from intake.reading.sizes import METRIC, Size, find_sizes, inches
 from intake.reading.words import words
 
 __all__ = [

@@ -7,13 +7,14 @@ from typing import Final
 
 from intake.reading.asks import implausible
 from intake.reading.bounds import believable
+from intake.reading.counted_sizes import count_of, counted_noun
 from intake.reading.duct_checks import is_bound
 from intake.reading.echo import echo, figure
 from intake.reading.numbers import kept, something_else, vague
 from intake.reading.owned import without_owned
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value, number_of
 from intake.reading.scan import Item, Scan
-from intake.reading.sizes import Size, count_of, counted_noun, find_sizes, inches, numbers_of
+from intake.reading.sizes import Size, find_sizes, inches, numbers_of
 from intake.reading.words import words
 
 __all__ = ["read_filter"]

@@ -19,13 +19,11 @@ from intake.reading.sizes import find_sizes
 from intake.reading.units import convert
 from intake.reading.words import words
 
-__all__ = ["read_area", "read_elevation", "read_length"]
+__all__ = ["in_feet", "read_length"]
 
 _JOIST_FT: Final = 16 / 12
 """Usual spacing of joists and studs, ft (common practice)."""
 
-_LEAST_BARE: Final = 20.0
-"""A bare elevation below this is more likely something else, ft."""
 
 _PIECES: Final = words(
     """
@@ -49,7 +47,8 @@ _ROLL_FT: Final = 25.0
 """Usual length of a bag of flexible duct, ft (common practice)."""
 
 
-def _feet(item: Item, unit: str = "ft") -> float:
+def in_feet(item: Item, unit: str = "ft") -> float:
+    """A number in feet; a bare one is in `unit`."""
     return round(convert(item.value, item.unit or unit, "ft"), 4)
 
 
@@ -58,7 +57,7 @@ def read_length(said: Scan, low: float, high: float) -> Reading | None:
     said = together(said, hundreds=True)
     mixed = _FEET_THEN_SIZE.search(said.text)
     if mixed is not None:
-        feet = float(mixed["feet"])
+        feet = float(mixed["in_feet"])
         both = (feet, round(feet + float(mixed["inches"]) / 12, 4))
         return two_values("length", [{"ft": value} for value in both])
     said = _without_other_feet(said)
@@ -67,7 +66,7 @@ def read_length(said: Scan, low: float, high: float) -> Reading | None:
     numbers = [n for n in kept(said, "", "length") if not counts_a_part(said, n)]
     concluded = _concluded(said, numbers)
     if concluded is not None:
-        return _within(said, {"ft": _feet(concluded)}, low, high)
+        return _within(said, {"ft": in_feet(concluded)}, low, high)
     odd = kept(said, "joists", "paces", "rolls")
     sized = [s for s in find_sizes(said.items) if len(s.sides) >= 2 and s.joins]
     if sized:
@@ -83,7 +82,7 @@ def read_length(said: Scan, low: float, high: float) -> Reading | None:
     if len(odd) == 1 and odd[0].unit == "joists" and len(spacings) == len(numbers) == 1:
         return _within(said, {"ft": round(odd[0].value * spacings[0].value / 12, 4)}, low, high)
     if len(odd) == 1 and odd[0].unit == "paces" and len(numbers) == 1:
-        step = _feet(numbers[0])
+        step = in_feet(numbers[0])
         if _A_STEP.search(said.text) and _STEP_FT[0] <= step <= _STEP_FT[1]:
             return _within(said, {"ft": round(odd[0].value * step, 4)}, low, high)
     if odd and not any(n.unit for n in numbers):
@@ -103,9 +102,9 @@ def read_length(said: Scan, low: float, high: float) -> Reading | None:
         return _one(said, numbers[0], low, high)
     if len(numbers) == 2:
         return _two(said, numbers[0], numbers[1], low, high)
-    values = [{"ft": _feet(n)} for n in numbers[:4]]
+    values = [{"ft": in_feet(n)} for n in numbers[:4]]
     if all(relation(said.items, a, b) == "plus" for a, b in itertools.pairwise(numbers)):
-        total = round(sum(_feet(n) for n in numbers), 4)
+        total = round(sum(in_feet(n) for n in numbers), 4)
         if _added(said, numbers):
             return _within(said, {"ft": total}, low, high)
         return AskBack(f"Is that {total:g} ft in all?", ({"ft": total},), AskKind.TWO_READINGS)
@@ -149,7 +148,7 @@ def _concluded(said: Scan, numbers: list[Item]) -> Item | None:
         return numbers[-2]
     if _CONCLUDING.search(before) or _IN_ALL.match(behind):
         parts = numbers[:-1]
-        adds = abs(sum(_feet(n) for n in parts) - _feet(last)) < 1.0
+        adds = abs(sum(in_feet(n) for n in parts) - in_feet(last)) < 1.0
         times = len(parts) == 2 and abs(parts[0].value * parts[1].value - last.value) < 1.0
         if adds or times or any(n.unit in ("joists", "paces") for n in said.numbers):
             return last
@@ -201,7 +200,7 @@ def _counted(item: Item, others: list[Item]) -> AskBack:
 
 
 def _one(said: Scan, item: Item, low: float, high: float) -> Reading:
-    feet = _feet(item)
+    feet = in_feet(item)
     seen = not is_plain(said.text) and _ONLY_PART.search(said.text) and not hedged(said.text)
     if seen or bounded(said.text):
         return one_end("length", feet, "ft")
@@ -251,7 +250,7 @@ def _two(said: Scan, one: Item, two: Item, low: float, high: float) -> Reading:
     elif two.unit == "" and one.unit:
         two.unit = one.unit
     how = relation(said.items, one, two)
-    first, second = _feet(one), _feet(two)
+    first, second = in_feet(one), in_feet(two)
     comma = between(said.items, one, two) == [","]
     if comma and first < second <= 1.25 * first:
         how = "range"
@@ -293,154 +292,3 @@ def _within(said: Scan, values: Values, low: float, high: float) -> Reading:
     if feet > high and low <= feet / 12 <= high:
         meant = [{"ft": round(feet / 12, 2)}]
     return implausible("length", values, meant)
-
-
-_OVER_ELSEWHERE: Final = re.compile(
-    r"(?:ft |feet |foot |miles? |up )*(?:above|over|below) (?:the |our |my )?(?:river|valley|lake"
-    r"|street|ground|road|town|city"
-    r"|creek"
-    r"|floor|yard|house|water table)\b|(?:ft |feet |foot |miles? |minutes? |mi )*(?:from|to|off"
-    r"|inland from) (?:the )?(?:coast|beach|ocean"
-    r"|sea|shore|water|city|town|highway|airport|road|street|house)\b|(?:ft |feet |miles?"
-    r" )*inland\b"
-)
-"""Heights above, and distances from, something else than the sea's level."""
-
-_WEATHER: Final = re.compile(
-    r"\b(?:sunny|cloudy|rain(?:ing|y)?|snow(?:ing|y)?|humid|windy|degrees|outside (?:today|now))\b"
-)
-_PART_OF_HOUSE: Final = re.compile(
-    r"\b(?:attic|roof|ceiling|chimney|ladder|deck|second floor|basement)(?:'s| is| sits)\b"
-)
-_ABOVE: Final = re.compile(r"(?<=[0-9]) ?(?:ft|feet|foot)? above[.! ]*$")
-"""Above the sea, left unsaid."""
-_TERRAIN: Final = words(
-    """
-    mountain mountains flat coast coastal beach hill hills valley plains foothills desert hilly
-    mountainous lowland highlands plateau
-    """
-)
-
-
-def read_elevation(said: Scan, low: float, high: float) -> Reading | None:
-    """Read an elevation above the sea, ft; None if the text holds none."""
-    said = together(said, hundreds=True, thousands=True)
-    numbers = kept(said, "", "length")
-    text = said.text
-    afar = [n for n in numbers if _OVER_ELSEWHERE.match(text[n.end :].lstrip(" '"))]
-    near = [n for n in numbers if n not in afar]
-    numbers = near or numbers
-    if numbers and _WEATHER.search(text) and not any(n.unit for n in numbers):
-        return AskBack(
-            "That sounds like the weather. About how many feet above sea level is it?",
-            (),
-            AskKind.WRONG_QUANTITY,
-        )
-    if (numbers and _PART_OF_HOUSE.search(text)) or (afar and not near):
-        return AskBack("And above sea level: about how many feet?", (), AskKind.WRONG_QUANTITY)
-    if not numbers:
-        if "sea level" in text and not (
-            "below" in text or "above" in text or "not" in text.split()
-        ):
-            return Accepted({"ft": 0.0})
-        if "mile high" in text or "mile-high" in text:
-            return AskBack(
-                "A mile is 5,280 ft. Is that the elevation?",
-                ({"ft": 5280.0},),
-                AskKind.TWO_READINGS,
-            )
-        terrain = said.words() & _TERRAIN
-        if vague(said, "size", "amount", "state") or terrain or "sea level" in text:
-            return AskBack(
-                "About how many feet above sea level? The town or ZIP will do to look it up.",
-                (),
-                AskKind.MISSING_PART,
-            )
-        return None
-    if len(numbers) == 2 and spread(said, *numbers):
-        numbers = numbers[:1]
-    if len(numbers) == 2 and relation(said.items, *numbers) in ("range", "or"):
-        ends = [_feet(numbers[0], numbers[1].unit or "ft"), _feet(numbers[1])]
-        return two_values("elevation", [{"ft": feet} for feet in ends])
-    if len(numbers) > 1:
-        values = [_feet(n) for n in numbers if n.value >= _LEAST_BARE]
-        if values and max(values) - min(values) > 0.03 * max(values):
-            return two_values("elevation", [{"ft": feet} for feet in values[:3]])
-        numbers = [n for n in numbers if n.unit] or numbers
-    if len(numbers) == 1:
-        item = numbers[0]
-        if item.unit == "" and 0 < item.value < _LEAST_BARE:
-            return AskBack(
-                f"{item.value:g} feet above sea level?", ({"ft": item.value},), AskKind.IMPLAUSIBLE
-            )
-        feet = _feet(item)
-        if item.sign < 0 or "below" in text:
-            feet = -feet
-        if bounded(_ABOVE.sub(" ", text.replace("below sea", " "))):
-            return one_end("elevation", feet, "ft")
-        if (
-            item.unit == ""
-            and item.token is not None
-            and len(item.token.text) == 5
-            and item.token.text.isdigit()
-        ) and ("zip" in text or feet > high or item.token.text[0] == "0"):
-            return AskBack(
-                "That looks like a ZIP code. What is the elevation in feet?",
-                (),
-                AskKind.WRONG_QUANTITY,
-            )
-        if "zip" in text:
-            return AskBack("What is the elevation in feet?", (), AskKind.WRONG_QUANTITY)
-        if item.unit == "m" and item.token is not None and item.token.text.endswith("k"):
-            return AskBack("What is the elevation in feet?", (), AskKind.TWO_READINGS)
-        if low <= feet <= high:
-            return Accepted({"ft": round(feet, 1)})
-        return implausible(
-            "elevation",
-            {"ft": feet},
-            [{"ft": round(feet / 3.28084, 1)}] if item.unit == "m" else [],
-        )
-    first, second = _feet(numbers[0], numbers[1].unit or "ft"), _feet(numbers[1])
-    agree = abs(first - second) <= 0.03 * max(first, second)
-    if agree and all(low <= feet <= high for feet in (first, second)):
-        in_feet = [_feet(n) for n in numbers if n.unit in ("ft", "")]
-        return Accepted({"ft": in_feet[0] if in_feet else first})
-    return two_values("elevation", [{"ft": first}, {"ft": second}])
-
-
-_AREA_PART: Final = re.compile(
-    r"\bplus (?:the |a |an |full |finished )?(?:basement|garage|addition|attic|upstairs|loft"
-    r"|porch)\b"
-    r"|\b(?:upstairs|downstairs|main floor|first floor|each floor)\b"
-)
-
-
-def read_area(said: Scan, low: float, high: float) -> Reading | None:
-    """Read a floor area, ft2; None if the text holds none."""
-    said = together(said, hundreds=True, thousands=True)
-    numbers = kept(said, "", "area")
-    named = [n for n in numbers if n.unit]
-    numbers = named or numbers
-    if not numbers:
-        if vague(said, "size", "amount"):
-            return AskBack("About how many square feet?", (), AskKind.MISSING_PART)
-        return None
-    values = [round(convert(n.value, n.unit or "sqft", "sqft"), 1) for n in numbers]
-    if len(values) == 1 and (multiplied(said.text) or _AREA_PART.search(said.text)):
-        return AskBack("How many square feet is it in all?", (), AskKind.MISSING_PART)
-    if said.says("join.by") and find_sizes(said.items) and len(values) == 2 and not named:
-        product = values[0] * values[1]
-        return AskBack(
-            f"Is that {product:,.0f} square feet?", ({"area_ft2": product},), AskKind.TWO_READINGS
-        )
-    if len(values) == 1:
-        if bounded(said.text):
-            return one_end("area", values[0], "ft2")
-        if low <= values[0] <= high:
-            return Accepted({"area_ft2": values[0]})
-        return implausible("area", {"area_ft2": values[0]})
-    if len(values) == 2 and relation(said.items, numbers[0], numbers[1]) == "range":
-        if low <= values[0] < values[1] <= high:
-            return Accepted({"area_ft2_low": values[0], "area_ft2_high": values[1]})
-        return implausible("area", {"area_ft2_low": values[0], "area_ft2_high": values[1]})
-    return two_values("area", [{"area_ft2": v} for v in values[:4]])

@@ -8,22 +8,20 @@ taken out of the numbers of the text; the words around it stay.
 from __future__ import annotations
 
 import re
-from dataclasses import replace
 from typing import Final
 
+from intake.reading.beside_value import (
+    CLOCK,
+    FEET,
+    ON_CENTERS,
+    inside,
+    without,
+)
 from intake.reading.phrasing import built
 from intake.reading.scan import Item, Scan
-from intake.reading.sizes import find_sizes
 from intake.reading.words import words
 
-__all__ = [
-    "counts_a_part",
-    "without_clock",
-    "without_joined",
-    "without_owned",
-    "without_refrigerant",
-    "without_size",
-]
+__all__ = ["counts_a_part", "without_owned"]
 
 _COUNTED_PARTS: Final = words(
     """
@@ -117,19 +115,6 @@ _AT_TAKEOFF: Final = re.compile(
     r" (?:about )?$"
 )
 _AT_HEIGHT: Final = re.compile(r"\b(?:is|was|mounted|sits|hung|set) at (?:about |like )?$")
-_ON_CENTERS: Final = re.compile(r"^(?:in|inch|inches|\")? ?(?:on cent(?:er|re)s?|o\.? ?c\b)")
-_CLOCK: Final = re.compile(
-    r"\b(?:here|there|call(?: me| you)?|arrived?|started|back|meet|see you|done|leave|leaving)"
-    r" (?:at"
-    r"|by|around|about|till|until) \d{1,2}(?::\d{2})?\b|"
-    r"\b(?:at |around |about |by )?\d{1,2}:\d{2}(?: ?[ap]\.?m\b)?|\b\d{1,2} ?[ap]\.?m\b"
-    r"|\b\d{1,2} ?o'?clock\b"
-)
-_REFRIGERANT: Final = re.compile(
-    r"\br ?-? ?(?:410|22|32|454|134|407|404|290)[abc]?\b(?! ?(?:cfm|by|x))|\b(?:410|454|134"
-    r"|407)-?[abc]\b"
-)
-_REFRIGERANT_NUMBER: Final = re.compile("410|454|134|40[47]|290|22|32")
 _DATE_BEFORE: Final = re.compile(
     r"\b(?:in|of|since|from|around|back in|january|february|march|april|may|june|july|august"
     r"|september|october|november|december|jan|feb|mar|apr|jun|jul|aug|sept?|oct|nov|dec)"
@@ -151,7 +136,6 @@ _AGE: Final = re.compile(
 _PACK_BEHIND: Final = re.compile(r"^ ?-?(?:pack|pk|pac)s?\b|^ (?:to|in) a (?:box|pack|case)\b")
 _PACK_BEFORE: Final = re.compile(r"\b(?:pack|pk|box|case|carton|packs|boxes) of $")
 """How many were bought together ("3 pack") is not how many are in use."""
-_FEET: Final = frozenset(("ft", "yd", "m"))
 
 
 def counts_a_part(said: Scan, item: Item) -> bool:
@@ -165,33 +149,6 @@ def counts_a_part(said: Scan, item: Item) -> bool:
     following = said.items[said.items.index(item) + 1 :][:1]
     words = {word for other in following for word in other.text.split()}
     return not item.unit and item.whole and not words.isdisjoint(_COUNTED_PARTS)
-
-
-def without_clock(said: Scan) -> Scan:
-    """The scan without a time of day ("the call came in at 4:30")."""
-    spans = [match.span() for match in _CLOCK.finditer(said.text)]
-    if not spans:
-        return said
-    items = [
-        replace(item, kind="word", unit="") if item.kind == "num" and _inside(item, spans) else item
-        for item in said.items
-    ]
-    return Scan(said.text, items)
-
-
-def without_refrigerant(said: Scan) -> Scan:
-    """The scan without a refrigerant's number ("R-410A").
-
-    >>> from intake.reading.scan import scan
-    >>> without_refrigerant(scan("r-410a", "airflow")).numbers
-    []
-    """
-    if _REFRIGERANT_NUMBER.search(said.text) is None:
-        return said
-    spans = [match.span() for match in _REFRIGERANT.finditer(said.text)]
-    if not spans:
-        return said
-    return _without(said, [i for i in said.items if _inside(i, spans)])
 
 
 def without_owned(said: Scan, *, sized: bool) -> Scan:
@@ -208,99 +165,15 @@ def without_owned(said: Scan, *, sized: bool) -> Scan:
     numbers = said.numbers
     if len(numbers) < 2:
         return said
-    clocks = [match.span() for match in _CLOCK.finditer(said.text)]
+    clocks = [match.span() for match in CLOCK.finditer(said.text)]
     found = [
         item
         for i, item in enumerate(said.items)
         if item.kind == "num"
-        and (_is_owned(said, i, sized=sized) or (bool(clocks) and _inside(item, clocks)))
+        and (_is_owned(said, i, sized=sized) or (bool(clocks) and inside(item, clocks)))
     ]
     left = [n for n in numbers if not any(n is item for item in found)]
-    return _without(said, found) if found and left else said
-
-
-def without_size(said: Scan) -> Scan:
-    """The scan of a length without the size of the duct beside it.
-
-    >>> from intake.reading.scan import scan
-    >>> [n.value for n in without_size(scan("22 ft of 6 inch", "length")).numbers]
-    [22.0]
-    """
-    if len(said.numbers) < 2:
-        return said
-    items = said.items
-    sized = [s for s in find_sizes(items) if s.joins and not any(n.unit in _FEET for n in s.sides)]
-    sides = {id(side) for size in sized for side in size.sides}
-    joins = {id(join) for size in sized for join in size.joins}
-    feet = [n for n in said.numbers if n.unit in _FEET and id(n) not in sides]
-    if not feet:
-        return said
-    found = [
-        item
-        for i, item in enumerate(items)
-        if id(item) in sides or id(item) in joins or (item.kind == "num" and _is_diameter(items, i))
-    ]
-    return _without(said, found) if found else said
-
-
-def without_joined(said: Scan) -> Scan:
-    """The scan of a reading without the size of a filter or duct beside it ("16x25 filter, .47").
-
-    >>> from intake.reading.scan import scan
-    >>> [n.value for n in without_joined(scan("16x25 filter in, .47", "static_pressure")).numbers]
-    [0.47]
-    """
-    if len(said.numbers) < 2:
-        return said
-    sized = [
-        size
-        for size in find_sizes(said.items)
-        if size.joins
-        and len(size.sides) in (2, 3)
-        and all(3 <= s.value <= 40 for s in size.sides[:2])
-    ]
-    gone = [item for size in sized for item in (*size.sides, *size.joins)]
-    gone = [item for item in gone if not (item.kind == "num" and item.unit not in ("", "in"))]
-    left = [n for n in said.numbers if not any(n is item for item in gone)]
-    return _without(said, gone) if gone and left else said
-
-
-def _is_diameter(items: list[Item], i: int) -> bool:
-    """ "6 inch flex", "of 6 inch", "14 inch round"."""
-    item = items[i]
-    if item.unit not in ("in", "") or not 3 <= item.value <= 36:
-        return False
-    following = items[i + 1] if i + 1 < len(items) else None
-    if following is not None and following.means("shape.", "material."):
-        return True
-    if item.unit != "in":
-        return False
-    said_of = i > 1 and items[i - 1].text == "of" and items[i - 2].kind == "num"
-    return said_of or (following is not None and following.text in _DUCT_NOUNS)
-
-
-_DUCT_NOUNS: Final = words("one ones duct ducts trunk run line branch main drop plenum wide deep")
-
-
-def _inside(item: Item, spans: list[tuple[int, int]]) -> bool:
-    return any(start <= item.start and item.end <= end + 1 for start, end in spans)
-
-
-def _without(said: Scan, found: list[Item]) -> Scan:
-    """The scan with these items as words that mean nothing."""
-    gone = {id(item) for item in found}
-    for item in found:
-        if _ON_CENTERS.match(said.text[item.end :].lstrip()):
-            place = next(k for k, other in enumerate(said.items) if other is item)
-            framing = said.items[max(0, place - 4) : place + 6]
-            gone |= {
-                id(o) for o in framing if o.means("material.panned_joist", "material.stud_bay")
-            }
-    items = [
-        replace(item, kind="owned", meanings=(), unit="") if id(item) in gone else item
-        for item in said.items
-    ]
-    return Scan(said.text, items)
+    return without(said, found) if found and left else said
 
 
 def _is_owned(said: Scan, i: int, *, sized: bool) -> bool:
@@ -317,7 +190,7 @@ def _is_owned(said: Scan, i: int, *, sized: bool) -> bool:
         return True
     if item.value < 1 and item.spelled and following is not None and following.text == "of":
         return True
-    if sized and _inside(item, [match.span() for match in _WITH_TAKEOFFS.finditer(said.text)]):
+    if sized and inside(item, [match.span() for match in _WITH_TAKEOFFS.finditer(said.text)]):
         return True
     if item.unit == "in" and _AT_HEIGHT.search(said.text[: item.start]):
         return True
@@ -327,12 +200,12 @@ def _is_owned(said: Scan, i: int, *, sized: bool) -> bool:
         return True
     if item.unit == "in" and _SMALL_PART.match(rest):
         return True
-    if item.unit in _FEET:
+    if item.unit in FEET:
         runs = _RUNS_FOR.search(said.text[: item.start]) is not None
         return (_FEET_BEHIND.match(rest) is not None and not runs) or _FEET_BEFORE.search(
             said.text[: item.start]
         ) is not None
-    if _ON_CENTERS.match(rest.lstrip()):
+    if ON_CENTERS.match(rest.lstrip()):
         return True
     if not item.unit and _PRICE.search(said.text[: item.start]):
         return True
@@ -353,7 +226,7 @@ def _is_owned(said: Scan, i: int, *, sized: bool) -> bool:
         return True
     if _PACK_BEHIND.match(rest) or _PACK_BEFORE.search(said.text[: item.start]):
         return True
-    if following is not None and following.unit in _FEET and _is_owned(said, i + 1, sized=sized):
+    if following is not None and following.unit in FEET and _is_owned(said, i + 1, sized=sized):
         return True
     return _counts_other(items, i, sized=sized) or _is_label(items, i) or _is_of_elbows(items, i)
 
