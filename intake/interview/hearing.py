@@ -1,12 +1,10 @@
 """What one typed line does: danger first, then requests, then the answer it may be."""
 
 import re
-from collections.abc import Mapping
 from typing import Final
 
 from intake.interview import danger
 from intake.interview.clauses import Clause, clauses
-from intake.interview.cleanliness import told_states
 from intake.interview.commands import obey
 from intake.interview.danger import SAFETY
 from intake.interview.danger_answers import (
@@ -17,6 +15,17 @@ from intake.interview.danger_answers import (
 )
 from intake.interview.elsewhere import denied, elsewhere, named_by
 from intake.interview.events import AskedBack, Reopened, Unsaid, WentOn, kept_readings
+from intake.interview.heard_words import (
+    ASKS_MEANING,
+    GO_ON,
+    MEANS_WHAT,
+    PLAIN_YES,
+    holds,
+    joined,
+    offered,
+    only_leaves,
+    which_of_two,
+)
 from intake.interview.like_corrections import plain_answer
 from intake.interview.listening import Heard, Nothing, Same, listen, plain_choices
 from intake.interview.misreading import (
@@ -25,7 +34,6 @@ from intake.interview.misreading import (
     REJECTED,
     misread,
 )
-from intake.interview.own_reading import OWN_FIELDS
 from intake.interview.phone_answers import as_the_callers
 from intake.interview.phone_clauses import phone_clauses
 from intake.interview.picking import picked
@@ -48,11 +56,9 @@ from intake.interview.taking import (
     take_same,
 )
 from intake.interview.talk import Talk, say
-from intake.interview.told import figure
 from intake.interview.turns import Manner, Say, Voice
 from intake.interview.what_if import tried
 from intake.reading.clean import normalise
-from intake.reading.echo import echo
 from intake.reading.read import read
 from intake.reading.result import (
     Accepted,
@@ -63,15 +69,9 @@ from intake.reading.result import (
     Previous,
     Rejected,
     Unknown,
-    Value,
 )
 
 __all__ = ["heard", "open_phone_keys"]
-
-_GO_ON: Final = re.compile(
-    r"(?:ok |please )?(?:go on|continue|resume|carry on|keep going|more questions|ask on|more)"
-    r"(?: asking| please| with the questions)?[.! ]*"
-)
 
 
 def heard(talk: Talk, line: str) -> list[Say]:
@@ -82,12 +82,12 @@ def heard(talk: Talk, line: str) -> list[Say]:
         return while_stopped(talk, line)
     if state.doubt:
         return settle_doubt(talk, line)
-    if _only_leaves(line):
+    if only_leaves(line):
         return obey(talk, Command(CommandName.QUIT), talk.question, line) or []
     looked = safety_look_answered(talk, line)
     if looked is not None:
         return looked
-    if _ASKS_MEANING.fullmatch(normalise(line)):
+    if ASKS_MEANING.fullmatch(normalise(line)):
         return obey(talk, Command(CommandName.HELP), talk.question, line) or []
     flagged = danger.watch(talk, line)
     if flagged is not None:
@@ -96,32 +96,13 @@ def heard(talk: Talk, line: str) -> list[Say]:
     other = tried(talk, line, answers=lambda: _answers(talk, line), answered=asked is not None)
     if other is not None:
         return danger.told_only(talk, line) + other
-    means = _MEANS_WHAT.match(normalise(line)) is not None
+    means = MEANS_WHAT.match(normalise(line)) is not None
     if asked is not None and (means or not _answers(talk, line)):
         return [say(Manner.HELP, asked)]
     if means:
         return obey(talk, Command(CommandName.HELP), talk.question, line) or []
     told_first = danger.told_only(talk, line)
     return told_first + _answer(talk, line)
-
-
-_MEANS_WHAT: Final = re.compile(
-    r"(?:huh|sorry|wait|um|so)?[,? ]*(?:what(?:'?s| do| does| is)? .{0,40}\bmean(?:s|t)?\b|wdym\b"
-    r"|what(?:'?s| does| do)? .{0,30}\blooks? like\b|what(?:'?s| is) an? [a-z]+(?: [a-z]+)?\??$)"
-    r"|what (?:counts|qualifies|is considered|do you count|would count) as\b"
-)
-
-_ASKS_MEANING: Final = re.compile(
-    r"(?:huh|sorry|um|so)?[,? ]*what do you mean by (?:the |an? )?[a-z]+(?: [a-z]+)?[?. ]*"
-)
-"""Asks for the meaning of a word and says nothing else, whatever the word is."""
-
-_LEAVES: Final = re.compile(r"(?:please )?(?:quit|exit|bye|good ?bye)(?: now| please)?[.! ]*")
-
-
-def _only_leaves(line: str) -> bool:
-    """Whether a line is nothing but a goodbye, which no question reads as an answer."""
-    return _LEAVES.fullmatch(normalise(line)) is not None
 
 
 def _answers(talk: Talk, line: str) -> bool:
@@ -284,32 +265,16 @@ def _react(talk: Talk, question: Question, found: Heard, line: str) -> list[Say]
 
 def _accepted(talk: Talk, question: Question, found: Accepted, line: str) -> list[Say]:
     if question.key in SAFETY and found.values.get("yes") is True:
-        if _PLAIN_YES.match(normalise(line)):
+        if PLAIN_YES.match(normalise(line)):
             return danger.raise_unnamed(talk, line)
         return danger.ask_unnamed(talk, line)
     if question.key in SAFETY and danger.holds_back(line):
         return misread(talk, question, LOOK_FIRST, line)
-    loose = _which_of_two(question, found)
+    loose = which_of_two(question, found)
     if loose is not None:
         return _asked_back(talk, question, loose, line)
     said = take(talk, question, found, line)
     return misread(talk, question, said, line) if isinstance(said, str) else said
-
-
-_PLAIN_YES: Final = re.compile(r"(?:yes|yeah|yep|yup|ya|y|there is|i do|we do|oh yes)\b")
-
-
-def _which_of_two(question: Question, found: Accepted) -> AskBack | None:
-    """One pressure where two were asked for: which one is it?"""
-    if question.key != "static_split" or "inwc" not in found.values:
-        return None
-    figure = found.values["inwc"]
-    return AskBack(
-        f"Is {echo('static_pressure', {'inwc': figure})} the return before the filter, or the"
-        " supply after the coil?",
-        ({"return_inwc": figure}, {"supply_inwc": figure}),
-        AskKind.TWO_READINGS,
-    )
 
 
 def _asked_back(talk: Talk, question: Question, found: AskBack, line: str) -> list[Say]:
@@ -327,27 +292,9 @@ def _asked_back(talk: Talk, question: Question, found: AskBack, line: str) -> li
     )
     says = [say(Manner.ASK_BACK, found.why)]
     if len(readings) > 1:
-        shown = [_offered(question, values) for values in readings]
+        shown = [offered(question, values) for values in readings]
         says.append(say(Manner.ASK_BACK, "  ".join(f"{n}) {w}" for n, w in enumerate(shown, 1))))
     return says
-
-
-def _offered(question: Question, values: Mapping[str, Value]) -> str:
-    """A candidate in words."""
-    if question.field == "conditions":
-        return told_states(values)
-    if question.field not in OWN_FIELDS:
-        return echo(question.field, values)
-    units = {"tons": "tons", "in": "in."}
-    names = ("skin", "place", "kind", "choice")
-    named = next((values[name] for name in names if name in values), None)
-    if named is not None and "tons" not in values:
-        return str(named).replace("_", " ")
-    return ", ".join(
-        f"{figure(float(value))} {units.get(name, name)}"
-        for name, value in values.items()
-        if isinstance(value, int | float)
-    )
 
 
 def _settled(
@@ -368,32 +315,11 @@ def _settled(
         return _accepted(talk, question, found, f"{open_ask.text} ({line})")
     if open_ask.kind != AskKind.MISSING_PART.value:
         return None
-    for joined in _joined(open_ask.text, line):
-        whole = listen(question, joined, talk.state.job)
-        if isinstance(whole, Accepted) and _holds(whole, fresh):
-            return _accepted(talk, question, whole, joined)
+    for text in joined(open_ask.text, line):
+        whole = listen(question, text, talk.state.job)
+        if isinstance(whole, Accepted) and holds(whole, fresh):
+            return _accepted(talk, question, whole, text)
     return None
-
-
-def _holds(whole: Accepted, fresh: Heard) -> bool:
-    """Whether the joined line keeps everything that the new line says alone."""
-    if not isinstance(fresh, Accepted):
-        return True
-    return all(whole.values.get(name) == value for name, value in fresh.values.items())
-
-
-_BLANKS: Final = ("something", "unknown", "don't know", "dont know", "not sure", "???", "??", "?")
-
-
-def _joined(earlier: str, line: str) -> list[str]:
-    low = earlier.lower()
-    found = [
-        earlier[: low.index(blank)] + line + earlier[low.index(blank) + len(blank) :]
-        for blank in _BLANKS
-        if blank in low
-    ]
-    bare = earlier.rstrip(" xX*.,?")
-    return [*found[:1], f"{earlier} {line}", f"{bare} x {line}", f"{line} {earlier}"]
 
 
 def _numbered(talk: Talk, question: Question, fresh: Heard, line: str) -> list[Say] | None:
@@ -419,7 +345,7 @@ def _numbered(talk: Talk, question: Question, fresh: Heard, line: str) -> list[S
 
 def _after_the_end(talk: Talk, line: str) -> list[Say]:
     """Nothing is open: requests and corrections still work, and facts that are named."""
-    if _GO_ON.fullmatch(normalise(line)) and left_over(talk.state, talk.context):
+    if GO_ON.fullmatch(normalise(line)) and left_over(talk.state, talk.context):
         talk.happened(WentOn())
         return [say(Manner.NOTE, 'Going on with what is left; "finish" ends.')]
     found = read("text", line, previous=_previous(talk))

@@ -3,18 +3,17 @@
 from collections.abc import Callable, Mapping
 from typing import Final
 
-from engine.job.belief import Belief, Between, How, Known, OneOf
-from engine.job.job import BlowerSetting, CoolingRow, Job
-from engine.job.modes import Mode
-from engine.physics.blower_table import BlowerTable
+from engine.job.belief import Belief, How, Known, OneOf
+from engine.job.job import Job
 from intake.interview.bays import bay_facts
-from intake.interview.beliefs import Facts, Knowing, belief_of, how_known, range_of, yes_or_no
+from intake.interview.beliefs import Facts, Knowing, belief_of, how_known, range_of
+from intake.interview.list_rows import NO_FACTS, entries
+from intake.interview.more_lists import blower, fittings, inside_table, rise, slack, tools
 from intake.interview.question import Question
-from intake.reading.result import Accepted, Value, Values
+from intake.reading.result import Accepted, Values
 
-__all__ = ["NO_FACTS", "list_facts", "measured_where"]
+__all__ = ["list_facts", "measured_where"]
 
-NO_FACTS: Final = Facts()
 _SIZES: Final = ("shape", "width_in", "height_in", "diameter_in")
 _LINED: Final = ("lined_metal", "duct_board")
 
@@ -219,16 +218,9 @@ def _part_of_trunks(entry: str, job: Job) -> float:
     return smaller / trunks if smaller and trunks and smaller < trunks else 1.0
 
 
-def _entries(values: Values, name: str) -> list[Mapping[str, Value]]:
-    rows = values.get(name)
-    if isinstance(rows, list):
-        return [row for row in rows if isinstance(row, dict)]
-    return [values]
-
-
 def _filters(question: Question, reading: Accepted, knowing: Knowing, job: Job) -> Facts:
     beliefs: dict[str, Belief] = {}
-    rows = _entries(reading.values, "filters")
+    rows = entries(reading.values, "filters")
     for index, row in enumerate(rows):
         for name in ("width_in", "height_in", "depth_in", "merv", "count"):
             value = row.get(name)
@@ -273,7 +265,7 @@ def _openings(question: Question, reading: Accepted, knowing: Knowing, job: Job)
         if where is None:
             return NO_FACTS
         return Facts({f"{entry}.measured_where": where for entry in job.entries("return.grilles")})
-    rows = _entries(values, "grilles")
+    rows = entries(values, "grilles")
     beliefs: dict[str, Belief] = {}
     for index, row in enumerate(rows):
         key = f"return.grilles.{index}"
@@ -286,99 +278,6 @@ def _openings(question: Question, reading: Accepted, knowing: Knowing, job: Job)
     return Facts(beliefs, {"return.grilles": len(rows)}, ("return.grilles",))
 
 
-def _fittings(question: Question, reading: Accepted, knowing: Knowing, job: Job) -> Facts:
-    rows = [row for row in _entries(reading.values, "fittings") if "kind" in row]
-    beliefs: dict[str, Belief] = {}
-    for index, row in enumerate(rows):
-        key = f"path.fittings.{index}"
-        for name in ("kind", "side", "count", "equivalent_ft"):
-            value = row.get(name)
-            if isinstance(value, str | int | float) and not isinstance(value, bool):
-                said = float(value) if isinstance(value, int | float) else value
-                beliefs[f"{key}.{name}"] = belief_of(f"{key}.{name}", said, knowing)
-    if not rows:
-        return NO_FACTS
-    return Facts(beliefs, {"path.fittings": len(rows)}, ("path.fittings",))
-
-
-_SLACK: Final[Mapping[str, tuple[float, float, float]]] = {
-    "tight": (0.0, 0.03, 0.06),
-    "a_little_slack": (0.05, 0.10, 0.16),
-    "bunched": (0.15, 0.28, 0.40),
-}
-"""Slack seen by eye, as a share of the full length: low, likely, high.
-
-Source: 0 to 4 % pulled tight, 4 to 8 % careful, 15 % relaxed, 30 % bunched (reference figures,
-judgement); eyes are good to about 8 points and call too little (common practice).
-"""
-
-
-def _slack(question: Question, reading: Accepted, knowing: Knowing, job: Job) -> Facts:
-    share = _SLACK.get(str(reading.values.get("choice")))
-    if share is None:
-        return NO_FACTS
-    section = question.facts[0].rpartition(".0.")[0]
-    keys = [
-        f"{e}.slack_fraction" for e in job.entries(section) if job.word(f"{e}.material") == "flex"
-    ]
-    return Facts({key: Between(*share, how_known(key, knowing)) for key in keys or question.facts})
-
-
-def _tools(question: Question, reading: Accepted, knowing: Knowing, job: Job) -> Facts:
-    beliefs: dict[str, Belief] = {}
-    for name, said in (("has", "yes"), ("lacks", "no")):
-        tools = reading.values.get(name)
-        for tool in tools if isinstance(tools, list) else ():
-            beliefs[f"site.has_{tool}"] = Known(said, How.MEASURED)
-    return Facts(beliefs)
-
-
-def _inside_table(question: Question, reading: Accepted, knowing: Knowing, job: Job) -> Facts:
-    """In the table is the reverse of outside its rating."""
-    yes = reading.values.get("yes")
-    if not isinstance(yes, bool):
-        return NO_FACTS
-    return Facts({question.section: yes_or_no(question.section, not yes, knowing)})
-
-
-def _rise(question: Question, reading: Accepted, knowing: Knowing, job: Job) -> Facts:
-    """Temperatures of the burner at high fire: a reading of its own beside the gauge's."""
-    key = "readings.1" if job.word("site.has_gauge") == "yes" else "readings.0"
-    beliefs: dict[str, Belief] = {}
-    for name, fact in (("return_degF", "return_degf"), ("supply_degF", "supply_degf")):
-        value = reading.values.get(name)
-        if isinstance(value, int | float):
-            beliefs[f"{key}.{fact}"] = belief_of(f"{key}.{fact}", float(value), knowing)
-    if len(beliefs) == 2:
-        beliefs[f"{key}.mode"] = Known(Mode.HEATING_HIGH.value, How.MEASURED)
-    return Facts(beliefs)
-
-
-def _blower(question: Question, reading: Accepted, knowing: Knowing, job: Job) -> Facts:
-    settings: list[BlowerSetting] = []
-    for number, table in enumerate(_entries(reading.values, "blower_tables"), start=1):
-        rows = [row for row in _entries(table, "rows") if "static_inwc" in row]
-        pairs = [(_number(row["static_inwc"]), _number(row["airflow_cfm"])) for row in rows]
-        if pairs:
-            name = str(table.get("setting") or f"setting {number}")
-            settings.append(BlowerSetting(BlowerTable.from_rows(name, pairs)))
-    cooling = [
-        CoolingRow(
-            str(row.get("stage") or "high"),
-            _number(row["airflow_cfm"]),
-            _number(row["total_btuh"]),
-            _number(row["sensible_btuh"]),
-        )
-        for row in _entries(reading.values, "cooling_rows")
-        if "sensible_btuh" in row
-    ]
-    return Facts(blower=tuple(settings) or None, cooling_rows=tuple(cooling) or None)
-
-
-def _number(value: Value) -> float:
-    return float(value) if isinstance(value, int | float | str) else float("nan")
-
-
 _Taker = Callable[[Question, Accepted, Knowing, Job], Facts]
 _TAKERS: Final[Mapping[str, _Taker]] = {
     "supply.trunks": _ducts,
@@ -386,18 +285,18 @@ _TAKERS: Final[Mapping[str, _Taker]] = {
     "supply.trunks.step": _step,
     "supply.trunks.step_share": _step_share,
     "supply.branches": _ducts,
-    "supply.branches.slack": _slack,
+    "supply.branches.slack": slack,
     "return.drops": _ducts,
     "return.trunks": _ducts,
     "filters": _filters,
     "filters.depth": _thickness,
     "liner": _thickness,
     "return.grilles": _openings,
-    "path.fittings": _fittings,
-    "tools": _tools,
-    "equipment.coil_outside_rating": _inside_table,
-    "equipment.filter_outside_rating": _inside_table,
-    "readings.rise": _rise,
-    "blower": _blower,
+    "path.fittings": fittings,
+    "tools": tools,
+    "equipment.coil_outside_rating": inside_table,
+    "equipment.filter_outside_rating": inside_table,
+    "readings.rise": rise,
+    "blower": blower,
 }
 """Each list and how an answer to it is taken."""
