@@ -25,6 +25,7 @@ _FIGURE: Final = re.compile(
     r"[0-9]|\b(?:four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen"
     r"|seventeen|eighteen|nineteen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)\b"
 )
+_CLAUSES: Final = re.compile(r"[,;](?=\s)|\.(?=\s|$)|\bbut\b")
 _BEFORE: Final = re.compile(r"(?:\b(?:and|but|the|my|our|a|an|on) )+$")
 
 
@@ -72,6 +73,11 @@ def parts_of(line: str) -> list[Part]:
     figures = [match.start() for match in _FIGURE.finditer(line)]
     if not named or not figures:
         return []
+    clauses = [clause.strip(" ,;.") for clause in _CLAUSES.split(line)]
+    valued = [clause for clause in clauses if _FIGURE.search(clause)]
+    if len(valued) > 1 and all(len(_THING.findall(clause)) == 1 for clause in valued):
+        whose = [_THING.search(clause) for clause in valued]
+        return [Part(_thing(match), c) for match, c in zip(whose, valued, strict=True) if match]
     leads = True
     if named[0].start() < figures[0]:
         starts = [_with_article(line, match.start()) for match in named]
@@ -88,7 +94,7 @@ def parts_of(line: str) -> list[Part]:
         Part(_thing(match), line[start:end].strip(" ,;."), leads)
         for match, start, end in zip(named, starts, ends, strict=True)
     ]
-    return parts if all(_FIGURE.search(part.text) for part in parts) else []
+    return [part for part in parts if _FIGURE.search(part.text)]
 
 
 def _thing(match: re.Match[str]) -> str:

@@ -17,6 +17,7 @@ __all__ = [
     "inside",
     "without",
     "without_clock",
+    "without_filter",
     "without_joined",
     "without_refrigerant",
     "without_size",
@@ -56,6 +57,18 @@ def without_clock(said: Scan) -> Scan:
         for item in said.items
     ]
     return Scan(said.text, items)
+
+
+_OF_FILTER: Final = re.compile(
+    r"\b[1-6] ?-?(?:inch|in|\") (?:thick )?(?:media|filter|pleat\w*|merv|cabinet)"
+)
+
+
+def without_filter(said: Scan) -> Scan:
+    """The scan of a reading without how thick the filter is (".55 through a 4 inch media")."""
+    spans = [match.span() for match in _OF_FILTER.finditer(said.text)]
+    found = [n for n in said.numbers if n.unit == "in" and inside(n, spans)] if spans else []
+    return without(said, found) if found and len(found) < len(said.numbers) else said
 
 
 def without_refrigerant(said: Scan) -> Scan:
@@ -149,7 +162,9 @@ def without(said: Scan, found: list[Item]) -> Scan:
             place = next(k for k, other in enumerate(said.items) if other is item)
             framing = said.items[max(0, place - 4) : place + 6]
             gone |= {
-                id(o) for o in framing if o.means("material.panned_joist", "material.stud_bay")
+                id(o)
+                for o in framing
+                if o.means("material.panned_joist", "material.stud_bay") and "pan" not in o.text
             }
     items = [
         replace(item, kind="owned", meanings=(), unit="") if id(item) in gone else item

@@ -12,7 +12,7 @@ from typing import Final
 
 from intake.reading.words import words
 
-__all__ = ["CHOSEN", "of_now"]
+__all__ = ["CHOSEN", "about_the_coil", "of_another_part", "of_now"]
 
 CHOSEN: Final = words("material blower_type coil_state choice")
 """Fields whose answers are one of a few words."""
@@ -101,6 +101,31 @@ _OUTSIDE: Final = re.compile(
 _ASKED_FIRST: Final = re.compile(
     r"^(?:is it |was it )?[a-z ]{2,24}\? ?(?:no|nah|nope|naw|not?)\b[,.;!: ]*(?P<rest>[a-z].*)$"
 )
+_OTHER_PART: Final = re.compile(
+    r"\b(?:filters?|wheel|blower|outdoor|outside|condenser|grilles?|ducts?|return|cabinet|pan)\b"
+    r"(?!.*\b(?:coil|evap\w*|fins)\b)|\b(?:outdoor|outside|condenser) (?:coil|one|unit)\b"
+)
+"""A clause about another part than the indoor coil ("filter's plugged, coil's fine")."""
+_PARTS: Final = re.compile(r"[,;]|\.(?=\s)|\b(?:but|and|while)\b")
+
+
+def about_the_coil(text: str) -> str:
+    """An answer about a coil without its clauses about other parts.
+
+    >>> about_the_coil("filter's plugged, coil's fine")
+    "coil's fine"
+    """
+    told = [part.strip() for part in _PARTS.split(text) if part.strip()]
+    of_coil = [part for part in told if not _OTHER_PART.search(part)]
+    named = any("coil" in part or "inside" in part or "indoor" in part for part in of_coil)
+    return ", ".join(of_coil) if named and len(of_coil) < len(told) else text
+
+
+def of_another_part(text: str) -> bool:
+    """Whether a text about a coil names only other parts ("filter's clean")."""
+    return _OTHER_PART.search(text) is not None and "coil" not in text
+
+
 _AGAINST: Final = re.compile(
     r"\b(?:but|though|although|however|whereas|i see|i'?m seeing|i found|i can see|to me)\b"
 )

@@ -72,7 +72,7 @@ COIL_WORDS: Final[dict[str, str]] = {
     ),
     "some_dirt": (
         "some dirt|sum dirt|little dirty|a little dirty|bit dirty|a bit dirty|little dusty"
-        "|light dust|some dust|dusty|slightly dirty|slightly dusty|some lint|a little lint"
+        "|light dust|some dust|durt|dusty|slightly dirty|slightly dusty|some lint|a little lint"
         "|little lint|bit of lint|lint|some fuzz|fuzz|fuzzy|light film|thin film|film|moderate"
         "|moderately dirty|moderately|so so|fair|a few spots|light coating|thin layer"
         "|thin coat|layer of dust|kinda dirty|kind of dirty|sort of dirty|somewhat dirty"
@@ -91,7 +91,8 @@ COIL_WORDS: Final[dict[str, str]] = {
         " through|air still gets through|air goes through|still passes air|still breathes"
     ),
     "plugged": (
-        "plugged|clogged|packed|matted|caked|blocked|solid|impacted|choked|plugged up"
+        "no air getting through"
+        "|plugged|clogged|packed|matted|caked|blocked|solid|impacted|choked|plugged up"
         "|plugged solid|clogged up|clogged solid|caked solid|packed solid|carpet|mat"
         "|like a mat|blanket|can't see light through|can't see light|can't see any light"
         "|cant see light|cant see light through|can't see through it|can't see the fins"

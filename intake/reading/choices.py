@@ -8,6 +8,7 @@ from functools import cache
 from typing import Final
 
 from intake.reading.choice_plain import in_plain_words
+from intake.reading.choice_standing import about_the_coil, of_another_part
 from intake.reading.choice_words import BLOWER_WORDS, COIL_WORDS
 from intake.reading.echo import echo
 from intake.reading.materials import MATERIALS, material_of
@@ -243,9 +244,16 @@ _OK_FIRST: Final = re.compile(r"(?:ok|okay|alright|all right|fine|good)\b")
 
 def read_coil_state(text: str, choices: Sequence[str]) -> Reading | None:
     """Read how a coil looks; None if the text doesn't say."""
+    text = about_the_coil(text)
     if "dirty" in text:
         text = _MORE_THAN_DIRTY.sub("", text)
     said, denied = _said(text, _phrases("coil"))
+    if said and of_another_part(text):
+        return AskBack(
+            "That is another part. And the indoor coil: clean, some dirt, or plugged?",
+            (),
+            AskKind.WRONG_QUANTITY,
+        )
     clear = [k for k in dict.fromkeys(said) if k in ("clean", "some_dirt", "plugged")]
     vague = [k for k in dict.fromkeys(said) if k in ("dirty", "ok", "ice", "none")]
     if not said and "clean" in denied and {"plugged", "dirty"} & set(denied):

@@ -185,7 +185,8 @@ def _count_behind(items: list[Item], last: int) -> tuple[int, Item | None] | Non
         and not item.means("alt.or")
         and item.text not in ("double", "twin", "dual")
     ):
-        return 2, None
+        of_next = any(other.kind == "num" for other in items[k + 1 : k + 3])
+        return None if of_next else (2, None)
     if item.kind != "num" or item.unit or not item.whole or not 1 <= item.value <= _MOST_COUNTED:
         return None
     following = items[k + 1] if k + 1 < len(items) else None

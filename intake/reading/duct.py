@@ -35,7 +35,7 @@ from intake.reading.owned import without_owned
 from intake.reading.phrasing import dated
 from intake.reading.result import AskBack, AskKind, Reading, Value
 from intake.reading.scan import Item, Scan
-from intake.reading.sizes import METRIC, Size, find_sizes, inches
+from intake.reading.sizes import METRIC, Size, find_sizes, inches, numbers_of
 from intake.reading.words import words
 
 __all__ = ["read_duct"]
@@ -49,6 +49,8 @@ _ONE_OF_THEM: Final = re.compile(
     r"|right|front"
     r"|back|long|longer|upper|lower|near|far) one(?:'s| is| was| measures)\b"
 )
+_YES: Final = re.compile(r"\b(?:yes|yep|yeah|right|correct|still|again)\b")
+"""A size said twice over is the same one ("25x8... tape was upside down, 25x8 yes")."""
 _CHANGES: Final = words(
     """reduces reducing reduced reducer reduction tapers tapering tapered necks necked shrinks
     shrinking narrows narrowing transitions transition steps stepping minus less until til"""
@@ -100,6 +102,8 @@ def read_duct(said: Scan) -> Reading | None:
             AskKind.TWO_READINGS,
         )
     sizes = [size for size in parts.sizes if not size.negated] or parts.sizes
+    if len(sizes) == 2 and numbers_of(sizes[0]) == numbers_of(sizes[1]) and _YES.search(said.text):
+        sizes = sizes[1:]
     if len(sizes) > 1:
         return several(said, sizes, materials)
     if sizes:
@@ -177,6 +181,15 @@ def _single(said: Scan, parts: DuctParts, materials: tuple[str, ...]) -> Reading
         return None
     if something_else(said, item) and not (materials or said.says("shape.")):
         return None
+    if said.says("shape.square") and said.says("shape.round"):
+        return AskBack(
+            f"{figure(value)} in. round, or {figure(value)} by {figure(value)}?",
+            (
+                ordered({"shape": "round", "diameter_in": value, **base}),
+                ordered({"shape": "rect", "width_in": value, "height_in": value, **base}),
+            ),
+            AskKind.TWO_READINGS,
+        )
     if said.says("shape.square") and not joined:
         values = ordered({"shape": "rect", "width_in": value, "height_in": value, **base})
         return checked(said, values)

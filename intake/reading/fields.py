@@ -10,6 +10,7 @@ from intake.reading import choices as choice_readers
 from intake.reading.airflow import read_airflow
 from intake.reading.beside_value import (
     without_clock,
+    without_filter,
     without_joined,
     without_refrigerant,
     without_size,
@@ -27,6 +28,7 @@ from intake.reading.heat import read_capacity, read_efficiency
 from intake.reading.length import read_length
 from intake.reading.manner import cant_say
 from intake.reading.numbers import something_else
+from intake.reading.owned import counts_a_part
 from intake.reading.phrasing import built, dated, elsewhere
 from intake.reading.result import (
     Accepted,
@@ -148,7 +150,7 @@ def _read_scan(
     if field == "length":
         said = without_size(said)
     if field in ("static_pressure", "airflow", "temperature"):
-        said = without_joined(said)
+        said = without_filter(without_joined(said))
     if field in _ONE_NUMBER and elsewhere(said, plate=field in ("capacity", "efficiency")):
         return None
     if field in _ONE_NUMBER and (decade := _decade(said)) is not None:
@@ -220,7 +222,7 @@ _IN_ALL: Final = re.compile(
 def _leaves_numbers(said: Scan) -> bool:
     """Whether a bare number was taken while another one counts something unknown."""
     numbers = said.numbers
-    things = [number for number in numbers if number.unit == "things"]
+    things = [n for n in numbers if n.unit == "things" and not counts_a_part(said, n)]
     if not things:
         return False
     others = [number for number in numbers if number.unit != "things"]

@@ -20,6 +20,7 @@ __all__ = [
     "NOT_KNOWN_IF",
     "OLD_ONE",
     "ONE_AND_OTHER",
+    "OTHER_KIND",
     "OTHER_UNIT",
     "PAST",
     "PLANNED",
@@ -102,6 +103,9 @@ ANOTHERS: Final = re.compile(
     r"|run|drop|branch)(?:'s| is| was| has| had| reads| says)\b"
     r"|\bthat(?:'s| is| was) (?:for )?(?:the|my|our) other (?:one|unit|system|side|house|trunk|duct"
     r"|grille|filter|run|job)\b"
+    r"|\bthat(?:'?s| is| was) (?:for )?(?:the|my|our) (?:water heater|stove|dryer|fireplace|boiler"
+    r"|range|pool heater|generator)\b"
+    r"|\b(?:spare|in (?:the|my) (?:trash|truck|van|shop|box)|on the shelf|still in the box)\b"
 )
 
 
@@ -181,7 +185,8 @@ NEGATIVE: Final = words("wrong incorrect bogus impossible garbage junk nonsense"
 
 
 WISHED: Final = re.compile(
-    r"\b(?:want(?! to (?:say|go with|put))|wants|wanted|would like|i'?d like|we'?d like|would love"
+    r"\b(?:(?<!you )want(?! to (?:say|go with|put))|wants|wanted|would like|i'?d like|we'?d like"
+    r"|would love"
     r"|hoping for|hope for"
     r"|hope it'?s|wish(?:ing)?|shooting for|aiming for|dream\w*)\b"
     r"|\b(?:(?:is|are|am|was) (?:going to|gonna|gunna)|gonna|going to|will|it'?ll|'ll) be\b"
@@ -191,7 +196,8 @@ WISHED: Final = re.compile(
 
 PLANNED: Final = re.compile(
     r"\b(?:supposed to|meant to|should(?:'ve| have)? be|should have|ought to|plans?|drawings?"
-    r"|prints?|blueprints?|design\w*|spec\w*|advertised|quoted?|on paper|next size up)\b"
+    r"|prints?|blueprints?|design\w*|spec\w*|advertised|quoted?|on paper|next size up|set up for"
+    r"|configured for|would take|could take|file|records?|paperwork)\b"
 )
 
 
@@ -204,7 +210,8 @@ RATED: Final = re.compile(
 
 
 REAL: Final = re.compile(
-    r"\b(?:got|getting|gets|only|reading|showing|running|sitting at|measur\w*|actual\w*|really"
+    r"\b(?:got|getting|gets|only|total|reading|showing|running|sitting at|measur\w*|actual\w*"
+    r"|really"
     r"|in reality|(?:i'?m"
     r"|we'?re) (?:reading|getting|seeing|at)|i (?:got|get|see|read|have"
     r"|found|count\w*)|reads"
@@ -216,12 +223,15 @@ REAL: Final = re.compile(
 NOT_KNOWN_HERE: Final = re.compile(
     r"\b(?:don'?t|do not|no idea|no clue|not sure|can'?t (?:say|tell)|unsure)(?: know)? what"
     r" (?:it|this|this one|ours|the real|it'?s)\b"
+    r"|\b(?:all new|(?:been|was|were|got) (?:changed|replaced|redone|swapped)|put in since|since"
+    r" then)\b"
 )
 """Beside what was planned: that nobody knows what really is."""
 
 
 TOLD: Final = re.compile(
     r"\b(?:i|we) (?:thought|figured|assumed|guessed|expected|said|told you|wrote|gave you|had it)\b"
+    r"|\b(?:was|were) (?:gonna|going to) (?:say|guess)\b|\b(?:was|is|were) (?:sure|convinced)\b"
     r"|\bi'?d have (?:guessed|said|bet)\b|\bwould have (?:guessed|said)\b|\btold you\b|^(?:said"
     r"|thought|figured)\b"
     r"|\b(?:customer|owner|homeowner|landlord|tenant|renter|salesman|seller|inspector|builder|he"
@@ -275,10 +285,16 @@ OTHER_UNIT: Final = re.compile(
     r"(?:'s| is| has(?: a| an)?| had| does| do| blows| reads| runs| got| at)\b"
     r"|\b(?:water heater|stove|range|dryer|fireplace|boiler|generator|pool heater|airport"
     r"|downtown|town"
-    r"|city|valley|base|summit|gas|manifold|suction)(?: (?:pressure|line))?(?:'s| is| has| at)\b"
+    r"|city|valley|base|summit)(?:'s| is| has| at)\b"
     r"|\battics?(?: is|'s)? (?=[0-9])"
-    r"|\bthe (?:water heater|stove|dryer|fireplace|boiler|generator|airport|gas|manifold)\b"
+    r"|\bthe (?:water heater|stove|dryer|fireplace|boiler|generator|airport)\b"
 )
+
+OTHER_KIND: Final = re.compile(
+    r"\b(?:gas|manifold|suction|head|condenser|compressor|breaker|limit)"
+    r"(?: (?:pressure|line|side|press))?(?:'s| is| was| at| reads| set)\b"
+)
+"""Something that has a figure of its own, whatever is asked ("0.4. gas side's at 3.5")."""
 
 
 THIS_UNIT: Final = re.compile(

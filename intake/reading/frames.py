@@ -25,6 +25,7 @@ from intake.reading.frame_words import (
     NOT_KNOWN_IF,
     OLD_ONE,
     ONE_AND_OTHER,
+    OTHER_KIND,
     OTHER_UNIT,
     PAST,
     PLANNED,
@@ -140,7 +141,7 @@ def framed(field: str, line: str, question: str = "") -> Framed | None:
     _contrast(clauses, found, valued)
     planned = [k for k, clause in enumerate(clauses) if numbered[k] and _is_planned(field, clause)]
     for k in planned:
-        plate = SPAN_OF_PLATE.search(clauses[k])
+        plate = SPAN_OF_PLATE.search(clauses[k]) or _BESIDE.search(clauses[k])
         behind = [
             c for j, c in enumerate(clauses) if j != k and numbered[j] and (plate or REAL.search(c))
         ]
@@ -187,11 +188,19 @@ def _set_elsewhere(
         valued[k] and (match := OTHER_UNIT.search(c)) is not None and match[0] not in asked
         for k, c in enumerate(clauses)
     ]
+    for k, clause in enumerate(clauses):
+        match = OTHER_KIND.search(clause) if valued[k] and sum(valued) > 1 else None
+        if match is not None and match[0] not in asked and found[k] is None:
+            found[k] = Frame.OTHER_THING
     this = [valued[k] and not others[k] and THIS_UNIT.search(c) for k, c in enumerate(clauses)]
     if any(others) and any(this) and field not in ("grille", "filter"):
         for k, other in enumerate(others):
             if other and found[k] is None and not THIS_UNIT.search(clauses[k]):
                 found[k] = Frame.ANOTHERS
+
+
+_BESIDE: Final = re.compile(r"\b(?:quoted?|would take|could take|rated for)\b")
+"""What needs no word of the other clause to be held apart from it."""
 
 
 def _is_told(field: str, clause: str) -> bool:

@@ -35,6 +35,14 @@ def read_grille(said: Scan) -> Reading | None:
         return AskBack(
             "Air comes out of it? I ask about those that air goes into.", (), AskKind.WRONG_QUANTITY
         )
+    if len(sizes) > 1 and _WHICH.search(said.text):
+        either: list[dict[str, Value]] = []
+        for size in sizes:
+            sides = numbers_of(size)
+            either.append({"width_in": sides[0], "height_in": sides[1]})
+        return AskBack("Which size is it?", tuple(either), AskKind.TWO_VALUES)
+    if len(sizes) > 1:
+        sizes = [size for size in sizes if not _is_filter(size)] or sizes
     rows: list[dict[str, Value]] = []
     for size in sizes:
         if is_bound(said, size.sides):
@@ -128,26 +136,38 @@ def read_grille(said: Scan) -> Reading | None:
     return Accepted({"grilles": list(rows)})
 
 
+_WHICH: Final = re.compile(r"\bwhich\b(?! is\b)|\bone or the other\b|\beither\b(?! (?:side|end))")
+_THINNEST_IN: Final = 6.0
+
+
+def _is_filter(size: Size) -> bool:
+    """A size of three sides, the last as thin as a filter ("20x20 grille, takes a 20x20x1")."""
+    sides = numbers_of(size)
+    return len(sides) == 3 and sides[2] <= _THINNEST_IN and min(sides[:2]) > _THINNEST_IN
+
+
 _OF_SUPPLY: Final = re.compile(r"\bsuppl(?:y|ies)(?: (?:vents?|registers?|grilles?|ones?))?\b")
 _OF_RETURN: Final = re.compile(r"\breturns?\b")
+_CLAUSE_ENDS: Final = re.compile(r"[,;](?=\s)|\.(?=\s)|\bbut\b")
 
 
 def _of_returns(said: Scan, sizes: list[Size]) -> list[Size]:
-    """Without the supply's, where the return's are told too ("supply vents are 4x10, return"
-    " 24x12").
+    """Without the supply's, where the return's are told too ("supply vents are 4x10").
 
-    Each name stands before its sizes.
+    A name holds for the sizes of its clause, and for those of later clauses that name none.
     """
     if not (_OF_SUPPLY.search(said.text) and _OF_RETURN.search(said.text)):
         return sizes
     found: list[Size] = []
-    for size in sizes:
-        before = said.text[: size.sides[0].start]
-        last = max((m.start() for m in _OF_SUPPLY.finditer(before)), default=-1)
-        if last <= max((m.start() for m in _OF_RETURN.finditer(before)), default=-2):
-            found.append(size)
-        elif last < 0:
-            return sizes
+    ofs = ""
+    start = 0
+    for cut in [*(m.end() for m in _CLAUSE_ENDS.finditer(said.text)), len(said.text)]:
+        clause = said.text[start:cut]
+        if _OF_SUPPLY.search(clause) or _OF_RETURN.search(clause):
+            ofs = "supply" if _OF_SUPPLY.search(clause) else "return"
+        inside = [size for size in sizes if start <= size.sides[0].start < cut]
+        found += inside if ofs != "supply" else []
+        start = cut
     return found or sizes
 
 

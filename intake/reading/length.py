@@ -43,6 +43,11 @@ _ONLY_PART: Final = re.compile(
     r"|reach|get|beyond|visible|of it)\b"
 )
 
+_LOST: Final = re.compile(
+    r"\b(?:as far as|up to|to) (?:the|that|where)\b.*\b(?:i )?(?:lost (?:it|sight|track)|can'?t"
+    r" follow)\b"
+)
+"""Only the first part could be followed."""
 _ROLL_FT: Final = 25.0
 """Usual length of a bag of flexible duct, ft (common practice)."""
 
@@ -57,7 +62,7 @@ def read_length(said: Scan, low: float, high: float) -> Reading | None:
     said = together(said, hundreds=True)
     mixed = _FEET_THEN_SIZE.search(said.text)
     if mixed is not None:
-        feet = float(mixed["in_feet"])
+        feet = float(mixed["feet"])
         both = (feet, round(feet + float(mixed["inches"]) / 12, 4))
         return two_values("length", [{"ft": value} for value in both])
     said = _without_other_feet(said)
@@ -202,7 +207,7 @@ def _counted(item: Item, others: list[Item]) -> AskBack:
 def _one(said: Scan, item: Item, low: float, high: float) -> Reading:
     feet = in_feet(item)
     seen = not is_plain(said.text) and _ONLY_PART.search(said.text) and not hedged(said.text)
-    if seen or bounded(said.text):
+    if seen or bounded(said.text) or _LOST.search(said.text):
         return one_end("length", feet, "ft")
     if item.sign < 0:
         return implausible("length", {"ft": -feet}, [{"ft": feet}])

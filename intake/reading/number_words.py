@@ -69,7 +69,7 @@ _MISSPELT: Final = {
     "seven": "sevin",
     "three": "thre",
     "thirty": "thurty thrity",
-    "hundred": "hunderd hundered hunnert hundrd",
+    "hundred": "hunderd hundered hunnert hunnerd hunerd hundrd",
     "thousand": "thousnd thousend thous",
     "zero": "nought naught",
 }
@@ -90,7 +90,7 @@ PARTS: Final = {
 }
 """Words of fractions, and into how many parts each divides."""
 
-SCALES: Final = {"hundred": 100, "thousand": 1000, "grand": 1000}
+SCALES: Final = {"hundred": 100, "thousand": 1000, "thou": 1000, "grand": 1000}
 DIGIT_WORDS: Final = {word: value for word, value in ONES.items() if value < 10} | {
     "oh": 0,
     "o": 0,

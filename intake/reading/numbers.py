@@ -53,7 +53,8 @@ def spread(said: Scan, one: Item, two: Item) -> bool:
 
 _AFTER_VALUE: Final = words(
     """
-    or so ish past n btw fyi anyway once all
+    or so ish past n summed added totaled flat straight level vertical horizontal btw fyi anyway
+    once all
     i i'd i'm think maybe probably perhaps about around at on in for the per to from
     by and but with without is it its it's was were of if when as tops give take total even now
     today yesterday before after here there up down over under exactly right actually roughly

@@ -174,6 +174,9 @@ def _surely_a_number(tokens: list[Token], i: int) -> bool:
     before = in_plain_form(tokens[i - 1].text) if i else ""
     if word in _SIDES and (before in TENS or _beside_by(tokens, i)):
         return True
+    if word in ("too", "tree") and before in TENS:
+        ends = i + 1 == len(tokens)
+        return ends or tokens[i + 1].text in _SPOKEN_UNITS | {"feet", "percent", "degrees"}
     if before in ("point", "dot") and word != "to":
         return True
     following = tokens[i + 1].text if i + 1 < len(tokens) else ""

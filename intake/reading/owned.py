@@ -30,6 +30,7 @@ _COUNTED_PARTS: Final = words(
     window windows door doors wye wyes tee tees reducer reducers offset offsets turn turns bend
     bends screw screws seam seams kid kids people guys dog dogs cat cats time thermostat
     thermostats furnace furnaces house houses step steps rung rungs collars caps hole holes
+    nut nuts wing bolt bolts clip clips latch latches
     families apartments posts fitting fittings
     columns beams walls corner corners transitions zones zone stages
     day days week weeks month months hour hours louver louvers slats fins bars blades rows screws
@@ -148,7 +149,8 @@ def counts_a_part(said: Scan, item: Item) -> bool:
     """
     following = said.items[said.items.index(item) + 1 :][:1]
     words = {word for other in following for word in other.text.split()}
-    return not item.unit and item.whole and not words.isdisjoint(_COUNTED_PARTS)
+    bare = item.unit in ("", "things")
+    return bare and item.whole and not words.isdisjoint(_COUNTED_PARTS)
 
 
 def without_owned(said: Scan, *, sized: bool) -> Scan:

@@ -19,7 +19,7 @@ from intake.reading.last_questions import asked_instead
 from intake.reading.manner import cant_say, excuse, sureness
 from intake.reading.not_requests import shrugged, without_exclaimed_why
 from intake.reading.plain_talk import is_plain
-from intake.reading.restated import sets_anew
+from intake.reading.restated import owns_up, sets_anew
 from intake.reading.result import (
     Accepted,
     AskBack,
@@ -136,6 +136,8 @@ def read(
     ):
         return command
     changed = correction(line, field, previous, typed, _plainly(field, choices))
+    if previous is None and field == "yes_no" and not owns_up(line):
+        changed = None
     if changed is not None and not (
         _answers_here(changed, field, previous, choices)
         or _takes_back_itself(field, line, previous, reads)
@@ -213,7 +215,7 @@ _AT_AN_HOUR: Final = re.compile(
     r"\b(?:be|get|gets|is|are|'s|'ll|i'm|we're) (?:back |home |here |there |in |off |out |open "
     r"|free |available |done )(?:after|before|till|until|by|around|at)"
     r" (?:about )?(?:[0-9]{1,2}|[a-z]{3,6})(?: ?[ap]\.?m\.?| o'?clock)?[.! ]*$"
-    r"|\b(?:call|ring|get) (?:me |you |us |him |her )?back (?:at|in|after|by|around)\b"
+    r"|\b(?:call|ring|get) (?:me |you |us |him |her )?back (?:at|in|after|by|a?round|about)\b"
 )
 """When somebody is in, or is to be called, and nothing else."""
 _OCCUPIED: Final = re.compile(

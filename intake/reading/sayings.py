@@ -198,6 +198,12 @@ _OF_LININGS: Final = (
 _OF_FLOWS: Final = tuple(
     (re.compile(pattern), plain)
     for pattern, plain in (
+        (
+            r"(?<=[0-9a-z]) (?:with|at|on|@) (0?\.[0-9]+) (?:(?:on|of|in) )?(?:the )?(?:static"
+            r"|total"
+            r"|gauge|tesp)\b",
+            r" at \1 iwc",
+        ),
         (r"(?:#|\bno\.? ?|\bnumber )?\b[0-9]{1,2} (?=plate\b)", ""),
         (r"\bplate (?:#|no\.? ?|number )?[0-9]{1,2}\b(?! ?[0-9])", "plate"),
         (r"\b(?:blink(?:s|ed)?|flash(?:es|ed)?) [0-9]{1,2}(?: times)?\b(?=.*[0-9]{3})", "blinks"),
@@ -275,7 +281,8 @@ _ONE_MOMENT: Final = re.compile(
 )
 _AT_DROP: Final = re.compile(r"\b(?:at|in|on|by|near|off) the (?:return )?drop\b(?! (?:is|was)\b)")
 _SETTLED: Final = re.compile(
-    r"^.*\b(?:(?:came|come|went|dropped|fell|rose|crept|climbed)(?: back)?(?: up| down)?(?= to)"
+    r"^(?!.*\b(?:with|when|if|door)\b).*\b(?:(?:came|come|went|dropped|fell|rose|crept"
+    r"|climbed)(?: back)?(?: up| down)?(?= to)"
     r"|settled|stopped|steadied|level?led off|landed|ended up|wound up|stabilized|sat)"
     r"(?: down| in| out)? (?:at|on|around|near|to) (?=(?:about |like |around )?-?[0-9.])"
 )
@@ -298,10 +305,16 @@ def _in_thousands(match: re.Match[str]) -> str:
     return told if re.search(r"[0-9] ?[mk]\b", told) else f"{told} thousand"
 
 
+_PIECES_OF: Final = re.compile(
+    rf"\b({_COUNT}) ([0-9]+|{_FOUR_OR_MORE}) ?-?(?:foot|feet|ft|footers?) ?(sections?|sticks?"
+    rf"|joints?"
+    r"|pieces?|lengths?)\b"
+)
 _FOR_MONEY: Final = re.compile(
     r"\b(?:for|cost|paid|spent)(?: about| like| around| only)? \$? ?[0-9][0-9.,]* ?(?:grand|bucks"
     r"|dollars)\b"
 )
+_FILLERS: Final = re.compile(r"\b(?:u+m+|u+h+)\b(?![ -]?(?:huh|uh|oh|no|hu)\b)[,.]* ?")
 _TRIGGER: Final = re.compile(
     r"\(|one [a-z]+ one\b|pop|zip|h ?x ?w|sec\b|second|moment|minute|"
     r"way|side|across|bottom|top|flat|horiz|left|square|open|call|avail|working|staffed|4 ?x ?4"
@@ -313,7 +326,8 @@ _TRIGGER: Final = re.compile(
     r"|replaced|installed|cleaned|bought|part|model|item|sku|serial|stock|less|least|more|over"
     r"|under|min"
     r"|max|most|plate|drop|settled|stopped|steadied|landed|ended|wound|stabil|grand|bucks|dollars"
-    r"|level|sat |rise|static|thousand|twin|mate|matching|like it|like that|house n|change|round"
+    r"|with|sections?|sticks?|joints?|pieces|level|sat |rise|static|thousand|twin|mate|matching"
+    r"|like it|like that|house n|change|round"
     r"|point|came|went|dropped|fell|rose|crept|climbed|glued|stuck|pinned|blink"
     r"|flash"
     r"|(?:at|@) (?:about )?0?\.|inside"
@@ -344,6 +358,8 @@ def in_plain_words(line: str, field: str) -> str:
     turned = not is_plain_without(line, _PLAIN_TURNS) or "(" in line or "@" in line
     if "ish" in line:
         line = _ISH.sub(r"about \1 ", line)
+    if "uh" in line or "um" in line:
+        line = _FILLERS.sub("", line)
     if " and a " in line:
         line = _BARE_UNIT.sub(r"a \1 ", line)
     if not turned:
@@ -359,6 +375,7 @@ def in_plain_words(line: str, field: str) -> str:
             without = pattern.sub(plain, line)
             line = without if _SIZE.search(without) else line
     else:
+        line = _PIECES_OF.sub(r"\1 of \2 ft \3", line)
         line = _OF_RANGES[0].sub(_OF_RANGES[1], line)
         line = _OF_FALLING_RANGES[0].sub(_OF_FALLING_RANGES[1], line)
         if _MIN.search(line) and _MAX.search(line):

@@ -16,7 +16,8 @@ Reads = Callable[[str, str], Reading | None]
 """Reads a text for a field."""
 
 _AGAIN: Final = (
-    r"no wait|no,? make that|wait,? no|wait|scratch that|strike that|i mean|i meant|make that"
+    r"no wait|(?:no,? )?hold (?:it|up)|no,? make that|wait,? no|wait|scratch that|strike that|i"
+    r" mean|i meant|make that"
     r"|actually,? no|actually|correction|oops|whoops|check that|hold on|excuse me|or rather|rather"
     r"|sorry|my bad|er|err|erm|uh no|no no|nope|that's wrong|let me correct that|on second thought"
     r"|scratch|i take that back|(?:no )?hang on|scrap that|forget that|tape slipped"
@@ -31,7 +32,8 @@ _FOUR_OR_MORE: Final = (
 )
 _SECOND: Final = re.compile(
     rf"[\s,.;-]+(?:{_AGAIN})(?:[\s,:]|\.(?!\d))+(?:it'?s |it is |that'?s )?"
-    rf"|(?:\.{{2,}}|,|;|-)? no,? (?:it'?s |that'?s )?(?=[0-9.]|(?:{_FOUR_OR_MORE})\b)|, no, "
+    rf"|(?:\.{{2,}}|,|;|-|\.)? no(?:,| -)? (?:it'?s |that'?s )?(?=[0-9.]|(?:{_FOUR_OR_MORE})\b)"
+    rf"|, no, "
     r"|,? no,? (?:i'?m?|it|my|the|that'?s?) [a-z' ]{3,40}, (?=[0-9])"
     r"|[,.;-]+ ?(?:well|more like|closer to|call it|nah),? "
     r"(?=(?:more like |closer to |maybe |about )?[0-9.])"

@@ -6,7 +6,7 @@ import re
 from collections.abc import Callable, Mapping
 from typing import Any, Final
 
-from intake.reading.asked_thing import is_asked, parts_of, thing_asked
+from intake.reading.asked_thing import Part, is_asked, parts_of, thing_asked
 from intake.reading.echo import echo
 from intake.reading.frames import Frame, Framed, framed
 from intake.reading.result import Accepted, AskBack, AskKind, Reading
@@ -85,6 +85,9 @@ def _of_asked(field: str, line: str, asked: str, reads: Reads) -> Reading | None
     if not others or (not own and not others[0].leads):
         return None
     first = reads(field, others[0].text)
+    named_first = thing_asked(line.split(others[0].text)[0])
+    if not own and named_first and is_asked(Part(named_first, ""), asked):
+        return None
     if not own and isinstance(first, Accepted):
         told = echo(field, first.values)
         return AskBack(

@@ -84,7 +84,8 @@ _OTHER_SIDE: Final = re.compile(r"\b(?:the|that|on) other side\b")
 _ASKS_SIDE: Final = re.compile(r"^(?!.*\b(?:filter|coil)\b).*\b(?:total|external|return|supply)\b")
 _EACH: Final = re.compile(r"\b(?:each|apiece|per side|both sides|either side)\b")
 _RATING: Final = re.compile(
-    r"\b(?:rated (?:for|at|to)|rating (?:is|of)|design(?:ed)? (?:for|to)|good for|max(?:imum)?"
+    r"\b(?:plate|tag|label|sticker)\b.*\bmax|\bmax\b.*\b(?:plate|tag|label|sticker)\b"
+    r"|\b(?:rated (?:for|at|to)|rating (?:is|of)|design(?:ed)? (?:for|to)|good for|max(?:imum)?"
     r" rated)\b"
 )
 _ASKS_RATING: Final = re.compile(r"\b(?:max\w*|rated|rating|plate|label|sticker|allowed)\b")

@@ -36,8 +36,11 @@ def read_temperature(said: Scan, low: float, high: float, question: str = "") ->
     numbers = kept(said, "", "temperature")
     asked = question.lower()
     if len(numbers) > 1 and "out" not in asked:
-        numbers = [n for n in numbers if not _is_outdoors(said, n)] or numbers
+        _leave_out(said, numbers, [n for n in numbers if _is_outdoors(said, n)])
     other = None if is_plain(said.text) else _OTHER_TEMPERATURE.search(said.text)
+    if other is not None and other[0] not in asked and len(numbers) > 1:
+        _leave_out(said, numbers, [n for n in numbers if _beside(said.text, other.start(), n)])
+        other = None if len(numbers) == 1 else other
     if numbers and other is not None and other[0] not in asked:
         return AskBack(
             f'That is of the "{other[0]}". What is the temperature asked for, in °F?',
@@ -97,6 +100,23 @@ Common practice, no source."""
 _OUTDOORS: Final = re.compile(
     r"^ ?(?:deg(?:ree)?s? ?[cf]?)? ?(?:outside|outdoors?|out (?:here|there|today|side)|ambient)\b"
 )
+
+
+def _leave_out(said: Scan, numbers: list[Item], apart: list[Item]) -> None:
+    """Take these numbers out of the text, unless nothing would be left."""
+    if len(apart) < len(numbers):
+        for number in apart:
+            said.leave_out(number)
+            numbers.remove(number)
+
+
+_CLAUSE_ENDS: Final = re.compile(r"[,;](?=\s)|\.(?=\s|$)|\b(?:but|and)\b")
+
+
+def _beside(text: str, place: int, number: Item) -> bool:
+    """Whether a number stands in the clause of a place ("58 at the vent, stat's set at 72")."""
+    first, last = sorted((place, number.start))
+    return _CLAUSE_ENDS.search(text, first, last) is None
 
 
 def _is_outdoors(said: Scan, number: Item) -> bool:
@@ -169,6 +189,8 @@ def _one(said: Scan, item: Item, rise: bool, low: float, high: float) -> Reading
         return implausible("temperature", {"delta_degF": delta})
     degf = _degf(item)
     role = labels_of(said, [item], _LABELS)[0]
+    if said.says("role.supply") and not said.says("role.return") and role == "return":
+        role = "supply"
     name = f"{role}_degF" if role and said.says("role.return", "role.supply") else "degF"
     if item.unit in ("", "deg") and 0 <= degf < _COLD and name != "x":
         celsius = round(convert(item.value, "degc", "degf"), 1)

@@ -50,7 +50,7 @@ MEANINGS: Final[dict[str, str]] = {
         "total|tot|tesp|total external|total static|external static|external|esp|t e s p"
         "|total external static|total external static pressure|all together|combined|together"
         "|sum|overall|altogether|exterior static|in all|total esp|adds up to|add up to"
-        "|comes to|totals|totaling|total ext|all in|all in all"
+        "|comes to|totals|totaling|total ext|all in|all in all|all told"
     ),
     "role.filter": (
         "filter drop|across the filter|filter|pressure drop filter|over the filter"
@@ -111,7 +111,7 @@ MEANINGS: Final[dict[str, str]] = {
     ),
     "side.depth": "thick|thickness|deep|depth|thk|thik|d",
     # --- sizes joined ---
-    "join.by": "x|by|bite|buy|times|bye|*|bi|X|byt|buy a",
+    "join.by": "x|by|ex|bite|buy|times|bye|*|bi|X|byt|buy a",
     # --- two values, or a change along the way ---
     "alt.or": "or|either|vs|versus|or maybe|or else|or possibly",
     "alt.change": (

@@ -141,6 +141,8 @@ OF_DUCTS: Final[dict[str, str]] = {
     ),
     "material.unlined": (
         "unlined|no liner|no lining|bare|not lined|isn't lined|isnt lined|non lined|non-lined"
+        "|nothing soft inside|nothing fuzzy inside|no fuzz inside|liner torn out|liner got torn out"
+        "|liner was torn out|liner removed|liner is gone|liner's gone|liner gone|liner ripped out"
         "|without liner|without lining|uninsulated|no insulation|not insulated|un lined"
         "|un-lined|no insulation inside|nothing inside|no liner inside|no internal liner"
         "|without any liner|without insulation|no inside liner"

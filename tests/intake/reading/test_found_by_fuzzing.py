@@ -22,3 +22,8 @@ def test_it_is_answered(field, text):
 )
 def test_a_figure_of_another_kind_beside_a_jacket_raises_nothing(text):
     assert read("duct", text) is not None
+
+
+@pytest.mark.parametrize("text", ["31½ ft   8in round", "14  or inch round, 30 feet 14 inch round"])
+def test_feet_before_the_inches_of_a_duct_are_read(text):
+    assert not isinstance(read("length", text), Accepted)
