@@ -3,7 +3,7 @@
 import pytest
 
 from intake.reading.read import read
-from intake.reading.result import AskBack, Rejected
+from intake.reading.result import Accepted, AskBack, Rejected
 
 
 @pytest.mark.parametrize(("field", "text"), [("duct", "six 6s° six 6s° six 6s°")])
