@@ -143,7 +143,7 @@ def read(
         or _takes_back_itself(field, line, previous, reads)
     ):
         return changed
-    excused = led(line, field)
+    excused = None if is_plain(line) else led(line, field)
     if excused is not None and not (
         _reads(field, excused[1], choices, question) or _goes_on(field, line, question, reads)
     ):
