@@ -29,6 +29,19 @@ _TABLE: Final = tuple(
             "no problem",
         ),
         (r"^not a (?:problem|prob)\b", "no problem"),
+        (r"^(?:yeah|yea|yep|ya),? (?=no\b,? (?!there|it (?:is|does|has)|they))", ""),
+        (r"^no,? (?=(?:yeah|yep)\b,? )", ""),
+        (
+            r"^(?:i )?(?:wanna|want to|would|gotta|have to) say (yes|no)\b,?(?: but)?"
+            r"(?: (?:don'?t quote me|i could be wrong|not (?:sure|certain)))?[.! ]*$",
+            r"i think \1",
+        ),
+        (
+            r"^(?:(?:pretty much |just about |almost )?every (?:single )?time|all the time"
+            r"|constantly)(?: (?:it|they) (?:starts?|runs?|kicks? on|comes? on))?[.! ]*$",
+            "yes",
+        ),
+        (r"^never once(?: has| did| have| that i know(?: of)?)?[.! ]*$", "no"),
         (
             r"^(?:there'?s )?no reason (?:why )?(?:i|it|we|they|you) (?:couldn'?t|can'?t|won'?t"
             r"|wouldn'?t|shouldn'?t)\b",
