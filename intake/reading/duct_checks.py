@@ -23,7 +23,8 @@ def ordered(values: dict[str, Value]) -> dict[str, Value]:
 
 
 _BOUND_BEFORE: Final = re.compile(
-    r"(?:(?<!just )(?<!bit )(?<!hair )(?<!little )(?<!tad )\b(?:under|over)"
+    r"(?:(?<!wrap )(?<!sleeve )(?<!jacket )(?<!blanket )(?<!insulation )(?<!just )(?<!bit"
+    r" )(?<!hair )(?<!little )(?<!tad )\b(?:under|over)"
     r"|\b(?:at least|at most|(?:no |not |any )?(?:more|less|fewer|bigger|smaller|larger|wider"
     r"|narrower|taller|shorter|greater) (?:than|then)|up to|max|maximum|min|minimum|north of"
     r"|exceeds?|not over|not under|limit|(?:max|min|limit)\w* (?:is|of)))"

@@ -82,8 +82,12 @@ def sorted_parts(said: Scan) -> DuctParts:
             parts.counts.append(float(counted[0]))
             rest = [item for item in rest if item is not counted[1]]
             parts.count_item = counted[1]
+    square = any(i.means("shape.square") for i in items)
     if not parts.counts and any(
-        i.means("count.multi") and i.text not in ("double", "dual", "both", "couple") for i in items
+        i.means("count.multi")
+        and i.text not in ("double", "dual", "both", "couple")
+        and not (square and i.text.endswith("each side"))
+        for i in items
     ):
         parts.counts.append(2.0)
     if sizes:

@@ -41,7 +41,7 @@ def read_grille(said: Scan) -> Reading | None:
             sides = numbers_of(size)
             either.append({"width_in": sides[0], "height_in": sides[1]})
         return AskBack("Which size is it?", tuple(either), AskKind.TWO_VALUES)
-    if len(sizes) > 1:
+    if len(sizes) > 1 and _TAKES.search(said.text):
         sizes = [size for size in sizes if not _is_filter(size)] or sizes
     rows: list[dict[str, Value]] = []
     for size in sizes:
@@ -75,7 +75,8 @@ def read_grille(said: Scan) -> Reading | None:
     loose = [n for n in numbers if id(n) not in used]
     loose = [n for n in loose if not _is_of_duct(said, n)]
     loose = [n for n in loose if not (n.unit in ("ft",) or (n.unit == "in" and inches(n) < 2))]
-    vaguely = (said.words() & _SOME and not _NO_OTHERS.search(said.text)) or (
+    some = said.words() & _SOME and not _FRAME_IS.search(said.text)
+    vaguely = (some and not _NO_OTHERS.search(said.text)) or (
         "each" in said.words() and rows[0]["count"] == 1 and counted_noun(said.items, used) is None
     )
     if vaguely:
@@ -137,6 +138,7 @@ def read_grille(said: Scan) -> Reading | None:
 
 
 _WHICH: Final = re.compile(r"\bwhich\b(?! is\b)|\bone or the other\b|\beither\b(?! (?:side|end))")
+_TAKES: Final = re.compile(r"\b(?:takes?|filters?|fits|holds)\b")
 _THINNEST_IN: Final = 6.0
 
 
@@ -146,6 +148,9 @@ def _is_filter(size: Size) -> bool:
     return len(sides) == 3 and sides[2] <= _THINNEST_IN and min(sides[:2]) > _THINNEST_IN
 
 
+_FRAME_IS: Final = re.compile(
+    r"\bframe(?:'s| is) (?:a (?:bit|little) )?(?:bigger|larger|smaller)\b"
+)
 _OF_SUPPLY: Final = re.compile(r"\bsuppl(?:y|ies)(?: (?:vents?|registers?|grilles?|ones?))?\b")
 _OF_RETURN: Final = re.compile(r"\breturns?\b")
 _CLAUSE_ENDS: Final = re.compile(r"[,;](?=\s)|\.(?=\s)|\bbut\b")

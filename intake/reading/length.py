@@ -78,7 +78,8 @@ def read_length(said: Scan, low: float, high: float) -> Reading | None:
         return wrong_quantity("length", said.text, "area", hint="That looks like a size.")
     pieces = said.words() & _PIECES
     counted = [n for n in said.numbers if n.unit in ("", "things", "ft", "rolls")]
-    if (pieces or any(n.unit == "rolls" for n in counted)) and len(counted) == 2:
+    one = any(n.spelled and n.value == 1 and not n.unit for n in counted)
+    if (pieces or any(n.unit == "rolls" for n in counted)) and len(counted) == 2 and not one:
         product = counted[0].value * counted[1].value
         return AskBack(f"Is that {product:g} ft in all?", ({"ft": product},), AskKind.TWO_READINGS)
     if not is_plain_without(said.text, _PLAIN_PARTS) and _PART_OF.search(said.text):

@@ -353,7 +353,12 @@ def _with_part(tokens: list[Token], j: int, value: float) -> tuple[float, int, b
 def _with_fraction(tokens: list[Token], j: int, value: float) -> tuple[float, int, bool]:
     """Add what follows a whole number: "and a half", "1/4", "-1/4", "and three quarters"."""
     k = j
-    if plain_word(tokens, k) in ("and", "n", "nd") or (k < len(tokens) and tokens[k].text == "&"):
+    an = plain_word(tokens, k) == "an" and plain_word(tokens, k + 1) == "a"
+    if (
+        an
+        or plain_word(tokens, k) in ("and", "n", "nd")
+        or (k < len(tokens) and tokens[k].text == "&")
+    ):
         k += 1
     else:
         k = skip_dash(tokens, k)

@@ -287,6 +287,14 @@ _SETTLED: Final = re.compile(
     r"(?: down| in| out)? (?:at|on|around|near|to) (?=(?:about |like |around )?-?[0-9.])"
 )
 """What a reading went through before it stood ("climbed then stopped at .46")."""
+
+
+def _with_roles(match: re.Match[str]) -> str:
+    """What a reading is of stays; what it went through before goes."""
+    return " ".join([*_ROLES.findall(match[0]), "at "])
+
+
+_ROLES: Final = re.compile(r"\b(?:total|external|static|return|supply|tesp)\b")
 _OF_RISES: Final = re.compile(
     r",? ?\b(?:temp(?:erature)? )?rise (?:range )?(?:of |is )?[0-9]+ ?(?:-|to) ?[0-9]+"
     r"|,? ?\b[0-9]+ ?(?:-|to) ?[0-9]+ (?:degree )?(?:temp(?:erature)? )?rise\b"
@@ -384,7 +392,7 @@ def in_plain_words(line: str, field: str) -> str:
         line = line.replace(" and change", "")
     if field in ("temperature", "static_pressure"):
         line = _AT_DROP.sub("at the return", line)
-        line = _SETTLED.sub("at ", line)
+        line = _SETTLED.sub(_with_roles, line)
     if field in ("capacity", "efficiency"):
         line = _OF_RISES.sub(" ", line)
     if field == "capacity":

@@ -22,6 +22,7 @@ from intake.reading.token_passes import (
     with_hyphenated,
     with_models,
     with_ordinals,
+    with_sentences,
     with_the_word_with,
     without_plurals,
 )
@@ -73,7 +74,7 @@ def scanned(text: str, field_name: str) -> Scan:
     if may_fold(texts):
         tokens = fold_numbers(tokens)
     if "." in texts:
-        tokens = [t for t in tokens if t.text != "." or not t.glued]
+        tokens = with_sentences(tokens)
     if "s" in texts and (field_name in _SIZED or not is_shorthand(tokens, field_name)):
         tokens = without_plurals(tokens)
     items: list[Item] = []

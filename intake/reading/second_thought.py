@@ -21,7 +21,7 @@ _AGAIN: Final = (
     r"|actually,? no|actually|correction|oops|whoops|check that|hold on|excuse me|or rather|rather"
     r"|sorry|my bad|er|err|erm|uh no|no no|nope|that's wrong|let me correct that|on second thought"
     r"|scratch|i take that back|(?:no )?hang on|scrap that|forget that|tape slipped"
-    r"|misread (?:it|that)|let me (?:re-?)?(?:check|measure|tape|look)(?: that| it)?"
+    r"|misread (?:it|that)|let me (?:re-?)?(?:check|measure|tape|look|zero)(?: that| it)?"
     r"(?: again)?|(?:i )?typo"
     r"|(?:re-?)?(?:checked|measured|taped|looked)(?: it)? again|re-?(?:measured|checked)(?: it)?"
     r"|looking again|wrong (?:one|side|line|number)"
@@ -32,7 +32,8 @@ _FOUR_OR_MORE: Final = (
 )
 _SECOND: Final = re.compile(
     rf"[\s,.;-]+(?:{_AGAIN})(?:[\s,:]|\.(?!\d))+(?:it'?s |it is |that'?s )?"
-    rf"|(?:\.{{2,}}|,|;|-|\.)? no(?:,| -)? (?:it'?s |that'?s )?(?=[0-9.]|(?:{_FOUR_OR_MORE})\b)"
+    rf"|(?:\.{{2,}}|,|;|-|\.)? no(?:,| -)? (?:it'?s (?:an? )?|that'?s )?(?=[0-9.]"
+    rf"|(?:{_FOUR_OR_MORE})\b)"
     rf"|, no, "
     r"|,? no,? (?:i'?m?|it|my|the|that'?s?) [a-z' ]{3,40}, (?=[0-9])"
     r"|[,.;-]+ ?(?:well|more like|closer to|call it|nah),? "
@@ -76,7 +77,11 @@ def _other_material(before: str, after: str, reads: Reads) -> Reading | None:
 def _with_material(after: str, before: str, reads: Reads) -> Reading | None:
     """ "14c8 metal sorry 14x8": of what can't be read, its material stays."""
     later = reads("duct", after)
-    words = [item.text for item in scanned(before, "duct").items if item.means("material.")]
+    told = scanned(before, "duct").items
+    if any(item.means("shape.oval") for item in told):
+        after = f"{after} oval"
+        later = reads("duct", after)
+    words = [item.text for item in told if item.means("material.")]
     if not words or not isinstance(later, Accepted) or "material" in later.values:
         return later
     whole = reads("duct", f"{after} {words[0]}")

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from itertools import pairwise
 from typing import Final
 
@@ -17,6 +18,7 @@ __all__ = [
     "with_hyphenated",
     "with_models",
     "with_ordinals",
+    "with_sentences",
     "with_the_word_with",
     "without_plurals",
 ]
@@ -110,6 +112,38 @@ def _is_model(run: list[Token]) -> bool:
 
 
 _UNITS: Final = words("in inch inches ins ft foot feet mm cm and by x")
+
+
+_ABBREVIATED: Final = words(
+    """
+    approx galv insul diam inch feet tons pres press stat retn supp cent wide high tall long thick
+    about appx estd incl excl dept temp temps sect sects horiz vert misc prox
+    """
+)
+_SHORTEST_SENTENCE_END: Final = 4
+
+
+def with_sentences(tokens: list[Token]) -> list[Token]:
+    """The tokens without the points of abbreviations; the end of a sentence parts like a comma.
+
+    "In. w.c." and "galv. 20x8" go on; "not flex. 6 inch metal" are two sentences.
+    """
+    found: list[Token] = []
+    for k, token in enumerate(tokens):
+        if token.text != "." or not token.glued:
+            found.append(token)
+            continue
+        before = tokens[k - 1] if k else None
+        goes_on = k + 1 < len(tokens) and not tokens[k + 1].glued
+        ends = (
+            before is not None
+            and before.kind == "word"
+            and len(before.text) >= _SHORTEST_SENTENCE_END
+            and before.text not in _ABBREVIATED
+        )
+        if ends and goes_on:
+            found.append(replace(token, text=","))
+    return found
 
 
 def with_the_word_with(tokens: list[Token]) -> list[Token]:

@@ -50,7 +50,7 @@ MEANINGS: Final[dict[str, str]] = {
         "total|tot|tesp|total external|total static|external static|external|esp|t e s p"
         "|total external static|total external static pressure|all together|combined|together"
         "|sum|overall|altogether|exterior static|in all|total esp|adds up to|add up to"
-        "|comes to|totals|totaling|total ext|all in|all in all|all told"
+        "|comes to|totals|totaling|total ext|all in|all in all|all told|all up"
     ),
     "role.filter": (
         "filter drop|across the filter|filter|pressure drop filter|over the filter"
