@@ -13,7 +13,7 @@ from intake.interview.own_words import TOOLS
 from intake.reading.plain_words import PLAIN_WORDS
 from intake.reading.result import Accepted, Reading, Value
 
-__all__ = ["read_tools"]
+__all__ = ["read_tools", "tools_alone"]
 
 _NAMES: Final = tuple(tool for tool, _ in TOOLS)
 _NO_TOOLS: Final = re.compile(
@@ -230,3 +230,25 @@ def _right(known: Callable[[str], bool]) -> Callable[[re.Match[str]], str]:
         return str(near[0]) if near is not None else word
 
     return right
+
+
+_OPENS: Final = re.compile(r"(?:(?:just|only|got|have|i have|i've got|a|the|my|well|ok) )*")
+
+
+def tools_alone(line: str) -> bool:
+    """Whether a line begins with a tool and speaks of nothing but tools.
+
+    >>> tools_alone("tape, gauge but no probes"), tools_alone("no, the meter reads zero")
+    (True, False)
+    """
+    text = line.lower()
+    opening = _OPENS.match(text)
+    rest = text[opening.end() :] if opening else text
+    begins = any(pattern.match(rest) for _, pattern in TOOLS)
+    several = sum(pattern.search(text) is not None for _, pattern in TOOLS) > 1
+    return begins and several and _OF_BLOWER.search(text) is None
+
+
+_OF_BLOWER: Final = re.compile(
+    r"\b(?:runs?|running|works?|working|blows?|dead|starts?|blower|motor|furnace|unit|fan)\b"
+)

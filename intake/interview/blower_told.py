@@ -13,6 +13,13 @@ _NOT_TRIED: Final = re.compile(
     r"(?: (?:it|her|that|the blower|the fan))?(?: (?:yet|out|on|today|so far))*[.! ]*"
     r"|(?:no|not) (?:power|juice) (?:yet|here yet)[.! ]*"
 )
+_DEAD: Final = re.compile(
+    r"(?:no[, ]+)?(?:the |that )?(?:old |existing )?(?:one|unit|blower|motor|fan|furnace|system"
+    r"|it|she"
+    r"|thing)(?:'?s| is| was)?(?: (?:been|long|totally|completely|stone|just|already))*"
+    r" (?:dead|toast|shot|fried|seized|kaput|burnt|burned (?:up|out)|locked up|done for)\b"
+    r"(?!.*(?:\bbut\b|\?|\bbattery\b)).*"
+)
 _NO_REASON: Final = re.compile(
     r"(?:no[, ]+)?not (?:with|since|after|until|till|without|unless|when|while|if|because)\b.*"
 )
@@ -28,5 +35,5 @@ def not_tried(line: str) -> bool:
 
 
 def runs_not(line: str) -> bool:
-    """Whether a line says no by its reason: "not with the board fried"."""
-    return _NO_REASON.fullmatch(line) is not None
+    """Whether a line says no by its reason: "not with the board fried", "old one's dead"."""
+    return (_NO_REASON.fullmatch(line) or _DEAD.fullmatch(line)) is not None

@@ -17,6 +17,7 @@ from intake.reading.result import Accepted, Value
 __all__ = ["by_its_own_name", "denied", "elsewhere", "named_by", "named_first"]
 
 _NEIGHBOURS: Final[Mapping[str, tuple[str, ...]]] = {
+    "old_runs": ("tools",),
     "trunk_count": ("trunk_size",),
     "branch_count": ("branches",),
     "return_bays": ("return_bay_size",),
@@ -197,6 +198,7 @@ _DENIES: Final = re.compile(
     r"(?:no|not an?|isn'?t an?|aren'?t any|not any) (?P<thing>[a-z ]+?)"
     r"(?: (?:here|there|at all|in this house|on this (?:one|job)"
     r"|though|either|after all|anymore|now|today))*[.! ]*"
+    r"(?:[,;.-] ?(?!(?:and|but|no|not|just|only)\b)[^\d?]+)?"
 )
 
 

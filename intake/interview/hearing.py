@@ -4,6 +4,7 @@ import re
 from typing import Final
 
 from intake.interview import danger
+from intake.interview.bag import tools_alone
 from intake.interview.clauses import Clause, clauses
 from intake.interview.commands import obey
 from intake.interview.danger import SAFETY
@@ -133,7 +134,8 @@ def _answer(talk: Talk, line: str) -> list[Say]:
         return said or _obeyed(talk, found, question, line)
     if whose := ask_whether_corrected(talk, question, line):
         return whose
-    if open_ask is not None and open_ask.question == question.key:
+    of_tools = question.key == "old_runs" and tools_alone(line)
+    if open_ask is not None and open_ask.question == question.key and not of_tools:
         settled = _settled(talk, question, open_ask, found, line)
         if settled is not None:
             return settled
@@ -220,6 +222,8 @@ def _names_another(talk: Talk, question: Question, line: str) -> bool:
     """Whether the line opens with another question's topic ("return drop is 14x20")."""
     if question.field == "tools":
         return False  # a slack tube is a gauge
+    if question.key == "old_runs" and tools_alone(line):
+        return True
     named = elsewhere(talk, None, line)
     own = any(line.lower().removeprefix("the ").startswith(topic) for topic in question.topics)
     return named is not None and named[0].key != question.key and not own

@@ -207,7 +207,8 @@ def _listen(question: Question, text: str, job: Job, previous: Previous | None) 
         return flow
     if not question.none and question.field in _MEASURED and _JUST_NO.fullmatch(line):
         return Unknown("You don't have it.")
-    if question.none == "zero" and _NONE_AND_WHY.fullmatch(line):
+    why = _NONE_AND_WHY.fullmatch(line) is not None
+    if question.none == "zero" and why and not _denies_another(question, line):
         return Nothing()
     if question.key == "step_down" and (stays_the_same(line, job) or full_size_told(line, job)):
         return Nothing()
