@@ -292,6 +292,15 @@ def _registry() -> pint.UnitRegistry[float]:
     return pint.UnitRegistry(cache_folder=None)
 
 
+_BASES: Final = ("in", "sqft", "cfm", "inwc", "btuh", "degf")
+"""Units through which two others of their kind convert."""
+
+
+def _to_base(unit: str, base: str) -> float | None:
+    """The factor from a unit to a base, where it is in the table."""
+    return 1.0 if unit == base else _FACTORS.get((unit, base))
+
+
 @cache
 def _line(unit: str, to: str) -> tuple[float, float]:
     """Factor and offset that take a number in `unit` to one in `to`."""
@@ -303,6 +312,10 @@ def _line(unit: str, to: str) -> tuple[float, float]:
         return 1.8, 32.0
     if (unit, to) == ("degk", "degf"):
         return 1.8, 32.0 - 1.8 * 273.15
+    for base in _BASES:
+        one, two = _to_base(unit, base), _to_base(to, base)
+        if one is not None and two is not None:
+            return one / two, 0.0
     registry = _registry()
     source, target = _UNITS[unit][1], _UNITS[to][1]
     if DIMENSION[unit] == "temperature":

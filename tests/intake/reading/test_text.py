@@ -225,3 +225,23 @@ def test_importing_the_reader_loads_neither_pint_nor_rapidfuzz():
     code = f"import sys, intake.reading.read; print([m for m in {heavy} if m in sys.modules])"
     told = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
     assert told.stdout.strip() == "[]"
+
+
+@pytest.mark.parametrize(
+    ("unit", "to", "through"),
+    [
+        ("ft", "m", ("foot", "meter")),
+        ("mm", "yd", ("millimeter", "yard")),
+        ("lps", "m3h", ("liter/second", "meter**3/hour")),
+        ("sqm", "sqin", ("meter**2", "inch**2")),
+        ("mbar", "pa", ("millibar", "pascal")),
+        ("kw", "ton", ("kilowatt", "12000 * Btu_it/hour")),
+        ("degf", "deg", ("delta_degF", "delta_degF")),
+    ],
+)
+def test_units_convert_through_a_common_one_as_pint_has_it(unit, to, through, monkeypatch):
+    one, two = through
+    registry = pint.UnitRegistry()
+    ratio = registry.parse_expression(one) / registry.parse_expression(two)
+    monkeypatch.setattr("intake.reading.units._registry", None)  # no answer waits for pint
+    assert convert(1.0, unit, to) == pytest.approx(float(ratio.to("").magnitude), rel=1e-9)
