@@ -24,6 +24,7 @@ _EACH: Final = whole_words(
     r"|(?:two|2|opposite) (?:ways|directions|sides)|opposite (?:ways|ends)"
 )
 _ONE_WAY: Final = whole_words(r"one (?:way|direction|side)|single|same (?:way|direction|side)")
+_TOGETHER: Final = whole_words(r"(?:the )?same (?:way|direction|side)|side by side")
 _NEITHER: Final = whole_words(
     r"neither|no (?:big |main |metal )*(?:ducts?|trunks?)|octopus|spider"
     r"|(?:a )?(?:bunch|lot|load)s? of (?:\w+ )?(?:round|small|little|flex\w*|skinny)? ?(?:pipes?"
@@ -45,6 +46,9 @@ def ways(line: str) -> Reading | None:
         for side in _SIDES.finditer(clause)
     }
     each = _EACH.search(line)
+    together = _TOGETHER.search(line)
+    if together and not each and not _DENIES.search(line[: together.start()]):
+        return Accepted({"choice": "one"}, sureness(line))
     if each and not _DENIES.search(line[: each.start()]):
         return Accepted({"choice": "both"}, sureness(line))
     if len(told) == 1 and _DENIES.search(line) and len(set(_SIDES.findall(line))) > 1:

@@ -52,8 +52,26 @@ _MAYBE: Final = re.compile(
 )
 
 
+_LEFT_OPEN: Final = re.compile(
+    r"\b(?:keep|keeps|kept|leave|leaves|left)(?: \w+){0,3} open\b"
+    r"|\bdoors?(?: are|'re| is)(?: \w+)? (?:always|usually|all|mostly|kept|left)(?: \w+)? open\b"
+    r"|\bdoors?(?: are|'re| is) (?:always|usually|all|mostly|kept|left) open\b"
+    r"|\b(?:are|is) open all the time\b"
+)
+_SURELY_MOVES: Final = whole_words(
+    r"whistl\w*|mov(?:e|es|ing)|slam\w*|swing\w*|bang\w*|rattl\w*|creak\w*|by (?:it|them)sel(?:f|ves)"
+    r"|on (?:its|their) own|suck\w*"
+)
+
+
 def doors(line: str) -> Reading | None:
     """Whether doors whistle or move; one that does outweighs those that don't."""
+    if _LEFT_OPEN.search(line) and not _SURELY_MOVES.search(line):
+        return AskBack(
+            "Open doors tell nothing. With one closed: does it whistle or move when it starts?",
+            ({"yes": True}, {"yes": False}),
+            AskKind.TWO_READINGS,
+        )
     if _MAYBE.search(line):
         return None
     line = _WORKS_FINE.sub(" are fine ", line)
@@ -98,7 +116,9 @@ _REFUSES: Final = re.compile(
 
 
 _WILL_NOT: Final = re.compile(
-    r"(?:no,? |nope,? )?(?:(?:i|he|she|they|we|caller)(?:'d)? )(?:will not|won'?t|would not"
+    r"(?:no,? |nope,? )?(?:would|prefer|i'd|she'd|he'd|they'd|rather)(?: (?:rather|prefer))?"
+    r" not(?: to)?(?: (?:do|send|text) (?:that|it|them|any|photos|pictures))?[.! ]*"
+    r"|(?:no,? |nope,? )?(?:(?:i|he|she|they|we|caller)(?:'d)? )(?:will not|won'?t|would not"
     r"|wouldn'?t|refuses?|can'?t"
     r"|cannot|doesn'?t want to|don'?t want to|rather not|not comfortable)[^,;.\d]*[.! ]*"
 )
@@ -146,6 +166,12 @@ _PIPES: Final = whole_words(
 )
 
 
+_SOME_OF_EACH: Final = re.compile(
+    r"\b(?:some|part|half|a few|few|mostly)\b.*\b(?:some|part|half|other|others|rest)\b.*\bpipes?\b"
+    r"|\bpipes?\b.*\b(?:some|part|half|other|others|rest)\b"
+)
+
+
 def hoses(line: str) -> Reading | None:
     """Hoses told by what they look like; of somebody who never looked a line says nothing."""
     soft, hard = affirmed(_HOSES, line), affirmed(_PIPES, line)
@@ -153,7 +179,7 @@ def hoses(line: str) -> Reading | None:
         return Unknown("You can't say.")
     if not soft and not hard and denied(_HOSES, line):
         return Accepted({"yes": False}, sureness(line))
-    if soft and hard:
+    if soft and (hard or _SOME_OF_EACH.search(line)):
         return AskBack(
             "Are most of them soft hoses, or metal pipe? Yes for hoses.",
             ({"yes": True}, {"yes": False}),
@@ -197,10 +223,32 @@ _PLAIN_NO: Final = re.compile(
 )
 
 
+_SIDE: Final = r"(?:the )?(?:a/?c|air|cooling|cool side|heat|heating|heater|furnace|heat side)"
+_HALF_DEAD: Final = whole_words(
+    rf"{_SIDE}(?: part| side)? (?:doesn'?t|does not|isn'?t|is not|won'?t|don'?t|not so much|no|is dead"
+    r"|is out|is down|is broken?|'s dead|'s out)(?! (?:have|give|need|seem|any|make))",
+    rf"(?:not|nor|just not|only not) {_SIDE}",
+)
+"""One side of the equipment that is dead while the other may run."""
+_RUNS_OR_DOES: Final = whole_words(
+    r"runs?|running|works?|working|fine|ok(?:ay)?|good|great|yes|yeah|does|heats|cools"
+)
+_NO_COMPLAINTS: Final = re.compile(
+    r"(?:(?:yes|yeah|oh|well|nope?|nah|she says|he says|they say|there'?s|has|have|had|got)[, ]+)*"
+    r"(?:no|zero|without|not any|not a single|nothing)"
+    r" (?:(?:real|big|other|new|current|more) )*(?:complaints?|issues?|problems?|troubles?|wrong"
+    r"|the matter)(?: (?:with it|at all|now|right now|today|currently|at the moment|this (?:week"
+    r"|year)|lately|so far|as of|that (?:she|he|i|they) knows? of)[, ]*)*[.! ]*"
+)
+
+
 def works(line: str) -> Reading | None:
     """Whether it runs all right; what runs and doesn't do its work is asked about."""
     plain = line if _NEVER_STOPS.search(line) else _NOT_FAILING.sub(" ", line)
-    if not _FAILS.search(plain):
+    half = _HALF_DEAD.search(plain) and _RUNS_OR_DOES.search(plain)
+    if _NO_COMPLAINTS.fullmatch(line):
+        return Accepted({"yes": True}, sureness(line))
+    if not _FAILS.search(plain) and not half:
         runs = plain != line and _RUNS.search(plain) and not _PLAIN_NO.match(line)
         return Accepted({"yes": True}, sureness(line)) if runs else None
     if _PLAIN_NO.match(line):
