@@ -82,6 +82,11 @@ _TRUNKS_COUNTED: Final = re.compile(
     rf"(?:it'?s |its |there'?s |there are |there is |we have )?{COUNT} (?:supply )?trunks?"
     rf"(?:,? not {COUNT})?"
 )
+_BRANCHES_COUNTED: Final = re.compile(
+    rf"(?:it'?s |its |there'?s |there are |we have )?(?:{COUNT}|\d{{1,2}}) (?:[a-z]+ )?(?:branch(?:es)?"
+    r"|run ?outs?|take ?offs?)\b.*\b(?:inch|in|round|\d)\b"
+)
+_TRUNK_OR_DROP: Final = ("supply.trunks", "return.drops", "return.trunks")
 _FITTINGS: Final = re.compile(
     rf"(?:there'?s |there are |it has |has |with )?(?:{COUNT}|an?|some) (?:[a-z]+ )?"
     r"(?:elbows?|90s|nineties|turns|boots?|takeoffs?)\b.*"
@@ -107,6 +112,8 @@ def whose(question: Question, clause: str) -> str:
         return question.key
     if question.key in _RUNS and _OF_RETURN.fullmatch(clause):
         return "run_return"
+    if question.section in _TRUNK_OR_DROP and _BRANCHES_COUNTED.match(clause):
+        return "branches"
     if question.key != "trunk_count" and _TRUNKS_COUNTED.fullmatch(clause):
         return "trunk_count"
     if question.key in ("run_supply", "run_return") and _FITTINGS.fullmatch(clause):

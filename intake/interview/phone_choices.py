@@ -3,6 +3,7 @@
 import re
 from typing import Final
 
+from intake.interview.denials import affirmed
 from intake.interview.own_words import Table, whole_words
 from intake.reading.manner import sureness
 from intake.reading.result import Accepted, Reading, Unknown
@@ -51,9 +52,9 @@ def ways(line: str) -> Reading | None:
         return Accepted({"choice": "one"}, sureness(line))
     if each and not _DENIES.search(line[: each.start()]):
         return Accepted({"choice": "both"}, sureness(line))
-    if len(told) == 1 and _DENIES.search(line) and len(set(_SIDES.findall(line))) > 1:
+    if len(told) == 1 and not together and _DENIES.search(line) and len(set(_SIDES.findall(line))) > 1:
         return Accepted({"choice": "one"}, sureness(line))
-    if len(told) > 1 and not _ONE_WAY.search(line):
+    if len(told) > 1 and not affirmed(_ONE_WAY, line):
         return Accepted({"choice": "both"}, sureness(line))
     return None
 

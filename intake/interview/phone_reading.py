@@ -204,6 +204,7 @@ _ONLY_HEAT: Final = whole_words(
 )
 _WANTS_COOLING: Final = whole_words(
     rf"(?:wants?|wanna|add\w*|get|getting|like|put in|install\w*|needs?) (?:\w+ ){{0,3}}{_AC}|{_AC} too"
+    r"|wants? (?:it|one|that|some)"
     r"|first|never had"
 )
 
@@ -239,7 +240,8 @@ def _as_pump(found: re.Match[str]) -> str:
 
 _UNDECIDED: Final = re.compile(
     r"\bmaybe\b.*\bmaybe\b|\b(?:either|don'?t know|doesn'?t know|not sure|undecided"
-    r"|(?:hasn'?t|haven'?t) decided|might|could)\b.*\bor\b"
+    r"|(?:hasn'?t|haven'?t) decided|might|could)\b.*\bor\b.*\b(?:furnace|heat ?pump|gas|same"
+    r"|boiler|a/?c|another|again)\b"
 )
 """Two kinds that are still weighed."""
 

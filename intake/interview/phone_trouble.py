@@ -142,6 +142,7 @@ def plain_trouble(line: str) -> Reading | None:
 
 
 _PART: Final = r"(?:boards?|blower(?: motor)?|motor(?: in the blower)?|(?:heat )?exchanger)"
+_STOPS: Final = whole_words(_FREEZES, _SHUTS)
 _NEW_PART: Final = re.compile(
     rf"\b(?:one|an?|new|bad|another|replaced|swapped|needed|lost|first)(?: (?:new|bad|the|a))*"
     rf" (?P<part>{_PART})\b"
@@ -170,13 +171,18 @@ def _parts_told(plain: str) -> set[str]:
 
 
 def _by_events(plain: str, told: bool) -> Reading | None:
+    if _each_once(plain) or _MORE_PARTS.search(plain):
+        return _told("repeated")
     parts = _parts_told(plain)
     if len(parts) > 1:
         return _told("repeated") if _IN_TURN.search(plain) else _often_asked()
+    if parts and _IN_TURN.search(plain) and any(
+        _STOPS.search(one) and not _NEVER.search(one) and not _NEW_PART.search(one)
+        for one in _CLAUSES.split(plain)
+    ):
+        return _often_asked()
     if parts and _DENIED_FIRST.match(plain) and not _BUT.search(plain):
         return _told("once") if not _OFTEN.search(plain) else _often_asked()
-    if _each_once(plain) or _MORE_PARTS.search(plain):
-        return _told("repeated")
     turned = _BUT.search(plain)
     if turned is not None and not turned["rest"].strip(" ,;.it"):
         plain, turned = plain[: turned.start()].strip(" ,;."), None

@@ -136,9 +136,9 @@ def photos(line: str) -> Reading | None:
             ({"yes": True}, {"yes": False}),
             AskKind.TWO_READINGS,
         )
-    if _WILL_NOT.fullmatch(line):
+    if _WILL_NOT.fullmatch(line) and " but " not in line:
         return Accepted({"yes": False}, sureness(line))
-    willing = _NOT_NOW.sub(" ", line)
+    willing = _NOT_NOW.sub(" ", line).rpartition(" but ")[2]
     if not _SENDS.search(willing) or _REFUSES.search(willing):
         return None
     return Accepted({"yes": True}, sureness(line))
@@ -234,11 +234,14 @@ _RUNS_OR_DOES: Final = whole_words(
     r"runs?|running|works?|working|fine|ok(?:ay)?|good|great|yes|yeah|does|heats|cools"
 )
 _NO_COMPLAINTS: Final = re.compile(
-    r"(?:(?:yes|yeah|oh|well|nope?|nah|she says|he says|they say|there'?s|has|have|had|got)[, ]+)*"
+    r"(?:(?:yes|yeah|oh|well|no|nope|nah|she says|he says|they say|there'?s|has|have|had|got)[, ]+)*"
     r"(?:no|zero|without|not any|not a single|nothing)"
     r" (?:(?:real|big|other|new|current|more) )*(?:complaints?|issues?|problems?|troubles?|wrong"
     r"|the matter)(?: (?:with it|at all|now|right now|today|currently|at the moment|this (?:week"
     r"|year)|lately|so far|as of|that (?:she|he|i|they) knows? of)[, ]*)*[.! ]*"
+)
+_NO_COMPLAINTS_BUT: Final = re.compile(
+    rf"{_NO_COMPLAINTS.pattern}[,;. ]*(?:but|except|though|just|only)\b"
 )
 
 
@@ -248,10 +251,11 @@ def works(line: str) -> Reading | None:
     half = _HALF_DEAD.search(plain) and _RUNS_OR_DOES.search(plain)
     if _NO_COMPLAINTS.fullmatch(line):
         return Accepted({"yes": True}, sureness(line))
-    if not _FAILS.search(plain) and not half:
+    uneasy = _NO_COMPLAINTS_BUT.match(line)
+    if not _FAILS.search(plain) and not half and not uneasy:
         runs = plain != line and _RUNS.search(plain) and not _PLAIN_NO.match(line)
         return Accepted({"yes": True}, sureness(line)) if runs else None
-    if _PLAIN_NO.match(line):
+    if _PLAIN_NO.match(line) and not uneasy:
         return None
     return AskBack(
         "So does it heat and cool as it should today, without stopping by itself?",
