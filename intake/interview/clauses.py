@@ -102,9 +102,7 @@ _SECOND_DROP: Final = re.compile(
 )
 
 
-def _second_drop(
-    talk: Talk, question: Question, line: str
-) -> tuple[str, list[Clause]] | None:
+def _second_drop(talk: Talk, question: Question, line: str) -> tuple[str, list[Clause]] | None:
     """A further drop, told behind the answer: "none, but there's another drop, 12 round"."""
     match = _SECOND_DROP.fullmatch(normalise(line))
     drop = question_of("drop_size")

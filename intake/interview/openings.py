@@ -110,7 +110,9 @@ def _all_at_one_place(line: str) -> Accepted | None:
     A size that fits closely in the other may be the same opening's without its frame.
     """
     hole, frame = _SLOTS.search(line) is not None, _FRAME.search(line) is not None
-    sizes = [[float(n) for n in re.findall(r"\d+(?:\.\d+)?", one)] for one in _ANY_SIZE.findall(line)]
+    sizes = [
+        [float(n) for n in re.findall(r"\d+(?:\.\d+)?", one)] for one in _ANY_SIZE.findall(line)
+    ]
     if hole == frame or len(sizes) < 2 or not _AT_PLACE.search(line):
         return None
     for one, two in zip(sizes, sizes[1:], strict=False):

@@ -52,7 +52,12 @@ def ways(line: str) -> Reading | None:
         return Accepted({"choice": "one"}, sureness(line))
     if each and not _DENIES.search(line[: each.start()]):
         return Accepted({"choice": "both"}, sureness(line))
-    if len(told) == 1 and not together and _DENIES.search(line) and len(set(_SIDES.findall(line))) > 1:
+    if (
+        len(told) == 1
+        and not together
+        and _DENIES.search(line)
+        and len(set(_SIDES.findall(line))) > 1
+    ):
         return Accepted({"choice": "one"}, sureness(line))
     if len(told) > 1 and not affirmed(_ONE_WAY, line):
         return Accepted({"choice": "both"}, sureness(line))

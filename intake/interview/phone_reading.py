@@ -92,7 +92,9 @@ _LATER: Final = re.compile(
     r"[^,;.]*\b(?:later(?: on)?|next (?:year|spring|summer|fall|winter)|down the road|eventually"
     r"|some ?day|another time|not yet)\b[^,;.]*"
 )
-_THING: Final = r"(?:furnaces?|heaters?|a/?c|air con\w*|air ?handlers?|coil|condenser|outdoor unit|cooling)"
+_THING: Final = (
+    r"(?:furnaces?|heaters?|a/?c|air con\w*|air ?handlers?|coil|condenser|outdoor unit|cooling)"
+)
 _KEPT: Final = whole_words(
     rf"(?:the |her |his |their )?{_THING} ?(?:stays?(?: put| as is| there| in)?(?! the same)"
     r"|(?:is|'s) (?:still )?(?:only |just )?(?:a|one|two|three|four|five|six|[1-6]) years? old"

@@ -9,7 +9,7 @@ from intake.reading.result import Accepted, AskBack, AskKind, Reading, Unknown
 
 __all__ = ["filter_size", "hole", "main_duct", "openings"]
 
-_SIZE: Final = r"\d+(?:\.\d+)? ?(?:x|by|×) ?\d+(?:\.\d+)?(?! ?(?:x|by|×))"
+_SIZE: Final = r"\d+(?:\.\d+)? ?(?:x|by|×) ?\d+(?:\.\d+)?(?! ?(?:x|by|×) ?\d)"
 _SAME_AGAIN: Final = re.compile(
     rf"(?P<size>{_SIZE})(?P<between>[^\d]*?)\b(?P<which>second|third|other|next|2nd|3rd"
     rf"|last)(?: one)?"
@@ -140,7 +140,9 @@ _OUT_OF_REACH: Final = re.compile(
 
 
 _THIN: Final = whole_words(r"thin\w*|narrow\w*|skinn\w*|small\w*|at the end|far end|tapers?\w*")
-_FAT: Final = whole_words(r"fat\w*|wid(?:e|er|est)|big\w*|thick\w*|largest|(?:by|at|near) the (?:unit|furnace)")
+_FAT: Final = whole_words(
+    r"fat\w*|wid(?:e|er|est)|big\w*|thick\w*|largest|(?:by|at|near) the (?:unit|furnace)"
+)
 
 
 def _fattest(line: str) -> str | None:

@@ -176,9 +176,13 @@ def _by_events(plain: str, told: bool) -> Reading | None:
     parts = _parts_told(plain)
     if len(parts) > 1:
         return _told("repeated") if _IN_TURN.search(plain) else _often_asked()
-    if parts and _IN_TURN.search(plain) and any(
-        _STOPS.search(one) and not _NEVER.search(one) and not _NEW_PART.search(one)
-        for one in _CLAUSES.split(plain)
+    if (
+        parts
+        and _IN_TURN.search(plain)
+        and any(
+            _STOPS.search(one) and not _NEVER.search(one) and not _NEW_PART.search(one)
+            for one in _CLAUSES.split(plain)
+        )
     ):
         return _often_asked()
     if parts and _DENIED_FIRST.match(plain) and not _BUT.search(plain):

@@ -63,7 +63,9 @@ def holder_of_old(talk: Talk, named: Question, text: str) -> Question | None:
     told = (talk.state.job.number(key) for key in named.facts)
     if holds(named.key) or float(match["old"].replace(",", "")) in told:
         return named
-    keys = {e.question for e in talk.state.standing if isinstance(e, Answered) and holds(e.question)}
+    keys = {
+        e.question for e in talk.state.standing if isinstance(e, Answered) and holds(e.question)
+    }
     alike = [one for key in keys if (one := question_of(key)) and one.field == named.field]
     if len(alike) == 1:
         return alike[0]
