@@ -22,7 +22,7 @@ from intake.interview.own_words import TOOLS
 from intake.interview.planner import bank_of, question_of
 from intake.interview.question import Question
 from intake.interview.safety_look import clear
-from intake.interview.sided import holder_of_old
+from intake.interview.sided import holder_of_old, of_one_side
 from intake.interview.talk import Talk
 from intake.interview.weather_told import warm_enough
 from intake.reading.clean import normalise
@@ -155,7 +155,7 @@ def _named(
         bare = _ONE_OF_SEVERAL.sub("", without_lead(piece))
         named = named_first(talk, said) or named_first(talk, bare) or begins_with_name(talk, bare)
     elif predicate(said) or same_size(said):
-        named = named_first(talk, said)
+        named = named_first(talk, said) or denied(talk, question, said)
     else:
         named = denied(talk, question, said)
     if named is not None and by_its_own_name(question, named, piece):
@@ -177,6 +177,13 @@ def _answered(talk: Talk, question: Question, part: _Part, own: str) -> Clause |
     text = bare_clause(normalise(words))
     if _ONE_OF_SEVERAL.match(text) or _ONE_OF_SEVERAL.match(without_lead(words)):
         return Clause(named, None, words)
+    earlier = talk.state.answer_to("static_total")
+    if named.key == "static_total" and earlier is not None:
+        figures = _PRESSURE.findall(words)
+        whole = of_one_side(earlier.text, words, figures[0]) if figures else None
+        heard_whole = listen(named, whole, talk.state.job) if whole else None
+        if whole and isinstance(heard_whole, Accepted):
+            return Clause(named, heard_whole, whole, corrects=True)
     absent = denied(talk, question, text)
     if absent is not None:
         return Clause(absent, Nothing(), words)
@@ -248,6 +255,7 @@ _BY_THE_WAY: Final = re.compile(
     r"|it turns out)\b[, ]*"
 )
 
+_PRESSURE: Final = re.compile(r"(?<!\d)0?\.\d+")
 _NEXT: Final[Mapping[str, tuple[str, ...]]] = {
     "old_runs": ("tools", "weather"),
     "tools": ("weather",),

@@ -97,21 +97,29 @@ def _is_answer(talk: Talk, line: str) -> bool:
     text = normalise(line)
     if question.key == "tools":
         return _HOOD_AWAY.search(text) is not None and look(_HOOD_AWAY.sub(" ", text)) is None
+    if question.key == "d_change" and (given := _GIVEN_UP.sub(" ", text)) != text:
+        return look(given) is None
     if question.field in _COUNTS_OR_SIZES and _only_counts(text):
         return True
     return question.key == "weather" and warm_enough(text) is not None
 
 
+_GIVEN_UP: Final = re.compile(
+    r"\bdump(?:s|ed|ing)?(?: (?:the|her|his|their|our|my|an?|old|gas|oil|propane|electric))*"
+    r" (?:furnace|tank|boiler|heat ?pump|unit|system|a/?c)\b"
+)
+"""Equipment that is got rid of, not poured out."""
 _COUNTS_OR_SIZES: Final = frozenset(("count", "grille", "duct", "filter"))
 _WARMTH: Final = whole_words(
     r"degrees?|deg|f|fahrenheit|cold\w*|cool\w*|heat\w*|freez\w*|froze\w*|chill\w*|warm\w*|hot"
-    r"|thermostat|stat|temp\w*|only|down to|now|furnace|a/?c|it'?s|it is|we'?re|baby|house (?:is|at)"
+    r"|thermostat|stat|temp\w*|only|down to|now|furnace|a/?c|it'?s|it is|we'?re|baby"
+    r"|house (?:is|at)"
 )
 _BARE_COUNT: Final = re.compile(
     r"\b([1-9]|[12]\d|3[0-2]) (?:more )?(?=in (?:the|our|this|their|her|his|my|here|there)\b|inside"
     r"|indoors|upstairs)"
 )
-"""A number before a place: a few vents there, where vents are counted. Above 32 it may be warmth."""
+"""A number before a place: a few vents there. Above 32 it may be warmth."""
 
 
 def _only_counts(text: str) -> bool:

@@ -91,8 +91,10 @@ def _times_behind(question: Question, line: str, job: Job) -> Accepted | None:
 
 _ONE_AFTER_ALL: Final = re.compile(
     r"(?P<size>.*?\d.*?)[,;.]? (?:and |but )?(?:i said (?:there (?:are|were) )?"
-    r"(?:two|2|three|3)(?: trunks?)?[,;.]? (?:but |and )?)?(?:it'?s|there'?s|there is|it is|make it)"
-    r"(?: (?:really|actually|only|just))*(?: the)? (?:one|1|a single)(?: trunk)?(?: after all)?[.! ]*"
+    r"(?:two|2|three|3)(?: trunks?)?[,;.]? (?:but |and )?)?(?:it'?s|there'?s|there is|it is"
+    r"|make it)"
+    r"(?: (?:really|actually|only|just))*(?: the)? (?:one|1"
+    r"|a single)(?: trunk)?(?: after all)?[.! ]*"
 )
 
 

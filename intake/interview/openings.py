@@ -3,6 +3,7 @@
 The line is rewritten into a plain list where its words leave no doubt, and then read as one.
 """
 
+import itertools
 import re
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
@@ -97,7 +98,8 @@ def openings_told(line: str) -> Reading | None:
 
 
 _AT_PLACE: Final = re.compile(
-    r"[ ,]*\b(?:(?:in|at|to|of|by) )?(?:the )?(?:slots?|slotted(?: part)?|holes?|openings?|frames?)\b"
+    r"[ ,]*\b(?:(?:in|at|to|of|by) )?(?:the )?(?:slots?|slotted(?: part)?|holes?|openings?"
+    r"|frames?)\b"
     r"(?: size)?"
 )
 _ONE_WITHIN_IN: Final = 4.0
@@ -110,12 +112,11 @@ def _all_at_one_place(line: str) -> Accepted | None:
     A size that fits closely in the other may be the same opening's without its frame.
     """
     hole, frame = _SLOTS.search(line) is not None, _FRAME.search(line) is not None
-    sizes = [
-        [float(n) for n in re.findall(r"\d+(?:\.\d+)?", one)] for one in _ANY_SIZE.findall(line)
-    ]
+    told = (re.findall(r"\d+(?:\.\d+)?", size) for size in _ANY_SIZE.findall(line))
+    sizes = [[float(side) for side in sides] for sides in told]
     if hole == frame or len(sizes) < 2 or not _AT_PLACE.search(line):
         return None
-    for one, two in zip(sizes, sizes[1:], strict=False):
+    for one, two in itertools.pairwise(sizes):
         sides = [abs(a - b) for a, b in zip(sorted(one), sorted(two), strict=True)]
         if one != two and max(sides) <= _ONE_WITHIN_IN and min(sides) > 0:
             return None

@@ -133,6 +133,8 @@ _LOUDER: Final = whole_words(
 _WHISPER: Final = whole_words(
     r"whisper\w*|quiet\w*|silent|hardly (?:hear|any)|(?:barely|hardly) (?:hear|know|notice|tell"
     r"|any)|can'?t (?:even )?hear it"
+    r"|(?:gentle|soft|low|slight|faint|light|quiet|little|just a|only a) hum\w*"
+    r"|^(?:a |an )?hum,? (?:no|nothing) more"
     r"|talk normal\w*|normal(?: voice)?|hushed|hear a pin drop"
 )
 _NEEDN_T: Final = re.compile(

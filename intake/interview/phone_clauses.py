@@ -17,6 +17,7 @@ __all__ = ["phone_clauses"]
 
 _MARKS: Final = re.compile(
     r"([,;](?!\d{3}\b)|\.(?!\d)|[!?]|\b(?:and|plus|but)\b(?! a half)| - "
+    r"|(?<=[a-z]) (?=built (?:in |back in |around )?'?\d{2})"
     r"|\bwith (?=an? \d+ ?(?:x|by) ?\d+ ?(?:x|by) ?\d))"
 )
 _FILLER: Final = re.compile(
@@ -66,7 +67,9 @@ def phone_clauses(talk: Talk, question: Question, line: str) -> tuple[str, list[
 
 _FROM_SIZE: Final = re.compile(r"\d+ ?(?:x|by) ?\d.*")
 _LONGEST: Final = 400
-_INSTEAD_OF: Final = re.compile(r",? (?:and )?not \d[\d.]*(?: ?(?:x|by|×) ?\d[\d.]*)*(?: ?tons?)?$")
+_INSTEAD_OF: Final = re.compile(
+    r",? (?:and )?not \d[\d.,]*(?: ?(?:x|by|×) ?\d[\d.]*)*(?: ?tons?)?$"
+)
 """The value that was told before, behind the right one: "20x25x1 not 16x25x1"."""
 
 

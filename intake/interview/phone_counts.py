@@ -147,7 +147,8 @@ _OF_ITS_OWN: Final = re.compile(
 """A room that something in it heats."""
 _NO_MORE_THAN: Final = re.compile(rf"(?:oh |well |just )*no more than (?P<n>{_N})\b(?! or)")
 _ANOTHER_ONE: Final = re.compile(
-    r"(?:just |only |about |yeah |oh )*(?:one|1)(?: room)? (?:in |for |over )?(?:the )?(?:summer|winter"
+    r"(?:just |only |about |yeah |oh )*(?:one|1)(?: room)? (?:in |for "
+    r"|over )?(?:the )?(?:summer|winter"
     r"|upstairs|downstairs|up|down),? (?:and |then )?(?:a different one|another(?: one)?"
     r"|a different room|a second one|some other one)"
     r"(?: (?:in |for |over )?(?:the )?(?:summer|winter|upstairs|downstairs|up|down))?[.! ]*"

@@ -201,11 +201,13 @@ def _smaller() -> AskBack:
 
 
 _ONLY_HEAT: Final = whole_words(
-    r"(?:just|only) (?:the )?(?:heat\w*|furnace)(?: side| part)?|(?:heat\w*|furnace)(?: side| part)?"
+    r"(?:just|only) (?:the )?(?:heat\w*|furnace)(?: side| part)?|(?:heat\w*|furnace)(?: side"
+    r"| part)?"
     r" (?:only|alone)"
 )
 _WANTS_COOLING: Final = whole_words(
-    rf"(?:wants?|wanna|add\w*|get|getting|like|put in|install\w*|needs?) (?:\w+ ){{0,3}}{_AC}|{_AC} too"
+    rf"(?:wants?|wanna|add\w*|get|getting|like|put in|install\w*|needs?) (?:\w+ ){{0,3}}{_AC}"
+    rf"|{_AC} too"
     r"|wants? (?:it|one|that|some)"
     r"|first|never had"
 )

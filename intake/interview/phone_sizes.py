@@ -34,7 +34,8 @@ _NONE_SEEN: Final = re.compile(
 
 _MEASURED_ONE: Final = re.compile(
     rf"(?:there'?s |there are |she has |about )*(?P<many>[2-9]|two|three|four|five|six)(?: of"
-    rf" (?:them|'?em))?,? [^\d]*?\b(?:(?:only|just) (?:measured|did|got|reached|checked)|(?:measured"
+    rf" (?:them|'?em))?,? [^\d]*?\b(?:(?:only|just) (?:measured|did|got|reached|checked)"
+    rf"|(?:measured"
     rf"|did|got|reached|checked) (?:only|just)) (?:the )?(?:one|1)\b[^\d]*?(?P<size>{_SIZE})[^\d]*"
 )
 

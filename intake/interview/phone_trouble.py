@@ -146,7 +146,8 @@ _STOPS: Final = whole_words(_FREEZES, _SHUTS)
 _NEW_PART: Final = re.compile(
     rf"\b(?:one|an?|new|bad|another|replaced|swapped|needed|lost|first)(?: (?:new|bad|the|a))*"
     rf" (?P<part>{_PART})\b"
-    rf"|\b(?P<part2>{_PART})(?:'s| was| got)? (?:died|failed|quit|went|burn\w*|(?:back )?in (?:\d{{4}}"
+    rf"|\b(?P<part2>{_PART})(?:'s| was| got)? (?:died|failed|quit|went|burn\w*"
+    rf"|(?:back )?in (?:\d{{4}}"
     rf"|jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)\w*|last (?:year|month|summer|winter|fall"
     rf"|spring)|(?:\w+ )?(?:replaced|swapped)|(?:a )?year|the year)\b"
 )

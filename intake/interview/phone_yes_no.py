@@ -58,8 +58,12 @@ _LEFT_OPEN: Final = re.compile(
     r"|\bdoors?(?: are|'re| is) (?:always|usually|all|mostly|kept|left) open\b"
     r"|\b(?:are|is) open all the time\b"
 )
+_DOORS_DO: Final = re.compile(
+    r"(?:no,? |nope,? |yes,? |yeah,? )?(?:the )?doors? (?:do(?:es)?(?P<not>n'?t| not)?)[.! ]*"
+)
 _SURELY_MOVES: Final = whole_words(
-    r"whistl\w*|mov(?:e|es|ing)|slam\w*|swing\w*|bang\w*|rattl\w*|creak\w*|by (?:it|them)sel(?:f|ves)"
+    r"whistl\w*|mov(?:e|es|ing)|slam\w*|swing\w*|bang\w*|rattl\w*|creak\w*|by (?:it"
+    r"|them)sel(?:f|ves)"
     r"|on (?:its|their) own|suck\w*"
 )
 
@@ -72,6 +76,8 @@ def doors(line: str) -> Reading | None:
             ({"yes": True}, {"yes": False}),
             AskKind.TWO_READINGS,
         )
+    if (plainly := _DOORS_DO.fullmatch(line)) is not None:
+        return Accepted({"yes": plainly["not"] is None}, sureness(line))
     if _MAYBE.search(line):
         return None
     line = _WORKS_FINE.sub(" are fine ", line)
@@ -225,7 +231,8 @@ _PLAIN_NO: Final = re.compile(
 
 _SIDE: Final = r"(?:the )?(?:a/?c|air|cooling|cool side|heat|heating|heater|furnace|heat side)"
 _HALF_DEAD: Final = whole_words(
-    rf"{_SIDE}(?: part| side)? (?:doesn'?t|does not|isn'?t|is not|won'?t|don'?t|not so much|no|is dead"
+    rf"{_SIDE}(?: part| side)? (?:doesn'?t|does not|isn'?t|is not|won'?t|don'?t|not so much|no"
+    rf"|is dead"
     r"|is out|is down|is broken?|'s dead|'s out)(?! (?:have|give|need|seem|any|make))",
     rf"(?:not|nor|just not|only not) {_SIDE}",
 )
@@ -234,7 +241,8 @@ _RUNS_OR_DOES: Final = whole_words(
     r"runs?|running|works?|working|fine|ok(?:ay)?|good|great|yes|yeah|does|heats|cools"
 )
 _NO_COMPLAINTS: Final = re.compile(
-    r"(?:(?:yes|yeah|oh|well|no|nope|nah|she says|he says|they say|there'?s|has|have|had|got)[, ]+)*"
+    r"(?:(?:yes|yeah|oh|well|no|nope|nah|she says|he says|they say|there'?s|has|have|had"
+    r"|got)[, ]+)*"
     r"(?:no|zero|without|not any|not a single|nothing)"
     r" (?:(?:real|big|other|new|current|more) )*(?:complaints?|issues?|problems?|troubles?|wrong"
     r"|the matter)(?: (?:with it|at all|now|right now|today|currently|at the moment|this (?:week"

@@ -36,7 +36,7 @@ def of_one_side(earlier: str, text: str, value: str) -> str | None:
         found = re.search(rf"(?P<at>{_FIGURE})[^\d.]*?\b{side}\b", told)
     if found is None:
         return None
-    return earlier[: found.start("at")] + figures[0] + earlier[found.end("at") :]
+    return f"{earlier[: found.start('at')]}{figures[0]}{earlier[found.end('at') :]}"
 
 
 _OLD: Final = re.compile(r"\b(?:not|instead of|rather than)(?: the)? (?P<old>\d[\d,.]*\d|\d)\b")

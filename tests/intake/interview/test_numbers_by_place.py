@@ -87,7 +87,8 @@ def test_no_more_by_itself_still_ends_the_call(line):
 )
 def test_water_away_from_wires_is_asked_about(line):
     told = call("d_safety", line)
-    assert told.state.doubt and not told.talk.stopped, told.text
+    assert told.state.doubt, told.text
+    assert not told.talk.stopped
 
 
 @pytest.mark.parametrize(

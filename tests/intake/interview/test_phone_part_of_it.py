@@ -31,7 +31,8 @@ def test_nothing_to_complain_of_means_that_it_runs(line):
 def test_one_dead_side_is_asked_about(line):
     told = call("d_works", line, d_trouble="twice")
     assert told.talk.job.word("old.works") is None, told.text
-    assert told.lines(Manner.ASK_BACK) and told.key == "d_works"
+    assert told.lines(Manner.ASK_BACK)
+    assert told.key == "d_works"
 
 
 @pytest.mark.parametrize(
