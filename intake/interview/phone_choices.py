@@ -6,7 +6,7 @@ from typing import Final
 from intake.interview.denials import affirmed
 from intake.interview.own_words import Table, whole_words
 from intake.reading.manner import sureness
-from intake.reading.result import Accepted, Reading, Unknown
+from intake.reading.result import Accepted, AskBack, AskKind, Reading, Unknown
 
 __all__ = ["location", "noise", "ways"]
 
@@ -25,6 +25,7 @@ _EACH: Final = whole_words(
     r"|(?:two|2|opposite) (?:ways|directions|sides)|opposite (?:ways|ends)"
 )
 _ONE_WAY: Final = whole_words(r"one (?:way|direction|side)|single|same (?:way|direction|side)")
+_BOTH_TO_ONE: Final = re.compile(r"\bboth\b.*\b(?:to|toward|towards|out)\b")
 _TOGETHER: Final = whole_words(r"(?:the )?same (?:way|direction|side)|side by side")
 _NEITHER: Final = whole_words(
     r"neither|no (?:big |main |metal )*(?:ducts?|trunks?)|octopus|spider"
@@ -52,6 +53,12 @@ def ways(line: str) -> Reading | None:
         return Accepted({"choice": "one"}, sureness(line))
     if each and not _DENIES.search(line[: each.start()]):
         return Accepted({"choice": "both"}, sureness(line))
+    if len(told) == 1 and not each and _BOTH_TO_ONE.search(line):
+        return AskBack(
+            "Is that one way for all of them, or both ways?",
+            ({"choice": "one"}, {"choice": "both"}),
+            AskKind.TWO_READINGS,
+        )
     if (
         len(told) == 1
         and not together

@@ -146,6 +146,10 @@ _OF_ITS_OWN: Final = re.compile(
 )
 """A room that something in it heats."""
 _NO_MORE_THAN: Final = re.compile(rf"(?:oh |well |just )*no more than (?P<n>{_N})\b(?! or)")
+_ONLY_N: Final = re.compile(
+    rf"(?:oh |well |yeah,? )*(?:just|only) (?:the )?(?P<n>{_N})(?: (?:bed)?rooms?)?[,;. ]+"
+    r"(?:nothing|none|no) (?:else|more|others?)(?: rooms?)?[.! ]*"
+)
 _ANOTHER_ONE: Final = re.compile(
     r"(?:just |only |about |yeah |oh )*(?:one|1)(?: room)? (?:in |for "
     r"|over )?(?:the )?(?:summer|winter"
@@ -162,6 +166,9 @@ def rooms(line: str) -> Reading | None:
     bounded = _NO_MORE_THAN.match(line)
     if bounded is not None:
         return Accepted({"count": _one(bounded["n"])}, Sure.HEDGED)
+    only = _ONLY_N.fullmatch(line)
+    if only is not None:
+        return Accepted({"count": _one(only["n"])}, sureness(line))
     if _ANOTHER_ONE.fullmatch(line):
         return Accepted({"count": 2}, sureness(line))
     named = rooms_named(line)
@@ -247,8 +254,26 @@ def _floor(text: str) -> str:
     return found[0] if len(found) == 1 else ""
 
 
+_HUNDREDS: Final = {
+    word: 1000 + 100 * n
+    for n, word in enumerate(
+        (
+            "eleven", "twelve", "thirteen", "fourteen", "fifteen", "sixteen", "seventeen",
+            "eighteen", "nineteen",
+        ),
+        1,
+    )
+}  # fmt: skip
+_OR_HUNDRED: Final = re.compile(
+    rf"\b({'|'.join(_HUNDREDS)}) (?:or|to) ({'|'.join(_HUNDREDS)}) hundred\b"
+)
+"""Two figures of one word: "eighteen or nineteen hundred"."""
+
+
 def area(line: str) -> Reading | str | None:
     """Square feet that this unit serves, of a line that tells of levels or parts too."""
+    if _OR_HUNDRED.search(line):
+        return _OR_HUNDRED.sub(lambda at: f"{_HUNDREDS[at[1]]} to {_HUNDREDS[at[2]]}", line)
     if _TAKEN_OFF.search(_ASIDES.sub(" ", line)):
         return AskBack("How many square feet is it without that?", (), AskKind.MISSING_PART)
     plain = _FEET.sub(r"\1 sq ft", _ASIDES.sub(" ", line)).strip(" ,;")

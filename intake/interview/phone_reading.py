@@ -101,6 +101,8 @@ _KEPT: Final = whole_words(
     r"|is (?:still )?(?:fine|ok|okay|good|newer|staying|new|almost new|(?:only |just )?(?:a|one|two"
     r"|three|four|five|[1-5]) years? old)"
     r"|works? (?:fine|good|great)|can stay|'s fine)",
+    rf"{_THING} (?:was|is|got|were)(?: just| only)? (?:replaced|changed|redone|put in|new|done)"
+    r" (?:just )?(?:\w+ (?:years?|months?) ago|last \w+|recently|in 20\d\d)",
     r"(?:keep|keeps|keeping|leave|leaves|leaving|not touching|not replacing|not changing)"
     rf" (?:the |her |his |their )?(?:old |existing |gas )?{_THING}",
 )

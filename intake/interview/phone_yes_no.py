@@ -57,6 +57,8 @@ _LEFT_OPEN: Final = re.compile(
     r"|\bdoors?(?: are|'re| is)(?: \w+)? (?:always|usually|all|mostly|kept|left)(?: \w+)? open\b"
     r"|\bdoors?(?: are|'re| is) (?:always|usually|all|mostly|kept|left) open\b"
     r"|\b(?:are|is) open all the time\b"
+    r"|\bdoors?(?: are|'re| is|'s)(?: \w+)? (?:shut|closed)(?: all (?:day|the time|night)| mostly"
+    r"| usually| always| anyway)?[.! ]*$"
 )
 _DOORS_DO: Final = re.compile(
     r"(?:no,? |nope,? |yes,? |yeah,? )?(?:the )?doors? (?:do(?:es)?(?P<not>n'?t| not)?)[.! ]*"
@@ -72,7 +74,7 @@ def doors(line: str) -> Reading | None:
     """Whether doors whistle or move; one that does outweighs those that don't."""
     if _LEFT_OPEN.search(line) and not _SURELY_MOVES.search(line):
         return AskBack(
-            "Open doors tell nothing. With one closed: does it whistle or move when it starts?",
+            "And when it starts: does a closed door whistle or move?",
             ({"yes": True}, {"yes": False}),
             AskKind.TWO_READINGS,
         )
@@ -122,7 +124,10 @@ _REFUSES: Final = re.compile(
 
 
 _WILL_NOT: Final = re.compile(
-    r"(?:no,? |nope,? )?(?:would|prefer|i'd|she'd|he'd|they'd|rather)(?: (?:rather|prefer))?"
+    r"(?:no,? |nope,? )?(?:i'?d|she'?d|he'?d|they'?d|would) (?:much )?rather (?:you|somebody"
+    r"|someone"
+    r"|have|they)\b[^\d]*|(?:no,? )?not (?:really )?comfortable\b[^\d]*"
+    r"|(?:no,? |nope,? )?(?:would|prefer|i'd|she'd|he'd|they'd|rather)(?: (?:rather|prefer))?"
     r" not(?: to)?(?: (?:do|send|text) (?:that|it|them|any|photos|pictures))?[.! ]*"
     r"|(?:no,? |nope,? )?(?:(?:i|he|she|they|we|caller)(?:'d)? )(?:will not|won'?t|would not"
     r"|wouldn'?t|refuses?|can'?t"
@@ -174,7 +179,8 @@ _PIPES: Final = whole_words(
 
 _SOME_OF_EACH: Final = re.compile(
     r"\b(?:some|part|half|a few|few|mostly)\b.*\b(?:some|part|half|other|others|rest)\b.*\bpipes?\b"
-    r"|\bpipes?\b.*\b(?:some|part|half|other|others|rest)\b"
+    r"|\b(?:mostly|mainly) pipes?\b|\bpipes?\b.*\b(?:a couple|a few|few|some|part|half|other"
+    r"|others|rest)\b"
 )
 
 
@@ -215,7 +221,7 @@ _FAILS: Final = whole_words(
     r"|half the house)"
     r"(?:'s|,| is| are| has| have| get| gets)? (?:\w+ )?(?:nothing|no air|no heat|no cool\w*|dead"
     r"|out|not|hot|cold|freezing)|nothing (?:upstairs|downstairs|up there)",
-    r"short[- ]?cycl\w*|limp\w*|on its last legs|on and off|off and on|in and out|by hand"
+    r"short[- ]?cycl\w*|limp\w*|on its last legs?|on and off|off and on|in and out|by hand"
     r"|have to (?:reset|restart|jump|kick|hit)|keep(?:s)? (?:resetting|tripping|restarting)",
 )
 _NOT_FAILING: Final = re.compile(
@@ -235,6 +241,7 @@ _HALF_DEAD: Final = whole_words(
     rf"|is dead"
     r"|is out|is down|is broken?|'s dead|'s out)(?! (?:have|give|need|seem|any|make))",
     rf"(?:not|nor|just not|only not) {_SIDE}",
+    rf"{_SIDE} (?:hasn'?t|has not|haven'?t|wasn'?t) (?:been |yet )*(?:on|tried|run|used|tested)",
 )
 """One side of the equipment that is dead while the other may run."""
 _RUNS_OR_DOES: Final = whole_words(
@@ -244,7 +251,8 @@ _NO_COMPLAINTS: Final = re.compile(
     r"(?:(?:yes|yeah|oh|well|no|nope|nah|she says|he says|they say|there'?s|has|have|had"
     r"|got)[, ]+)*"
     r"(?:no|zero|without|not any|not a single|nothing)"
-    r" (?:(?:real|big|other|new|current|more) )*(?:complaints?|issues?|problems?|troubles?|wrong"
+    r" (?:(?:real|big|other|new|current|more) )*(?:complaints?|issues?|problems?|troubles?"
+    r"|to complain about|to report|wrong"
     r"|the matter)(?: (?:with it|at all|now|right now|today|currently|at the moment|this (?:week"
     r"|year)|lately|so far|as of|that (?:she|he|i|they) knows? of)[, ]*)*[.! ]*"
 )

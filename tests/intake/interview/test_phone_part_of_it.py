@@ -12,7 +12,13 @@ def call(key: str, line: str, **before: str) -> Dialogue:
 
 @pytest.mark.parametrize(
     "line",
-    ["no complaints today", "no issues right now", "nothing wrong today", "no problems at all"],
+    [
+        "no complaints today",
+        "no issues right now",
+        "nothing wrong today",
+        "no problems at all",
+        "nothing to report",
+    ],
 )
 def test_nothing_to_complain_of_means_that_it_runs(line):
     told = call("d_works", line, d_trouble="twice")
@@ -25,6 +31,8 @@ def test_nothing_to_complain_of_means_that_it_runs(line):
         "heats fine, AC doesn't",
         "heat works, cooling doesn't",
         "runs good but not the heat",
+        "runs but it's on its last leg",
+        "AC works, furnace hasn't been on yet",
         "no, nothing wrong but it's loud",
     ],
 )
@@ -64,6 +72,7 @@ def test_a_stop_and_then_a_part_are_asked_to_be_one_or_two():
     [
         ("just the AC, heater's only four years old", "cooling_only"),
         ("AC's only five years old, it's the furnace", "heating_only"),
+        ("AC only, furnace was replaced 2 years ago", "cooling_only"),
         ("the heat side only, there's no AC", "heating_only"),
         ("just the heat, they have no AC but want it now", "first_cooling"),
         ("furnace out, heat pump in, they might move in a year or two", "furnace_to_heat_pump"),
@@ -157,6 +166,7 @@ def test_vents_in_a_word_are_counted(line, count):
         ("living room and dining", 2),
         ("dining room and family", 2),
         ("kitchen's hot but that's always", 1),
+        ("just the one room, nothing else", 1),
     ],
 )
 def test_rooms_by_season_or_short_name_are_counted(line, count):
@@ -169,7 +179,10 @@ def test_a_room_that_its_oven_heats_is_asked_about():
     assert told.talk.job.number("symptoms.uneven_rooms_count") is None, told.text
 
 
-@pytest.mark.parametrize("line", ["they keep all doors open", "doors are always open there"])
+@pytest.mark.parametrize(
+    "line",
+    ["they keep all doors open", "doors are always open there", "doors are shut all day"],
+)
 def test_doors_that_stand_open_tell_nothing(line):
     told = call("d_doors", line)
     assert told.talk.job.word("symptoms.doors_move") is None, told.text
@@ -188,6 +201,7 @@ def test_doors_that_move_are_told(line):
     ("line", "word"),
     [
         ("would rather not", "no"),
+        ("I'd rather you came out", "no"),
         ("I'd rather not send photos", "no"),
         ("she'd rather not but her son will send them", "yes"),
         ("I'd rather text them tonight", "yes"),
@@ -198,8 +212,15 @@ def test_a_polite_refusal_of_photos_is_a_no(line, word):
     assert told.talk.job.word("phone.photos") == word, told.text
 
 
-def test_hoses_and_pipes_told_as_some_of_each_are_asked_about():
-    told = call("d_flex", "some hose, some pipe", d_location="attic")
+def test_two_ducts_to_one_side_are_asked_about():
+    told = call("d_ways", "two ducts off the top, both head to the back")
+    assert told.talk.job.word("phone.trunk_directions") is None, told.text
+    assert told.play("one way").talk.job.word("phone.trunk_directions") == "one"
+
+
+@pytest.mark.parametrize("line", ["some hose, some pipe", "mostly pipe, a couple of hoses"])
+def test_hoses_and_pipes_told_as_some_of_each_are_asked_about(line):
+    told = call("d_flex", line, d_location="attic")
     assert told.talk.job.word("phone.flex_seen") is None, told.text
 
 

@@ -121,6 +121,7 @@ def test_branches_told_behind_the_trunk_are_no_trunk():
         ("20x8 lined, no wait, bare", "galvanized", "bare_metal"),
         ("20x8 bare, no liner", "galvanized", "bare_metal"),
         ("20x8 bare, not lined", "galvanized", "bare_metal"),
+        ("20x8 bare outside, lined inside", "lined_metal", "outside_of_liner"),
     ],
 )
 def test_a_skin_that_is_taken_back_takes_its_tape_along(line, material, place):
