@@ -110,7 +110,7 @@ _NO_FILTER_THERE: Final = re.compile(
 
 
 _PUT_IN: Final = whole_words(
-    r"putt?ing|puts?|using|uses|buy\w*|bought|stuff\w*|cramm?\w*|jamm?\w*|running|runs|squeez\w*"
+    r"putt?ing|puts?|using|uses|buy\w*|bought|stuff\w*|cramm?\w*|jamm?\w*|running|runs?|squeez\w*"
 )
 
 

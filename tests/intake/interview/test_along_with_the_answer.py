@@ -15,6 +15,7 @@ TONS = "equipment.cooling_tons"
     [
         ("cool_cfm", SINGLE, "1200 and it's actually 3.5 tons", {TONS: 3.5}),
         ("cool_cfm", SINGLE, "1200, sorry 3.5 tons not 3", {TONS: 3.5}),
+        ("cool_cfm", SINGLE, "1050, it's a 2.5 ton actually", {TONS: 2.5}),
         ("cool_cfm", SINGLE, "1200 at 3 tons", {TONS: 3}),
         ("old_runs", {}, "yes, old unit's 2.5 ton", {TONS: 3}),
         (
