@@ -91,7 +91,8 @@ _NEW_UNIT: Final = (
         "new_tons",
         re.compile(
             rf"{_OF_UNIT}(?:[1-5](?:\.5)?|(?:one|two|three|four|five)(?: and a half)?)[ -]?tons?"
-            r"(?:,? (?:not|instead of) [\d.a-z]+(?: tons?)?)?(?:,? (?:my (?:mistake|bad)|actually|really))?"
+            r"(?:,? (?:not|instead of) [\d.a-z]+(?: tons?)?)?(?:,? (?:my (?:mistake|bad)"
+            r"|actually|really))?"
         ),
     ),
     (
