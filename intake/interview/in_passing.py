@@ -49,7 +49,12 @@ _ROWS: Final = tuple(
             r"|shot"
             r"|fried|locked up|runs?\b|running|works?\b|working|won'?t|doesn'?t|does run|burnt)",
         ),
-        ("blower_kind", r"\b(?:psc|ecm|constant[- ](?:torque|air\w*|cfm))\b|\bmotor(?:'s| is)\b"),
+        (
+            "blower_kind",
+            r"\b(?:psc|ecm|constant[- ](?:torque|air\w*|cfm))\b"
+            r"|\bmotor(?:'s| is)\b(?! (?:burnt|burned|dead|shot|fried|seized|bad|gone|out|toast"
+            r"|locked|still|original|new|stuck|smoked|running|fine))",
+        ),
         (
             "tools",
             r"\b(?:no|without|don'?t have (?:an? |the |my )?|forgot (?:the |my )?|left (?:the "
