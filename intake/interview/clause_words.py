@@ -6,8 +6,21 @@ from typing import Final
 from intake.interview.question import Question
 from intake.reading.small_counts import COUNT
 
-__all__ = ["bare_clause", "name_alone", "of_no_question", "predicate", "same_size", "whose"]
+__all__ = [
+    "LEADS",
+    "bare_clause",
+    "name_alone",
+    "of_no_question",
+    "predicate",
+    "same_size",
+    "whose",
+]
 
+LEADS: Final = (
+    r"(?:and|also|oh|but|plus|btw|by the way|actually|sorry|wait|well|so|my bad|hold on"
+    r"|scratch that|correction|no)"
+)
+"""Words that lead a clause in."""
 _LEADS: Final = re.compile(
     r"^(?:(?:and|also|oh|but|plus|btw|by the way|actually|sorry|wait|well|so|the|my|that"
     r"|nope|no|yes"
@@ -82,6 +95,18 @@ _TRUNKS_COUNTED: Final = re.compile(
     rf"(?:it'?s |its |there'?s |there are |there is |we have )?{COUNT} (?:supply )?trunks?"
     rf"(?:,? not {COUNT})?"
 )
+_TRUNKS_AFTER_ALL: Final = re.compile(
+    rf"(?:i|we) (?:said|told you|put|typed) {COUNT} (?:supply )?trunks?"
+    rf"|(?:it'?s |its |there'?s |there is )?(?:really |actually )?(?:just|only) (?:the )?{COUNT}"
+    r" (?:supply )?trunks?(?: after all)?"
+    r"|(?:the )?(?:supply )?trunks? (?:runs?|leaves?|goes|go|comes? out)(?: out| off| to| at)?"
+    r" (?:both|each|either)(?: of the)? (?:ways?|ends?|sides?|directions?)"
+)
+_BRANCHES: Final = re.compile(
+    rf"(?:there'?s |there are |it'?s |we have )*{COUNT}"
+    r" (?:branch(?:es)?|run ?outs?|branch runs)\b.*"
+)
+_COUNTED_ELSEWHERE: Final = ("trunk_count", "branches", "branch_count", "registers")
 _FITTINGS: Final = re.compile(
     rf"(?:there'?s |there are |it has |has |with )?(?:{COUNT}|an?|some) (?:[a-z]+ )?"
     r"(?:elbows?|90s|nineties|turns|boots?|takeoffs?)\b.*"
@@ -91,6 +116,40 @@ _YEAR: Final = re.compile(
     r"|(?:it was )?built (?:in )?)(?:about |around )?(?:18|19|20)\d\d"
 )
 _ONE_ZONE: Final = re.compile(r"(?:just |only )?one (?:thermostat|zone|stat)\b.*|no zones?\b.*")
+_OF_AIR: Final = ("cool_cfm", "low_cfm", "heat_pump_cfm", "strip_cfm", "blower_kind")
+_EQUIPMENT: Final = (
+    r"(?:(?:the )?(?:unit|system|equipment|heat ?pump|a/?c|furnace|condenser)(?:'s| is)|it'?s|its"
+    r"|it is|make (?:it|that))"
+)
+_SORRY: Final = (
+    r"(?:actually|really|sorry|my mistake|my bad|after all|i mean|(?:i|we) (?:told you|said) .*"
+    r"|not .*)"
+)
+_TONS: Final = re.compile(
+    rf"(?P<lead>(?:{_EQUIPMENT}|actually|really|sorry|an?)[, ]+)*"
+    r"(?:[1-5](?:\.[05])?|(?:one|two|three|four|five)(?: and a half)?)[ -]?tons?"
+    rf"(?P<end>[, ]+{_SORRY})*[.! ]*"
+)
+_STAGES: Final = re.compile(
+    rf"(?P<lead>(?:{_EQUIPMENT}|actually|really|sorry|an?)[, ]+)*"
+    r"(?:two|2|single|one|variable)[- ](?:stages?|speed)"
+    rf"(?P<end>[, ]+{_SORRY})*[.! ]*"
+)
+
+
+def corrected_equipment(clause: str) -> str:
+    """The key of the question of tons or stages that a clause puts right; else empty.
+
+    >>> corrected_equipment("it's actually 3.5 tons"), corrected_equipment("3 tons")
+    ('new_tons', '')
+    """
+    for key, pattern in (("new_tons", _TONS), ("new_stages", _STAGES)):
+        said = pattern.fullmatch(clause)
+        if said is not None and (said["lead"] or said["end"]):
+            return key
+    return ""
+
+
 _RUNS: Final = ("run_supply", "fittings")
 
 
@@ -109,6 +168,12 @@ def whose(question: Question, clause: str) -> str:
         return "run_return"
     if question.key != "trunk_count" and _TRUNKS_COUNTED.fullmatch(clause):
         return "trunk_count"
+    if question.key != "trunk_count" and _TRUNKS_AFTER_ALL.fullmatch(clause):
+        return "trunk_count"
+    if question.key not in _COUNTED_ELSEWHERE and _BRANCHES.fullmatch(clause):
+        return "branches"
+    if question.key in _OF_AIR and (own := corrected_equipment(clause)):
+        return own
     if question.key in ("run_supply", "run_return") and _FITTINGS.fullmatch(clause):
         return "fittings"
     if _YEAR.fullmatch(clause):

@@ -5,7 +5,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Final
 
-from intake.interview.called import begins_with_name, without_lead
+from intake.interview.called import begins_with_name, holding_old, without_lead
 from intake.interview.clause_words import (
     bare_clause,
     name_alone,
@@ -36,6 +36,9 @@ _VALUE_NEXT: Final = re.compile(
 """What gives the value of what the piece before it names."""
 _ONE_OF_SEVERAL: Final = re.compile(
     r"(?:second|other|first|third|left|right|smaller|bigger|back|front) (?=[a-z])"
+)
+_FURTHER_DROP: Final = re.compile(
+    r"\b(?:another|an?other|one more|a second|second|2nd) (?:return )?drop\b"
 )
 _PASTED: Final = ("blower_table", "cooling_rows")
 
@@ -125,7 +128,9 @@ def _named(
     said = bare_clause(normalise(piece))
     if of_no_question(question, said):
         return True, None
-    alias = whose(question, said)
+    if _FURTHER_DROP.search(said) and question.section != "return.drops":
+        return True, question_of("drop_size")
+    alias = whose(question, said) or whose(question, normalise(piece))
     named: Question | None
     if alias:
         named = question_of(alias)
@@ -142,6 +147,8 @@ def _named(
     if passing is not None and not (passing.bundle and passing.bundle == question.bundle):
         named = passing
     named = named or _comes_next(talk, question, piece)
+    if named is None or named is not question:
+        named = holding_old(talk, normalise(piece), named)
     if named is None or named not in (*bank_of(talk.state.voice), question):
         return False, None
     return named.key != question.key, named
@@ -153,6 +160,8 @@ def _answered(talk: Talk, question: Question, part: _Part, own: str) -> Clause |
     if named is None:
         return Clause(None, Accepted({}), words)
     text = bare_clause(normalise(words))
+    if named.key == "drop_size" and _FURTHER_DROP.search(text):
+        return Clause(named, None, words)
     if _ONE_OF_SEVERAL.match(text) or _ONE_OF_SEVERAL.match(without_lead(words)):
         return Clause(named, None, words)
     absent = denied(talk, question, text)
@@ -225,6 +234,7 @@ _BY_THE_WAY: Final = re.compile(
 _NEXT: Final[Mapping[str, tuple[str, ...]]] = {
     "old_runs": ("tools", "weather"),
     "tools": ("weather",),
+    "zoned": ("year_built",),
 }
 """Questions that people answer ahead, whose answers need no name."""
 
@@ -235,6 +245,8 @@ def _comes_next(talk: Talk, question: Question, piece: str) -> Question | None:
         coming = question_of(key)
         if coming is None:
             continue
+        if key == "year_built" and not _A_YEAR.fullmatch(piece.strip(" .!")):
+            continue
         if key == "weather" and warm_enough(piece) is None and not _of_weather(piece):
             continue
         names_it = coming.field == "tools" and any(tool.search(piece) for _, tool in TOOLS)
@@ -244,6 +256,8 @@ def _comes_next(talk: Talk, question: Question, piece: str) -> Question | None:
             return coming
     return None
 
+
+_A_YEAR: Final = re.compile(r"(?:about |around )?(?:18|19|20)\d\d")
 
 _WEATHER: Final = re.compile(
     r"\b(?:out(?:side|doors)?|weather|cold|cool|warm|hot|rain\w*|snow\w*|sunny|freezing|chilly"
@@ -261,4 +275,13 @@ def _pieces(line: str) -> list[tuple[str, str]]:
     parts = _MARKS.split(line)
     marks = ["", *(f"{mark} " if mark in ",;." else f" {mark} " for mark in parts[1::2])]
     pieces = (part.strip() for part in parts[::2])
-    return [(mark, piece) for mark, piece in zip(marks, pieces, strict=True) if piece]
+    found: list[tuple[str, str]] = []
+    for mark, piece in zip(marks, pieces, strict=True):
+        if found and _NOT_THAT.fullmatch(piece):
+            found[-1] = (found[-1][0], f"{found[-1][1]}{mark}{piece}")  # "12 branches, not 10"
+        elif piece:
+            found.append((mark, piece))
+    return found
+
+
+_NOT_THAT: Final = re.compile(r"not (?:\d[\d.x]*|\.\d+|one|two|three|four|five)(?: \w+)?[.! ]*")

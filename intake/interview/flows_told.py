@@ -4,7 +4,32 @@ import itertools
 import re
 from typing import Final
 
-__all__ = ["flows_told"]
+from intake.reading.clean import normalise
+
+__all__ = ["as_rated", "flows_told"]
+
+_PER: Final = re.compile(
+    r"(?P<lead>(?:about |around |like |call it |figure )*)"
+    r"(?P<rate>[2-5]\d\d|(?:three|four) (?:hundred(?: (?:and )?fifty)?|fifty))(?: ?cfm)?"
+    r" per(?: tons?)?[.! ]*"
+)
+_SPOKEN: Final = {"three": 300, "four": 400}
+
+
+def as_rated(field: str, text: str) -> str:
+    """An airflow told by the ton with the ton left out, or in words: "four hundred per".
+
+    >>> as_rated("airflow", "four hundred per"), as_rated("airflow", "1200")
+    ('400 per ton', '1200')
+    """
+    match = _PER.fullmatch(normalise(text)) if field == "airflow" else None
+    if match is None:
+        return text
+    rate = match["rate"]
+    if not rate.isdigit():
+        rate = str(_SPOKEN[rate.split()[0]] + (50 if "fifty" in rate else 0))
+    return f"{match['lead']}{rate} per ton"
+
 
 _NUMBER: Final = r"(?:\d,\d{3}|\d{3,4})(?![\d.]|,\d{3}| ?(?:btu|k\b|sq|ft|x|by|%))"
 _LABELS: Final = (
