@@ -94,7 +94,10 @@ _HEATS_ALIKE: Final = re.compile(
 )
 """The heat pump heats with the air that it cools with."""
 
-_FLOW_THEN: Final = re.compile(r"\b(?P<cfm>\d{3,4}|\d,\d{3}) ?cfm\b")
+_FLOW_THEN: Final = re.compile(
+    r"\b(?P<cfm>\d{3,4}|\d,\d{3}) ?(?:cfm\b|(?:by|on|from|off|with) (?:the |my |a )?(?:flow ?)?"
+    r"(?:plate|grid|hood)\b)"
+)
 """The airflow at which pressures were read."""
 
 _Rows = tuple[tuple[str, re.Pattern[str]], ...]

@@ -93,6 +93,7 @@ _OF_RETURN: Final = re.compile(
 )
 _TRUNKS_COUNTED: Final = re.compile(
     rf"(?:it'?s |its |there'?s |there are |there is |we have )?{COUNT} (?:supply )?trunks?"
+    r"(?: (?:leave|leaving|come off|coming off|off) (?:the |of the )?plenum)?"
     rf"(?:,? not {COUNT})?"
 )
 _TRUNKS_AFTER_ALL: Final = re.compile(
@@ -116,6 +117,20 @@ _YEAR: Final = re.compile(
     r"|(?:it was )?built (?:in )?)(?:about |around )?(?:18|19|20)\d\d"
 )
 _ONE_ZONE: Final = re.compile(r"(?:just |only )?one (?:thermostat|zone|stat)\b.*|no zones?\b.*")
+_ELEVATION: Final = re.compile(
+    r"(?:(?:the )?(?:house|place|site|job)(?:'s| is) |we'?re |it'?s )?(?:up )?(?:at )?[\d,]{2,6} ?"
+    r"(?:ft|feet|foot) (?:of )?(?:elevation|above sea level|up|altitude)"
+    r"|(?:the )?(?:house|place|site)(?:'s| is) (?:up )?at [\d,]{2,6} ?(?:ft|feet|foot)"
+    r"|(?:elevation|altitude)(?:'s| is)? [\d,]{1,6} ?(?:ft|feet|foot)?"
+)
+_FARTHEST: Final = re.compile(
+    r"(?:the )?(?:longest|farthest|furthest) (?:(?:supply|return)(?: run)?|run)(?:'s| is| was)?"
+    r"(?: about| around)? \d{1,3} ?(?:ft|feet|foot|')?(?:,? not \d{1,3})?"
+)
+_HEATS_ALIKE: Final = re.compile(
+    r"heat(?:ing)?(?:'s| is| needs| wants)? (?:the )?same (?:as|like) (?:in )?(?:full |high )*"
+    r"cool\w*"
+)
 _OF_AIR: Final = ("cool_cfm", "low_cfm", "heat_pump_cfm", "strip_cfm", "blower_kind")
 _EQUIPMENT: Final = (
     r"(?:(?:the )?(?:unit|system|equipment|heat ?pump|a/?c|furnace|condenser)(?:'s| is)|it'?s|its"
@@ -172,6 +187,12 @@ def whose(question: Question, clause: str) -> str:
         return "trunk_count"
     if question.key not in _COUNTED_ELSEWHERE and _BRANCHES.fullmatch(clause):
         return "branches"
+    if question.field != "elevation" and _ELEVATION.fullmatch(clause):
+        return "elevation"
+    if question.section != "path" and _FARTHEST.fullmatch(clause):
+        return "run_return" if "return" in clause else "run_supply"
+    if question.key in _OF_AIR and _HEATS_ALIKE.fullmatch(clause):
+        return "heat_pump_cfm" if question.key != "heat_pump_cfm" else ""
     if question.key in _OF_AIR and (own := corrected_equipment(clause)):
         return own
     if question.key in ("run_supply", "run_return") and _FITTINGS.fullmatch(clause):

@@ -78,6 +78,8 @@ def clauses(talk: Talk, question: Question, line: str) -> tuple[str, list[Clause
     if question.field in _PASTED or question.field == "text":
         return None
     own, parts = _parts(talk, question, line)
+    if parts and not own.strip():
+        own = _taken_from_the_end(talk, question, parts)
     if not parts or not own.strip():
         return None
     rest = without_its_end(own)
@@ -121,6 +123,27 @@ def _parts(talk: Talk, question: Question, line: str) -> tuple[str, list[_Part]]
     return own, parts
 
 
+def _taken_from_the_end(talk: Talk, question: Question, parts: list[_Part]) -> str:
+    """The open question's answer at the end of another one's words: "drop's lined. 1970"."""
+    last = parts[-1]
+    pieces = _pieces(last.text)
+    if len(pieces) < 2 or last.question is None:
+        return ""
+    tail = pieces[-1][1]
+    counted = question.key == "trunk_size" and last.question.key == "trunk_count"
+    if not (counted or question.field in _FIGURES or question.key == "branches"):
+        return ""
+    if not re.search(r"\d", tail) or question.field == last.question.field:
+        return ""
+    if not isinstance(listen(question, tail, talk.state.job), Accepted):
+        return ""
+    last.text = "".join(mark + piece for mark, piece in pieces[:-1])
+    return tail
+
+
+_FIGURES: Final = ("year", "elevation")
+
+
 def _named(
     talk: Talk, question: Question, piece: str, *, valued: bool
 ) -> tuple[bool, Question | None]:
@@ -138,13 +161,15 @@ def _named(
         bare = _ONE_OF_SEVERAL.sub("", without_lead(piece))
         named = named_first(talk, said) or named_first(talk, bare) or begins_with_name(talk, bare)
     elif predicate(said) or same_size(said):
-        named = named_first(talk, said)
+        named = denied(talk, question, said) or named_first(talk, said)
     else:
         named = denied(talk, question, said)
     if named is not None and by_its_own_name(question, named, piece):
         named = None
     passing = in_passing(talk, question, piece) if named is None else None
-    if passing is not None and not (passing.bundle and passing.bundle == question.bundle):
+    if passing is not None and (
+        passing.key == "conditions" or not (passing.bundle and passing.bundle == question.bundle)
+    ):
         named = passing
     named = named or _comes_next(talk, question, piece)
     if named is None or named is not question:
@@ -168,7 +193,13 @@ def _answered(talk: Talk, question: Question, part: _Part, own: str) -> Clause |
     if absent is not None:
         return Clause(absent, Nothing(), words)
     text = own if same_size(text) else text
-    known = talk.state.answer_to(named.key) is not None
+    flow = _as_in_cooling(talk, named)
+    if flow is not None and re.search(r"\bsame (?:as|like)\b", text):
+        return Clause(named, flow, words)
+    earlier = talk.state.answer_to(named.key)
+    known = earlier is not None
+    if named.key == "tools" and earlier is not None and "after all" in text:
+        text = words = f"{earlier.text}, {text}"
     for home in _homes(talk, named, text):
         aside = _BY_THE_WAY.sub(" ", words).strip()
         for said in dict.fromkeys((text, words, aside, _without_topic(home, text))):
@@ -176,6 +207,12 @@ def _answered(talk: Talk, question: Question, part: _Part, own: str) -> Clause |
             if isinstance(heard, Accepted) or (isinstance(heard, Nothing) and home.none):
                 return Clause(home, heard, said, corrects=known)
     return _better(talk, named, words)
+
+
+def _as_in_cooling(talk: Talk, home: Question) -> Accepted | None:
+    """The airflow in full cooling as that of the heat pump's heating."""
+    flow = talk.state.job.number("target.cooling_high_cfm")
+    return Accepted({"cfm": flow}) if home.key == "heat_pump_cfm" and flow else None
 
 
 def _better(talk: Talk, named: Question, text: str) -> Clause | None:
@@ -235,6 +272,7 @@ _NEXT: Final[Mapping[str, tuple[str, ...]]] = {
     "old_runs": ("tools", "weather"),
     "tools": ("weather",),
     "zoned": ("year_built",),
+    "reading_mode": ("reading_airflow",),
 }
 """Questions that people answer ahead, whose answers need no name."""
 
@@ -244,6 +282,8 @@ def _comes_next(talk: Talk, question: Question, piece: str) -> Question | None:
     for key in _NEXT.get(question.key, ()):
         coming = question_of(key)
         if coming is None:
+            continue
+        if key == "reading_airflow" and not _ALL_CFM.fullmatch(piece.strip(" .!")):
             continue
         if key == "year_built" and not _A_YEAR.fullmatch(piece.strip(" .!")):
             continue
@@ -257,6 +297,7 @@ def _comes_next(talk: Talk, question: Question, piece: str) -> Question | None:
     return None
 
 
+_ALL_CFM: Final = re.compile(r"(?:about |around |at )?\d,?\d{2,3} ?cfm", re.IGNORECASE)
 _A_YEAR: Final = re.compile(r"(?:about |around )?(?:18|19|20)\d\d")
 
 _WEATHER: Final = re.compile(

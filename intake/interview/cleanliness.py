@@ -13,7 +13,7 @@ from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value
 __all__ = ["read_conditions", "told_states"]
 
 _CLAUSES: Final = re.compile(
-    r"[,;.]|(?=\b(?:everything else|the rest)\b)|\bbut\b|\band\b"
+    r"[,;.]|(?=\b(?:everything else|the rest|rest is)\b)|\bbut\b|\band\b"
     r"|\bthough\b|\bwhile\b|&|\bn\b"
 )
 _EXCEPT: Final = re.compile(
@@ -23,7 +23,7 @@ _EXCEPT: Final = re.compile(
     r"(?=(?:the |its )?(?:coil|wheel|blower|filter)[.! ]*$))\b"
 )
 _ALL: Final = re.compile(
-    r"\b(?:all|everything|every thing|both|the rest|others|everything else)\b|^(?:it'?s )?\w+$"
+    r"\b(?:all|everything|every thing|both|the rest|rest|others|everything else)\b|^(?:it'?s )?\w+$"
 )
 _HALF: Final = re.compile(
     r"\b(?:half|partly|partially|part|mostly|nearly|almost) (?=plug|clog|block)"

@@ -47,6 +47,9 @@ _TOKEN: Final = re.compile(
     rf"(?P<number>\b{_NUMBER})|"
     + "|".join(rf"(?P<{stage}>\b(?:{words})\b)" for stage, words in _LABELS)
 )
+_STAGED: Final = re.compile(
+    rf"\b{_NUMBER} (?:on |in |at )?(?:high|full)\b[, ]+(?:and )?{_NUMBER} (?:on |in |at )?low\b"
+)
 _PLAUSIBLE_CFM: Final = (250.0, 2600.0)
 
 
@@ -61,7 +64,7 @@ def flows_told(line: str) -> dict[str, float]:
     >>> flows_told("1200 cfm both modes")
     {'high': 1200.0, 'heating': 1200.0}
     """
-    if "cfm" not in line:
+    if "cfm" not in line and not _STAGED.search(line):
         return {}
     alike = _BOTH.search(line)
     if alike is not None:

@@ -293,6 +293,8 @@ def _accepted(talk: Talk, question: Question, found: Accepted, line: str) -> lis
 
 def _asked_back(talk: Talk, question: Question, found: AskBack, line: str) -> list[Say]:
     readings = found.readings
+    if len(readings) > 1 and all(values == readings[0] for values in readings):
+        return _accepted(talk, question, Accepted(dict(readings[0])), line)
     if talk.state.misread >= MISREADS_BEFORE_SKIP - 1:
         return misread(talk, question, found.why, line)
     talk.happened(

@@ -64,7 +64,7 @@ Heard = Reading | Nothing | Same
 _NONE: Final = re.compile(
     r"(?:there (?:is|are) )?(?:no|none|nope|nah|nothing|zero|0|not any|isn'?t (?:one|any)"
     r"|aren'?t any"
-    r"|there (?:isn'?t|aren'?t)(?: one| any)?|(?:(?:no|nope|nah),? )?(?:it )?doesn'?t|it does not"
+    r"|there (?:isn'?t|aren'?t)(?: one| any)?|(?:(?:no|nope|nah),? )?(?:it )?(?:doesn'?t|does not)"
     r"|none at all"
     r"|(?:it )?only heats|heat(?:ing)? only|single|one stage|single[- ]stage|one size"
     r"|(?:stays the |all the )?same(?: size)?(?: all the way)?"

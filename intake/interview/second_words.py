@@ -19,7 +19,11 @@ _FIRM: Final = (
     r"(?:no,? wait|wait,? no|wait|hold on|hang on|correction|scratch that|strike that|make that"
     r"|i mean|i meant|sorry|my mistake|oops)"
 )
-_MARK: Final = rf"(?:(?:no|{_FIRM})\b[,.: ]*)+(?:(?:it'?s|that'?s|it is|they'?re|the)\b ?)*"
+_MARK: Final = (
+    rf"(?:(?:{_FIRM}\b|no(?=[,.: ]+{_FIRM}\b))[,.: ]*|no(?:[,.:]+ *| (?=(?:it|that|they|the)\b)))+"
+    r"(?:(?:it'?s|that'?s|it is|they'?re|the)\b ?)*"
+)
+"""A bare "no" takes nothing back: of "lined, no wrap" the lining stays."""
 _TWO_HALVES: Final = re.compile(
     rf"(?P<first>.+?)(?:[,.;:]+ *|[, ]+(?={_FIRM})){_MARK}(?P<second>\S.*)"
 )
