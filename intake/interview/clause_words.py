@@ -97,6 +97,8 @@ _TRUNKS_COUNTED: Final = re.compile(
     rf"(?:,? not {COUNT})?"
 )
 _TRUNKS_AFTER_ALL: Final = re.compile(
+    r"(?:(?:there'?s |it'?s )?(?:one|a) trunk (?:goes |runs )?(?:to |on |at )?(?:each|either)"
+    r" (?:way|side|end|direction))|"
     rf"(?:i|we) (?:said|told you|put|typed) {COUNT} (?:supply )?trunks?"
     rf"|(?:it'?s |its |there'?s |there is )?(?:really |actually )?(?:just|only) (?:the )?{COUNT}"
     r" (?:supply )?trunks?(?: after all)?"

@@ -47,7 +47,8 @@ _PRESSURE_TWICE: Final = re.compile(
 )
 _TOOL_GONE: Final = re.compile(
     r"[,.; ]+(?:and |but |oh |no |wait )*(?:scratch|forget|strike|drop|minus|skip|not)"
-    r" (?:the |that |my )(?P<tool>gau?ge|manometer|tape|probes?|thermometers?|plate|hood)[.! ]*$"
+    r" (?:the |that |my )(?P<tool>gau?ge|manometer|tape|probes?|thermometers?|plate"
+    r"|hood)(?: too)?[.! ]*$"
 )
 _FITTING_TWICE: Final = re.compile(
     r"(?P<list>.+?)[,;.]? +(?:no,? )?(?:make (?:it|that|them)|i mean|sorry|wait)[,: ]+"

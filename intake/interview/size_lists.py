@@ -25,6 +25,13 @@ _STRUCK: Final = re.compile(
     r"|leaving out|ignore)"
     rf" (?:the |that |a |an )?(?:[a-z]+ )?(?P<size>{_SIZE})(?P<rest>[^\d]*)$"
 )
+_DEAD: Final = re.compile(
+    r"[,; ]+(?:and |but |plus )*(?:one|two|three|four|\d|some|a few)"
+    r" (?:others?|(?:others? |more )?(?:returns?|openings?|grill?e?s?))(?: that)?"
+    r" (?:are|is|was|were) (?:all )?(?:blocked|shut|dead|closed|covered|painted shut|sealed|capped"
+    r"|abandoned)[^\d]*$"
+)
+"""Openings without a size that let no air through."""
 _SAME_AGAIN: Final = re.compile(
     rf"(?:an? |one )?(?P<size>{_SIZE})(?P<where>[^\d,;]*)[,;] ?(?:and )?(?:the )?same"
     r"(?: (?:size|thing|one))? (?:down(?:stairs)?|up(?:stairs)?|in|at|on)\b[^\d]*"
@@ -51,6 +58,8 @@ def as_listed(question: Question, text: str) -> str:
     struck = _STRUCK.search(line)
     if struck is not None:
         return _without(line[: struck.start()], struck["size"]) or text
+    if _DEAD.search(line):
+        return _DEAD.sub("", line)
     if _PAIR.search(line):
         return _PAIR.sub(r"\g<before>two \g<what>", line)
     if _BOTH.search(line):

@@ -38,7 +38,7 @@ def told_by_question(question: Question, line: str, job: Job) -> Told:
     if question.key == "weather" and degrees_in_doubt(line):
         return AskBack(_WARM_OR_NOT, ({"yes": True}, {"yes": False}), AskKind.TWO_READINGS)
     if question.field == "elevation" and _SOME_HUNDRED.fullmatch(line):
-        return AskBack("How many hundred feet, about?", (), AskKind.MISSING_PART)
+        return AskBack("About how many feet is that?", (), AskKind.MISSING_PART)
     if question.field == "static_pressure" and _NO_ZERO.search(line):
         return Unknown("The gauge can't be trusted.")
     if question.key == "old_runs" and not_tried(line):

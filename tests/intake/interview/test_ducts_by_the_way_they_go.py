@@ -60,6 +60,7 @@ def openings(line, **before):
         ("20x20 and 14x8 slots", [(1, 20, 20), (1, 14, 8)]),
         ("20x20 and a 14x8 without the frame", [(1, 20, 20), (1, 14, 8)]),
         ("20x20 slots", [(1, 20, 20)]),
+        ("20x20 and two returns are blocked", [(1, 20, 20)]),
     ],
 )
 def test_each_opening_of_a_list_counts_once(line, rows):

@@ -88,6 +88,7 @@ def test_the_last_pressure_of_a_side_counts(line, pull, push):
         ("tape and gauge, forget the gauge", False),
         ("tape, gauge, no probes", True),
         ("tape and gauge, scratch the probes", True),
+        ("tape and probes, the gauge is dead, scratch the probes too", False),
     ],
 )
 def test_a_tool_that_is_struck_again(line, gauge):
