@@ -83,6 +83,7 @@ _FROM_A_SOURCE: Final = re.compile(
     r",? *\b(?:by|with|from|off(?: of)?|using|on|per|through) (?:(?:the|my|a|our) )?"
     r"(?:flow ?(?:plate|grid)|plate|grid|(?:flow )?hoods?|pitot|traverse|hot wire|anemometer"
     r"|(?:temp\w* )?rise|(?:old )?(?:blower |fan )?(?:table|book|chart))\b"
+    r"|(?<=\d)(?: ?cfm)? (?:flow ?(?:plate|grid)|plate|(?:flow )?hood|pitot|anemometer)[.! ]*$"
     r"|, ?(?:temp\w* rise|flow plate|hood|blower table|table)[.! ]*$|^figure (?=\d)"
     r"|(?<=\d)(?: ?cfm)? (?:flow ?(?:plate|grid)|plate|(?:flow )?hoods?|pitot|traverse"
     r"|blower table)[.! ]*$"

@@ -93,8 +93,7 @@ _OF_RETURN: Final = re.compile(
 )
 _TRUNKS_COUNTED: Final = re.compile(
     rf"(?:it'?s |its |there'?s |there are |there is |we have )?{COUNT} (?:supply )?trunks?"
-    r"(?: (?:leave|leaving|come off|coming off|off) (?:the |of the )?plenum)?"
-    rf"(?:,? not {COUNT})?"
+    rf"(?:,? not {COUNT})?(?: (?:leave|leaving|come|coming|off|out|go)\b[a-z ]*)?"
 )
 _TRUNKS_AFTER_ALL: Final = re.compile(
     r"(?:(?:there'?s |it'?s )?(?:one|a) trunk (?:goes |runs )?(?:to |on |at )?(?:each|either)"
@@ -110,6 +109,51 @@ _BRANCHES: Final = re.compile(
     r" (?:branch(?:es)?|run ?outs?|branch runs)\b.*"
 )
 _COUNTED_ELSEWHERE: Final = ("trunk_count", "branches", "branch_count", "registers")
+_OF_UNIT: Final = (
+    r"(?:(?:it'?s|its|it is|that'?s|(?:and |the )*(?:(?:new )?(?:unit|equipment|system|heat ?pump)"
+    r"(?:'s| is)?)|really|actually|an?|by the way) )*"
+)
+_NEW_UNIT: Final = (
+    (
+        "new_tons",
+        re.compile(
+            rf"{_OF_UNIT}(?:[1-5](?:\.5)?|(?:one|two|three|four|five)(?: and a half)?)[ -]?tons?"
+            r"(?:,? (?:not|instead of) [\d.a-z]+(?: tons?)?)?(?:,? (?:my (?:mistake|bad)"
+            r"|actually|really))?"
+        ),
+    ),
+    (
+        "new_stages",
+        re.compile(
+            rf"{_OF_UNIT}(?:two|single|one|2|1)[- ]stage(?: heat ?pump| unit| cooling)?"
+            r"(?:,? (?:not|i (?:told you|said)) [a-z- ]+)?"
+        ),
+    ),
+    (
+        "strip_cfm",
+        re.compile(
+            r"(?:there'?s |it has |with )?(?:an? )?\d{1,2} ?kw (?:of )?(?:heat )?(?:strips?|kit)"
+            r"(?: after all)?.*"
+        ),
+    ),
+)
+"""What is put right of the new equipment beside another answer: "it's actually 3.5 tons"."""
+_ONE_PRESSURE: Final = re.compile(
+    r"(?:the )?(?:return|supply)(?: static| side| pressure)? (?:was|is|reads?|should (?:be|read))"
+    r" (?:actually |really )?0?\.\d+(?:,? (?:not|instead of) 0?\.\d+)?"
+)
+_DEAD_MOTOR: Final = re.compile(
+    r"(?:old )?(?:blower |fan )?motor(?:'s| is| was| got) (?:\w+ )?(?:burn|dead|shot|fried|seiz|bad"
+    r"|gone|out|toast|locked|stuck|smoked)"
+)
+_BARE_FLOW: Final = re.compile(r"(?:at |about |around )?\d{3,4} ?cfm[.! ]*")
+_PRESSURES: Final = ("static_total", "static_split")
+_BRANCHES_COUNTED: Final = re.compile(
+    rf"(?:it'?s |its |there'?s |there are |we have )?(?:{COUNT}"
+    rf"|\d{{1,2}}) (?:[a-z]+ )?(?:branch(?:es)?"
+    r"|run ?outs?|take ?offs?)\b.*\b(?:inch|in|round|\d)\b"
+)
+_TRUNK_OR_DROP: Final = ("supply.trunks", "return.drops", "return.trunks")
 _FITTINGS: Final = re.compile(
     rf"(?:there'?s |there are |it has |has |with )?(?:{COUNT}|an?|some) (?:[a-z]+ )?"
     r"(?:elbows?|90s|nineties|turns|boots?|takeoffs?)\b.*"
@@ -183,6 +227,18 @@ def whose(question: Question, clause: str) -> str:
         return question.key
     if question.key in _RUNS and _OF_RETURN.fullmatch(clause):
         return "run_return"
+    if not question.key.startswith(("old_", "new_")):
+        for key, pattern in _NEW_UNIT:
+            if key != question.key and pattern.fullmatch(clause):
+                return key
+    if question.key == "old_runs" and _DEAD_MOTOR.match(clause):
+        return question.key
+    if question.key == "reading_mode" and _BARE_FLOW.fullmatch(clause):
+        return "reading_airflow"
+    if question.key not in _PRESSURES and _ONE_PRESSURE.fullmatch(clause):
+        return "static_total"
+    if question.section in _TRUNK_OR_DROP and _BRANCHES_COUNTED.match(clause):
+        return "branches"
     if question.key != "trunk_count" and _TRUNKS_COUNTED.fullmatch(clause):
         return "trunk_count"
     if question.key != "trunk_count" and _TRUNKS_AFTER_ALL.fullmatch(clause):

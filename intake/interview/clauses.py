@@ -22,6 +22,7 @@ from intake.interview.own_words import TOOLS
 from intake.interview.planner import bank_of, question_of
 from intake.interview.question import Question
 from intake.interview.safety_look import clear
+from intake.interview.sided import holder_of_old, of_one_side
 from intake.interview.talk import Talk
 from intake.interview.weather_told import warm_enough
 from intake.reading.clean import normalise
@@ -77,6 +78,9 @@ def clauses(talk: Talk, question: Question, line: str) -> tuple[str, list[Clause
     """
     if question.field in _PASTED or question.field == "text":
         return None
+    second = _second_drop(talk, question, line)
+    if second is not None:
+        return second
     own, parts = _parts(talk, question, line)
     if parts and not own.strip():
         own = _taken_from_the_end(talk, question, parts)
@@ -95,6 +99,24 @@ def clauses(talk: Talk, question: Question, line: str) -> tuple[str, list[Clause
     if not answers and not safe and elsewhere(talk, question, rest) is None:
         return None
     return normalise(rest), found
+
+
+_SECOND_DROP: Final = re.compile(
+    r"(?P<own>[^\d]*?)[,;.]+ *(?P<rest>(?:but |and |oh |also |i )*(?:forgot |missed |remembered )?"
+    r"[^,;.]*\b(?:another|a second|second|2nd|one more) (?:return )?drop\b.*)"
+)
+
+
+def _second_drop(talk: Talk, question: Question, line: str) -> tuple[str, list[Clause]] | None:
+    """A further drop, told behind the answer: "none, but there's another drop, 12 round"."""
+    match = _SECOND_DROP.fullmatch(normalise(line))
+    drop = question_of("drop_size")
+    if match is None or drop is None or talk.state.answer_to(drop.key) is None:
+        return None
+    heard = listen(question, match["own"], talk.state.job)
+    if question is drop or not isinstance(heard, Accepted | Nothing):
+        return None
+    return match["own"], [Clause(drop, None, match["rest"])]
 
 
 def _parts(talk: Talk, question: Question, line: str) -> tuple[str, list[_Part]]:
@@ -189,6 +211,13 @@ def _answered(talk: Talk, question: Question, part: _Part, own: str) -> Clause |
         return Clause(named, None, words)
     if _ONE_OF_SEVERAL.match(text) or _ONE_OF_SEVERAL.match(without_lead(words)):
         return Clause(named, None, words)
+    earlier = talk.state.answer_to("static_total")
+    if named.key == "static_total" and earlier is not None:
+        figures = _PRESSURE.findall(words)
+        whole = of_one_side(earlier.text, words, figures[0]) if figures else None
+        heard_whole = listen(named, whole, talk.state.job) if whole else None
+        if whole and isinstance(heard_whole, Accepted):
+            return Clause(named, heard_whole, whole, corrects=True)
     absent = denied(talk, question, text)
     if absent is not None:
         return Clause(absent, Nothing(), words)
@@ -196,10 +225,14 @@ def _answered(talk: Talk, question: Question, part: _Part, own: str) -> Clause |
     flow = _as_in_cooling(talk, named)
     if flow is not None and re.search(r"\bsame (?:as|like)\b", text):
         return Clause(named, flow, words)
-    earlier = talk.state.answer_to(named.key)
-    known = earlier is not None
-    if named.key == "tools" and earlier is not None and "after all" in text:
-        text = words = f"{earlier.text}, {text}"
+    holder = holder_of_old(talk, named, words)
+    if holder is None:
+        return Clause(None, Accepted({}), words)
+    named = holder
+    stated = talk.state.answer_to(named.key)
+    known = stated is not None
+    if named.key == "tools" and stated is not None and "after all" in text:
+        text = words = f"{stated.text}, {text}"
     for home in _homes(talk, named, text):
         aside = _BY_THE_WAY.sub(" ", words).strip()
         for said in dict.fromkeys((text, words, aside, _without_topic(home, text))):
@@ -268,6 +301,7 @@ _BY_THE_WAY: Final = re.compile(
     r"|it turns out)\b[, ]*"
 )
 
+_PRESSURE: Final = re.compile(r"(?<!\d)0?\.\d+")
 _NEXT: Final[Mapping[str, tuple[str, ...]]] = {
     "old_runs": ("tools", "weather"),
     "tools": ("weather",),

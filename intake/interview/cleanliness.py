@@ -13,7 +13,7 @@ from intake.reading.result import Accepted, AskBack, AskKind, Reading, Value
 __all__ = ["read_conditions", "told_states"]
 
 _CLAUSES: Final = re.compile(
-    r"[,;.]|(?=\b(?:everything else|the rest|rest is)\b)|\bbut\b|\band\b"
+    r"[,;.]|(?=\b(?:everything else|the rest)\b)|(?<!the )(?=\brest (?:is|are)\b)|\bbut\b|\band\b"
     r"|\bthough\b|\bwhile\b|&|\bn\b"
 )
 _EXCEPT: Final = re.compile(

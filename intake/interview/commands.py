@@ -18,6 +18,7 @@ from intake.interview.events import (
 from intake.interview.listening import listen, plain_choices
 from intake.interview.planner import bank_of, question_of
 from intake.interview.question import Question
+from intake.interview.sided import of_one_side
 from intake.interview.taking import take
 from intake.interview.talk import Talk, say
 from intake.interview.told import sentence, told
@@ -336,6 +337,9 @@ def _ask_back(talk: Talk, target: Question, found: AskBack, text: str) -> None:
 def _rewritten(command: Command, earlier: Answered | None, text: str) -> list[str]:
     """The new value as it was typed, and the earlier text with the old value replaced."""
     value = command.value_text or ""
+    one_side = of_one_side(earlier.text, text, value) if earlier is not None else None
+    if one_side is not None:
+        return [one_side]
     found = [value]
     if command.old_text is not None and earlier is not None:
         whole = replaced(earlier.text, command.old_text, value)

@@ -13,7 +13,7 @@ from intake.reading.clean import normalise
 from intake.reading.household import anybody_frail
 from intake.reading.manner import cant_say
 from intake.reading.read import read
-from intake.reading.red_flags import RedFlagKind, RedFlagState, look
+from intake.reading.red_flags import RedFlag, RedFlagKind, RedFlagState, look
 from intake.reading.result import Accepted, AskBack, Unknown
 
 __all__ = [
@@ -56,15 +56,32 @@ def watch(talk: Talk, line: str) -> list[Say] | None:
     flag = look(line)
     if flag is None or flag.state is RedFlagState.NEGATED or _is_answer(talk, line):
         return None
-    if flag.stops:
+    if flag.stops and not _away_from_wires(flag, line):
         talk.happened(FlagRaised(kind=flag.kind.value, state="present", text=line))
         return alarm(talk, flag.kind)
-    if flag.state is RedFlagState.PRESENT:
+    if flag.state is RedFlagState.PRESENT and not flag.stops:
         return None
     talk.happened(FlagRaised(kind=flag.kind.value, state="unclear", text=line))
     return [say(Manner.ALARM, _doubt_words(flag.kind.value))]
 
 
+_NOT_BY_WIRES: Final = whole_words(
+    r"(?:not|isn'?t|aren'?t|nowhere|none(?: of it)?|never|no wires?)(?: (?:anywhere|really|it|even"
+    r"|is|all|that|at))* (?:by|near|close to|around|touching|next to|on)(?: (?:any|the|to|a|of))*"
+    r" (?:wir\w*|electric\w*|panel|outlets?|breakers?|cords?)"
+)
+
+
+def _away_from_wires(flag: RedFlag, line: str) -> bool:
+    """Whether water is told of, and that it is nowhere near wires: a thing to ask about."""
+    if flag.kind is not RedFlagKind.WATER_ELECTRIC:
+        return False
+    text = normalise(line)
+    rest = _NOT_BY_WIRES.sub(" ", text)
+    return rest != text and _LIVE.search(rest) is None
+
+
+_LIVE: Final = whole_words(r"wir\w*|electric\w*|panel|outlets?|breakers?|cords?|spark\w*|shock\w*")
 _HOOD_AWAY: Final = re.compile(r"\bhoods?(?:'s| is| are| got)? (?:left )?back (?:at|in|with)\b")
 """A flow hood that was left behind; no draft hood."""
 
@@ -80,7 +97,37 @@ def _is_answer(talk: Talk, line: str) -> bool:
     text = normalise(line)
     if question.key == "tools":
         return _HOOD_AWAY.search(text) is not None and look(_HOOD_AWAY.sub(" ", text)) is None
+    if question.key == "d_change" and (given := _GIVEN_UP.sub(" ", text)) != text:
+        return look(given) is None
+    if question.field in _COUNTS_OR_SIZES and _only_counts(text):
+        return True
     return question.key == "weather" and warm_enough(text) is not None
+
+
+_GIVEN_UP: Final = re.compile(
+    r"\bdump(?:s|ed|ing)?(?: (?:the|her|his|their|our|my|an?|old|gas|oil|propane|electric))*"
+    r" (?:furnace|tank|boiler|heat ?pump|unit|system|a/?c)\b"
+)
+"""Equipment that is got rid of, not poured out."""
+_COUNTS_OR_SIZES: Final = frozenset(("count", "grille", "duct", "filter"))
+_WARMTH: Final = whole_words(
+    r"degrees?|deg|f|fahrenheit|cold\w*|cool\w*|heat\w*|freez\w*|froze\w*|chill\w*|warm\w*|hot"
+    r"|thermostat|stat|temp\w*|only|down to|now|furnace|a/?c|it'?s|it is|we'?re|baby"
+    r"|house (?:is|at)"
+)
+_BARE_COUNT: Final = re.compile(
+    r"\b([1-9]|[12]\d|3[0-2]) (?:more )?(?=in (?:the|our|this|their|her|his|my|here|there)\b|inside"
+    r"|indoors|upstairs)"
+)
+"""A number before a place: a few vents there. Above 32 it may be warmth."""
+
+
+def _only_counts(text: str) -> bool:
+    """Whether a line counts things by place ("8 upstairs") and has no word of warmth or people."""
+    if _WARMTH.search(text) is not None:
+        return False
+    rest = _BARE_COUNT.sub(" ", text)
+    return rest != text and look(rest) is None
 
 
 def told_only(talk: Talk, line: str) -> list[Say]:

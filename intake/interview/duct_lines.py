@@ -41,6 +41,18 @@ _ANSWERED: Final = re.compile(
     r"\b(lined|wrapped|insulated|flex|liner|bare)\? ?(?:no|nope|nah)\b", re.IGNORECASE
 )
 """A question that the same line answers: "24x8 tin, lined? no"."""
+_SKIN: Final = r"(?:bare(?: metal)?|lined(?: metal)?|wrapped(?: metal)?|flex|duct ?board)"
+_SKIN_AFTER_ALL: Final = re.compile(
+    rf"\b{_SKIN}[,.;… -]+(?:(?:oh|no|nope|wait|sorry|actually|i mean|scratch that|hold on)[,. ]+)+"
+    rf"(?:(?:it'?s|that'?s|they'?re) )?(?:actually )?(?P<skin>{_SKIN})\b(?! inside)",
+    re.IGNORECASE,
+)
+"""A skin that is taken back for another: "20x8 bare, no, lined"."""
+_BARE_OUTSIDE: Final = re.compile(
+    r"\bbare (?:metal )?(?:on the )?outside,? (?:and |but )?(?:it'?s )?lined(?: on the)? inside\b",
+    re.IGNORECASE,
+)
+"""A lined duct whose metal is bare to the tape."""
 _THE_TRUNK: Final = re.compile(r"^(?:the )?trunk\b", re.IGNORECASE)
 _SPOKEN: Final = re.compile(r"\b(twenty|thirty) (for|to) (?=by\b|x\b)", re.IGNORECASE)
 _DIGIT: Final = {"for": "four", "to": "two"}
@@ -59,6 +71,8 @@ def as_meant(question: Question, text: str) -> str:
     if question.key == "return_trunk":
         text = _THE_TRUNK.sub("return trunk", text)
     text = _ANSWERED.sub(r"not \1", text)
+    text = _BARE_OUTSIDE.sub("lined metal, measured outside on the metal", text)
+    text = _SKIN_AFTER_ALL.sub(r"\g<skin>", text)
     return _SPOKEN.sub(lambda said: f"{said[1]} {_DIGIT[said[2].lower()]} ", text)
 
 

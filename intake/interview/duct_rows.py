@@ -49,6 +49,9 @@ def rows_told(question: Question, line: str, job: Job) -> Reading | None:
     """
     if question.key not in _SIZED or opens_correction(line):
         return None
+    single = _one_after_all(question, line, job)
+    if single is not None:
+        return single
     counted = _times_behind(question, line, job)
     if counted is not None:
         return counted
@@ -84,6 +87,28 @@ def _times_behind(question: Question, line: str, job: Job) -> Accepted | None:
             return None
     found = read("duct", f"{count} {size}")
     return bare_metal(found, line) if isinstance(found, Accepted) else None
+
+
+_ONE_AFTER_ALL: Final = re.compile(
+    r"(?P<size>.*?\d.*?)[,;.]? (?:and |but )?(?:i said (?:there (?:are|were) )?"
+    r"(?:two|2|three|3)(?: trunks?)?[,;.]? (?:but |and )?)?(?:it'?s|there'?s|there is|it is"
+    r"|make it)"
+    r"(?: (?:really|actually|only|just))*(?: the)? (?:one|1"
+    r"|a single)(?: trunk)?(?: after all)?[.! ]*"
+)
+
+
+def _one_after_all(question: Question, line: str, job: Job) -> Accepted | None:
+    """One trunk where more had been counted: "20x8 bare and it's just the one trunk"."""
+    known = job.number(f"{question.section}.0.count")
+    match = _ONE_AFTER_ALL.fullmatch(line) if question.key == "trunk_size" else None
+    if match is None or known is None or known < 2:
+        return None
+    found = read("duct", match["size"])
+    if not isinstance(found, Accepted) or "ducts" in found.values:
+        return None
+    found = bare_metal(found, match["size"])
+    return replace(found, values={**found.values, "count": 1})
 
 
 _ONE_OF: Final = re.compile(

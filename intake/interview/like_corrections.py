@@ -3,6 +3,7 @@
 import re
 from typing import Final
 
+from intake.interview.beside import ASIDE
 from intake.interview.commands import fitting
 from intake.interview.listening import listen
 from intake.interview.own_reading import OWN_FIELDS, read_own
@@ -10,7 +11,7 @@ from intake.interview.question import Question
 from intake.interview.talk import Talk
 from intake.reading.clean import normalise
 from intake.reading.restated import looked_again, owns_up
-from intake.reading.result import Accepted, Command, CommandName, Reading
+from intake.reading.result import Accepted, Command, CommandName, Reading, Volunteered
 from intake.reading.yes_no import read_yes_no
 
 __all__ = ["plain_answer"]
@@ -27,6 +28,10 @@ def plain_answer(talk: Talk, question: Question, command: Command, line: str) ->
         return None
     if command.fact_words or command.old_text:
         return None
+    dated = _NO_AND_YEAR.fullmatch(normalise(line)) if question.key == "zoned" else None
+    if dated is not None and not talk.context.known("house.year_built"):
+        built = Volunteered(f"{ASIDE}year_built", {"year": int(dated["year"])}, dated["year"])
+        return Accepted({"yes": False}, others=(built,))
     if question.field == "yes_no" and _OPENS_WITH_NO.match(normalise(line)):
         fits = _TURNED.search(line) or _fits_before(talk, command.value_text)
         return None if fits else read_yes_no(normalise(line), question.words)
@@ -45,6 +50,8 @@ def plain_answer(talk: Talk, question: Question, command: Command, line: str) ->
     return found if isinstance(found, Accepted) else None
 
 
+_NO_AND_YEAR: Final = re.compile(r"(?:no|nope|nah)[.,; ]+(?P<year>19\d\d|20[0-3]\d)[.! ]*")
+"""A no with the year that is asked next ("no. 1981")."""
 _OPENS_WITH_NO: Final = re.compile(r"(?:no|nope|nah|naw|negative)\b")
 
 

@@ -3,6 +3,7 @@
 The line is rewritten into a plain list where its words leave no doubt, and then read as one.
 """
 
+import itertools
 import re
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
@@ -85,7 +86,7 @@ def openings_told(line: str) -> Reading | None:
             )
     plain = _plain(line)
     if plain == line:
-        return _apart(line)
+        return _all_at_one_place(line) or _apart(line)
     hole, frame = _SLOTS.search(plain) is not None, _FRAME.search(plain) is not None
     found = read(
         "grille", _OPENING_WORDS.sub(" ", plain).strip(" ,;") if hole and not frame else plain
@@ -94,6 +95,38 @@ def openings_told(line: str) -> Reading | None:
         return None
     place = "slots" if hole and not frame else found.place
     return replace(found, sure=sureness(line), place=place)
+
+
+_AT_PLACE: Final = re.compile(
+    r"[ ,]*\b(?:(?:in|at|to|of|by) )?(?:the )?(?:slots?|slotted(?: part)?|holes?|openings?"
+    r"|frames?)\b"
+    r"(?: size)?"
+)
+_ONE_WITHIN_IN: Final = 4.0
+"""Inches on each side by which a frame is larger than its slots, at the most."""
+
+
+def _all_at_one_place(line: str) -> Accepted | None:
+    """Several openings with one word of where the tape was: "20x20 and 14x8 slots".
+
+    A size that fits closely in the other may be the same opening's without its frame.
+    """
+    hole, frame = _SLOTS.search(line) is not None, _FRAME.search(line) is not None
+    told = (re.findall(r"\d+(?:\.\d+)?", size) for size in _ANY_SIZE.findall(line))
+    sizes = [[float(side) for side in sides] for sides in told]
+    if hole == frame or len(sizes) < 2 or not _AT_PLACE.search(line):
+        return None
+    for one, two in itertools.pairwise(sizes):
+        sides = [abs(a - b) for a, b in zip(sorted(one), sorted(two), strict=True)]
+        if one != two and max(sides) <= _ONE_WITHIN_IN and min(sides) > 0:
+            return None
+    found = read("grille", _AT_PLACE.sub(" ", line).strip(" ,;."))
+    if not isinstance(found, Accepted) or "grilles" not in found.values:
+        return None
+    return replace(found, sure=sureness(line), place="slots" if hole else "frame")
+
+
+_ANY_SIZE: Final = re.compile(_SIZE)
 
 
 def _plain(line: str) -> str:

@@ -3,9 +3,10 @@
 import re
 from typing import Final
 
+from intake.interview.denials import affirmed
 from intake.interview.own_words import Table, whole_words
 from intake.reading.manner import sureness
-from intake.reading.result import Accepted, Reading, Unknown
+from intake.reading.result import Accepted, AskBack, AskKind, Reading, Unknown
 
 __all__ = ["location", "noise", "ways"]
 
@@ -24,6 +25,8 @@ _EACH: Final = whole_words(
     r"|(?:two|2|opposite) (?:ways|directions|sides)|opposite (?:ways|ends)"
 )
 _ONE_WAY: Final = whole_words(r"one (?:way|direction|side)|single|same (?:way|direction|side)")
+_BOTH_TO_ONE: Final = re.compile(r"\bboth\b.*\b(?:to|toward|towards|out)\b")
+_TOGETHER: Final = whole_words(r"(?:the )?same (?:way|direction|side)|side by side")
 _NEITHER: Final = whole_words(
     r"neither|no (?:big |main |metal )*(?:ducts?|trunks?)|octopus|spider"
     r"|(?:a )?(?:bunch|lot|load)s? of (?:\w+ )?(?:round|small|little|flex\w*|skinny)? ?(?:pipes?"
@@ -45,11 +48,25 @@ def ways(line: str) -> Reading | None:
         for side in _SIDES.finditer(clause)
     }
     each = _EACH.search(line)
+    together = _TOGETHER.search(line)
+    if together and not each and not _DENIES.search(line[: together.start()]):
+        return Accepted({"choice": "one"}, sureness(line))
     if each and not _DENIES.search(line[: each.start()]):
         return Accepted({"choice": "both"}, sureness(line))
-    if len(told) == 1 and _DENIES.search(line) and len(set(_SIDES.findall(line))) > 1:
+    if len(told) == 1 and not each and _BOTH_TO_ONE.search(line):
+        return AskBack(
+            "Is that one way for all of them, or both ways?",
+            ({"choice": "one"}, {"choice": "both"}),
+            AskKind.TWO_READINGS,
+        )
+    if (
+        len(told) == 1
+        and not together
+        and _DENIES.search(line)
+        and len(set(_SIDES.findall(line))) > 1
+    ):
         return Accepted({"choice": "one"}, sureness(line))
-    if len(told) > 1 and not _ONE_WAY.search(line):
+    if len(told) > 1 and not affirmed(_ONE_WAY, line):
         return Accepted({"choice": "both"}, sureness(line))
     return None
 
@@ -123,6 +140,8 @@ _LOUDER: Final = whole_words(
 _WHISPER: Final = whole_words(
     r"whisper\w*|quiet\w*|silent|hardly (?:hear|any)|(?:barely|hardly) (?:hear|know|notice|tell"
     r"|any)|can'?t (?:even )?hear it"
+    r"|(?:gentle|soft|low|slight|faint|light|quiet|little|just a|only a) hum\w*"
+    r"|^(?:a |an )?hum,? (?:no|nothing) more"
     r"|talk normal\w*|normal(?: voice)?|hushed|hear a pin drop"
 )
 _NEEDN_T: Final = re.compile(

@@ -17,6 +17,7 @@ __all__ = ["phone_clauses"]
 
 _MARKS: Final = re.compile(
     r"([,;](?!\d{3}\b)|\.(?!\d)|[!?]|\b(?:and|plus|but)\b(?! a half)| - "
+    r"|(?<=[a-z]) (?=built (?:in |back in |around )?'?\d{2})"
     r"|\bwith (?=an? \d+ ?(?:x|by) ?\d+ ?(?:x|by) ?\d))"
 )
 _FILLER: Final = re.compile(
@@ -46,6 +47,9 @@ def phone_clauses(talk: Talk, question: Question, line: str) -> tuple[str, list[
         named = question_of(key)
         text = _INSTEAD_OF.sub("", text)
         heard = listen(named, text, talk.state.job) if named is not None else None
+        figures = _FROM_SIZE.search(text) if key == "d_filter" else None
+        if named is not None and figures is not None and not isinstance(heard, Accepted):
+            heard = listen(named, figures[0], talk.state.job)
         if named is None or not isinstance(heard, Accepted):
             return None
         known = talk.state.answer_to(named.key) is not None
@@ -61,8 +65,11 @@ def phone_clauses(talk: Talk, question: Question, line: str) -> tuple[str, list[
     return own, found
 
 
+_FROM_SIZE: Final = re.compile(r"\d+ ?(?:x|by) ?\d.*")
 _LONGEST: Final = 400
-_INSTEAD_OF: Final = re.compile(r",? (?:and )?not \d[\d.]*(?: ?(?:x|by|×) ?\d[\d.]*)*(?: ?tons?)?$")
+_INSTEAD_OF: Final = re.compile(
+    r",? (?:and )?not \d[\d.,]*(?: ?(?:x|by|×) ?\d[\d.]*)*(?: ?tons?)?$"
+)
 """The value that was told before, behind the right one: "20x25x1 not 16x25x1"."""
 
 

@@ -57,6 +57,15 @@ _PLUS: Final = re.compile(
     rf"(?P<more>{_N})(?: more)?(?P<where> (?:in|at|for|by|under|over|upstairs|downstairs|more|small"
     r"|little|tiny)\b[^\d,;]*)[.! ]*"
 )
+_BAKERS: Final = re.compile(r"\b(?:a )?baker'?s dozen\b")
+_STOPPED_AT: Final = re.compile(
+    r"\b(?:stopped|quit|gave up|lost) (?:count|counting|the count|track)?\b ?(?:at|after|around)\b"
+)
+_MORE_THAN_THAT: Final = re.compile(rf"\b(?P<more>{_N}) (?:more|others?|extra|besides)\b")
+_ONE_DEAD: Final = re.compile(
+    r"(?P<all>[^,;.]+?),? (?:but|and|though|except) (?:one|1)(?: of (?:them|'?em|those))?"
+    r" (?:\w+ )?(?:doesn'?t|don'?t|does not|isn'?t|never) (?:really )?(?:blow\w*|work\w*)[^\d]*"
+)
 _SO: Final = re.compile(rf"\b(?:so|that'?s|makes|makes it|total|equals)[ :]+(?P<sum>{_N})\b[^\d]*$")
 
 
@@ -73,8 +82,10 @@ def _left_over(total: int, off: int) -> AskBack:
 
 def registers(line: str) -> Reading | str | None:
     """How many vents blow: closed ones and those that suck aside, a sum as it was made."""
-    if "baker's dozen" in line:
-        return line.replace("a baker's dozen", "13").replace("baker's dozen", "13")
+    if _BAKERS.search(line):
+        return _BAKERS.sub("13", line)
+    if _STOPPED_AT.search(line):
+        return AskBack("How many are there in all, at a guess?", (), AskKind.MISSING_PART)
     made = _SO.search(line)
     if made is not None and len(_numbers(line)) > 1:
         return Accepted({"count": _one(made["sum"])}, sureness(line))
@@ -82,6 +93,12 @@ def registers(line: str) -> Reading | str | None:
     if per is not None and len(_numbers(line)) >= 1:
         each, count = per["each"] or per["each2"], per["rooms"] or per["rooms2"]
         total = _one(each) * _one(count)
+        more = _MORE_THAN_THAT.search(line, per.end())
+        if more is not None:
+            whole = total + _one(more["more"])
+            return AskBack(
+                f"Is that {whole} in all?", ({"count": whole}, {"count": total}), AskKind.TWO_VALUES
+            )
         if total <= 40:
             return Accepted({"count": total}, Sure.HEDGED)
     minus = _MINUS.search(line)
@@ -90,6 +107,9 @@ def registers(line: str) -> Reading | str | None:
     dead = _DEAD.search(line)
     if dead is not None and len(told := _numbers(line)) == 2 and told[0] > told[1]:
         return _left_over(int(told[0]), int(told[1]))
+    one_dead = _ONE_DEAD.fullmatch(line)
+    if one_dead is not None and len(told := _numbers(one_dead["all"])) == 1 and told[0] > 1:
+        return _left_over(int(told[0]), 1)
     parts = [] if _OF_THEM.search(line) else _clauses(line)
     blowing = [p for p in parts if _BLOWING.search(p) and not _NOT_BLOWING.search(p)]
     others = [p for p in parts if _NOT_BLOWING.search(p) and _numbers(p)]
@@ -119,8 +139,38 @@ _MANY_ROOMS: Final = re.compile(
 )
 
 
+_OF_ITS_OWN: Final = re.compile(
+    r"\b(?:but|though) (?:that'?s|it'?s|only|just)(?: (?:just|only|because of|from|when))*"
+    r" (?:the |she |he |they |we |i )?(?:oven|stove|range|cook\w*|bak\w*|fireplace|wood ?stove"
+    r"|dryer)\b"
+)
+"""A room that something in it heats."""
+_NO_MORE_THAN: Final = re.compile(rf"(?:oh |well |just )*no more than (?P<n>{_N})\b(?! or)")
+_ONLY_N: Final = re.compile(
+    rf"(?:oh |well |yeah,? )*(?:just|only) (?:the )?(?P<n>{_N})(?: (?:bed)?rooms?)?[,;. ]+"
+    r"(?:nothing|none|no) (?:else|more|others?)(?: rooms?)?[.! ]*"
+)
+_ANOTHER_ONE: Final = re.compile(
+    r"(?:just |only |about |yeah |oh )*(?:one|1)(?: room)? (?:in |for "
+    r"|over )?(?:the )?(?:summer|winter"
+    r"|upstairs|downstairs|up|down),? (?:and |then )?(?:a different one|another(?: one)?"
+    r"|a different room|a second one|some other one)"
+    r"(?: (?:in |for |over )?(?:the )?(?:summer|winter|upstairs|downstairs|up|down))?[.! ]*"
+)
+
+
 def rooms(line: str) -> Reading | None:
     """How many rooms: those that are named, or asked where only a share is told."""
+    if _OF_ITS_OWN.search(line):
+        return AskBack("And apart from that: how many never feel right?", (), AskKind.MISSING_PART)
+    bounded = _NO_MORE_THAN.match(line)
+    if bounded is not None:
+        return Accepted({"count": _one(bounded["n"])}, Sure.HEDGED)
+    only = _ONLY_N.fullmatch(line)
+    if only is not None:
+        return Accepted({"count": _one(only["n"])}, sureness(line))
+    if _ANOTHER_ONE.fullmatch(line):
+        return Accepted({"count": 2}, sureness(line))
     named = rooms_named(line)
     if not named and "both" in line and rooms_named(line.replace("both", " ")):
         return AskBack("How many rooms is that?", (), AskKind.MISSING_PART)
@@ -204,8 +254,26 @@ def _floor(text: str) -> str:
     return found[0] if len(found) == 1 else ""
 
 
+_HUNDREDS: Final = {
+    word: 1000 + 100 * n
+    for n, word in enumerate(
+        (
+            "eleven", "twelve", "thirteen", "fourteen", "fifteen", "sixteen", "seventeen",
+            "eighteen", "nineteen",
+        ),
+        1,
+    )
+}  # fmt: skip
+_OR_HUNDRED: Final = re.compile(
+    rf"\b({'|'.join(_HUNDREDS)}) (?:or|to) ({'|'.join(_HUNDREDS)}) hundred\b"
+)
+"""Two figures of one word: "eighteen or nineteen hundred"."""
+
+
 def area(line: str) -> Reading | str | None:
     """Square feet that this unit serves, of a line that tells of levels or parts too."""
+    if _OR_HUNDRED.search(line):
+        return _OR_HUNDRED.sub(lambda at: f"{_HUNDREDS[at[1]]} to {_HUNDREDS[at[2]]}", line)
     if _TAKEN_OFF.search(_ASIDES.sub(" ", line)):
         return AskBack("How many square feet is it without that?", (), AskKind.MISSING_PART)
     plain = _FEET.sub(r"\1 sq ft", _ASIDES.sub(" ", line)).strip(" ,;")
@@ -272,8 +340,15 @@ _SHORT_YEAR: Final = re.compile(
 )
 
 
+_I_MEAN: Final = re.compile(r"[^\d]*\b(?P<year>1[89]\d\d|20[0-3]\d),? i mean(?:t)?[.! ]*")
+"""A year behind a slip of the tongue; it takes no earlier figure back."""
+
+
 def year(line: str) -> Reading | str | None:
     """The year the house was built, apart from when people came or something was redone."""
+    meant = _I_MEAN.fullmatch(line)
+    if meant is not None:
+        return Accepted({"year": int(meant["year"])}, sureness(line))
     parts = _clauses(line)
     dated = [part for part in parts if re.search(r"\d{2}|(?:ties|teens)\b", part)]
     other = [p for p in dated if _NOT_BUILT.search(p) and not re.search(r"\bbuilt\b", p)]

@@ -92,12 +92,17 @@ _LATER: Final = re.compile(
     r"[^,;.]*\b(?:later(?: on)?|next (?:year|spring|summer|fall|winter)|down the road|eventually"
     r"|some ?day|another time|not yet)\b[^,;.]*"
 )
-_THING: Final = r"(?:furnaces?|a/?c|air con\w*|air ?handlers?|coil|condenser|outdoor unit|cooling)"
+_THING: Final = (
+    r"(?:furnaces?|heaters?|a/?c|air con\w*|air ?handlers?|coil|condenser|outdoor unit|cooling)"
+)
 _KEPT: Final = whole_words(
-    rf"(?:the |her |his |their )?{_THING} (?:stays?(?: put| as is| there| in)?(?! the same)"
+    rf"(?:the |her |his |their )?{_THING} ?(?:stays?(?: put| as is| there| in)?(?! the same)"
+    r"|(?:is|'s) (?:still )?(?:only |just )?(?:a|one|two|three|four|five|six|[1-6]) years? old"
     r"|is (?:still )?(?:fine|ok|okay|good|newer|staying|new|almost new|(?:only |just )?(?:a|one|two"
     r"|three|four|five|[1-5]) years? old)"
     r"|works? (?:fine|good|great)|can stay|'s fine)",
+    rf"{_THING} (?:was|is|got|were)(?: just| only)? (?:replaced|changed|redone|put in|new|done)"
+    r" (?:just )?(?:\w+ (?:years?|months?) ago|last \w+|recently|in 20\d\d)",
     r"(?:keep|keeps|keeping|leave|leaves|leaving|not touching|not replacing|not changing)"
     rf" (?:the |her |his |their )?(?:old |existing |gas )?{_THING}",
 )
@@ -197,9 +202,24 @@ def _smaller() -> AskBack:
     )
 
 
+_ONLY_HEAT: Final = whole_words(
+    r"(?:just|only) (?:the )?(?:heat\w*|furnace)(?: side| part)?|(?:heat\w*|furnace)(?: side"
+    r"| part)?"
+    r" (?:only|alone)"
+)
+_WANTS_COOLING: Final = whole_words(
+    rf"(?:wants?|wanna|add\w*|get|getting|like|put in|install\w*|needs?) (?:\w+ ){{0,3}}{_AC}"
+    rf"|{_AC} too"
+    r"|wants? (?:it|one|that|some)"
+    r"|first|never had"
+)
+
+
 def _comes_first(text: str) -> bool:
     """Whether cooling is new to the house: nobody says that it isn't to come."""
     if not _FIRST.search(text):
+        return False
+    if _ONLY_HEAT.search(text) and not _WANTS_COOLING.search(text):
         return False
     if _without_cooling(text) != text:
         return False
@@ -224,7 +244,17 @@ def _as_pump(found: re.Match[str]) -> str:
     return f"{found[1]}pump" if slips <= 1 else found[0]
 
 
+_UNDECIDED: Final = re.compile(
+    r"\bmaybe\b.*\bmaybe\b|\b(?:either|don'?t know|doesn'?t know|not sure|undecided"
+    r"|(?:hasn'?t|haven'?t) decided|might|could)\b.*\bor\b.*\b(?:furnace|heat ?pump|gas|same"
+    r"|boiler|a/?c|another|again)\b"
+)
+"""Two kinds that are still weighed."""
+
+
 def _with_heat_pump(text: str, grows: bool) -> Reading:
+    if _UNDECIDED.search(text):
+        return _what_becomes()
     swapped = swap_told(text)
     if swapped is Swap.TO_HEAT_PUMP:
         return Accepted({"choice": "furnace_to_heat_pump"})

@@ -4,11 +4,12 @@ import re
 from typing import Final
 
 from intake.interview.own_words import whole_words
-from intake.reading.result import AskBack, AskKind, Reading, Unknown
+from intake.reading.read import read
+from intake.reading.result import Accepted, AskBack, AskKind, Reading, Unknown
 
 __all__ = ["filter_size", "hole", "main_duct", "openings"]
 
-_SIZE: Final = r"\d+(?:\.\d+)? ?(?:x|by|×) ?\d+(?:\.\d+)?(?! ?(?:x|by|×))"
+_SIZE: Final = r"\d+(?:\.\d+)? ?(?:x|by|×) ?\d+(?:\.\d+)?(?! ?(?:x|by|×) ?\d)"
 _SAME_AGAIN: Final = re.compile(
     rf"(?P<size>{_SIZE})(?P<between>[^\d]*?)\b(?P<which>second|third|other|next|2nd|3rd"
     rf"|last)(?: one)?"
@@ -31,10 +32,25 @@ _NONE_SEEN: Final = re.compile(
 )
 
 
+_MEASURED_ONE: Final = re.compile(
+    rf"(?:there'?s |there are |she has |about )*(?P<many>[2-9]|two|three|four|five|six)(?: of"
+    rf" (?:them|'?em))?,? [^\d]*?\b(?:(?:only|just) (?:measured|did|got|reached|checked)"
+    rf"|(?:measured"
+    rf"|did|got|reached|checked) (?:only|just)) (?:the )?(?:one|1)\b[^\d]*?(?P<size>{_SIZE})[^\d]*"
+)
+
+
 def openings(line: str) -> Reading | str | None:
     """Return openings, one the same as the one before it; a louvered door is no size."""
     if _NONE_SEEN.fullmatch(line):
         return Unknown("You can't say.")
+    single = _MEASURED_ONE.fullmatch(line)
+    if single is not None:
+        whole, size = single["many"], single["size"]
+        told = [read("grille", text) for text in (f"{whole} of {size}", size)]
+        readings = tuple(one.values for one in told if isinstance(one, Accepted))
+        why = f"Are all {whole} of them {size}, or is one of them? Else say their sizes."
+        return AskBack(why, readings, AskKind.TWO_READINGS)
     many = _MANY_ALL.fullmatch(line)
     if many is not None:
         return f"{many['many']} of {many['size']} {many['rest']}".strip()
@@ -93,8 +109,19 @@ _NO_FILTER_THERE: Final = re.compile(
 )
 
 
+_PUT_IN: Final = whole_words(
+    r"putt?ing|puts?|using|uses|buy\w*|bought|stuff\w*|cramm?\w*|jamm?\w*|running|runs?|squeez\w*"
+)
+
+
 def filter_size(line: str) -> Reading | str | None:
     """A filter that isn't here but there: only where it is counts."""
+    fits, using, worn = line.partition(" but ")
+    if using and _PUT_IN.search(worn):
+        sizes = [read("filter", part) for part in (fits, worn)]
+        told = tuple(one.values for one in sizes if isinstance(one, Accepted))
+        if len(told) == 2:
+            return AskBack("Which of the two is in it now?", told, AskKind.TWO_READINGS)
     plain = _NO_FILTER_THERE.sub("", line)
     return plain if plain != line else None
 
@@ -113,8 +140,27 @@ _OUT_OF_REACH: Final = re.compile(
 )
 
 
+_THIN: Final = whole_words(r"thin\w*|narrow\w*|skinn\w*|small\w*|at the end|far end|tapers?\w*")
+_FAT: Final = whole_words(
+    r"fat\w*|wid(?:e|er|est)|big\w*|thick\w*|largest|(?:by|at|near) the (?:unit|furnace)"
+)
+
+
+def _fattest(line: str) -> str | None:
+    """The size at the fattest place, of a line that tells the thin one too."""
+    parts = [part for part in re.split(r"[,;]| and | but |\. ", line) if re.search(_SIZE, part)]
+    if len(parts) != 2:
+        return None
+    fat = [part for part in parts if _FAT.search(part) and not _THIN.search(part)]
+    thin = [part for part in parts if _THIN.search(part) and not _FAT.search(part)]
+    size = re.search(_SIZE, fat[0]) if len(fat) == len(thin) == 1 else None
+    return size[0] if size is not None else None
+
+
 def main_duct(line: str) -> Reading | str | None:
-    """The main duct where there is none, or none that can be reached."""
+    """The main duct at its fattest; where there is none, or none that can be reached."""
+    if (fattest := _fattest(line)) is not None:
+        return fattest
     if re.search(rf"{_SIZE}|\d ?(?:in\b|inch|\")|\bround\b.*\d", line):
         return None
     if _NO_MAIN.search(line) or _OUT_OF_REACH.search(line):

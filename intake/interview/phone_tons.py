@@ -71,6 +71,12 @@ _NO_UNIT: Final = re.compile(
     r"|out back)?[.! ]*"
     r"|nothing out(?:side|doors| there| back)(?: at all)?[.! ]*"
 )
+_NO_STICKER: Final = re.compile(
+    r"[^\d]*\b(?:can'?t|cannot|couldn'?t|no way to) (?:get|reach|climb|see|read|go)\b[^\d]*"
+    r"|[^\d]*\b(?:gas|oil|propane) heat only\b[^\d]*|(?:it'?s )?(?:heat(?:ing)?"
+    r"|furnace) only\b[^\d]*"
+)
+"""A unit that nobody can read, or none that cools."""
 _AGE: Final = re.compile(r"\b(?:year|years|yr|yrs)[ -]olds?\b")
 _NO_IDEA: Final = re.compile(
     r"^(?:no (?:idea|clue)|don'?t know|not sure|dunno|can'?t (?:say|tell))\b"
@@ -91,6 +97,8 @@ def phone_tons(line: str) -> Reading | str | None:
     """
     if _NO_UNIT.fullmatch(line):
         return Accepted({"cooling": False}, sureness(line))
+    if _NO_STICKER.fullmatch(line):
+        return Unknown("You can't say.")
     if _NO_IDEA.match(line) and (_AGE.search(line) or not re.search(r"\d", line)):
         return Unknown("You can't say.")
     topic = _TOPIC.fullmatch(line)

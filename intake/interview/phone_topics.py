@@ -26,6 +26,7 @@ _TOPICS: Final[tuple[tuple[str, re.Pattern[str]], ...]] = (
             r" (?:wants?|wanna|likes?|needs?|thinking of)(?: to)?(?: \w+){0,3}? (?:bigger|larger)",
             r"(?:bigger|larger) (?:equipment|units?|systems?|one|furnace|a/?c)(?! filter)"
             r"|it'?s bigger they"
+            r"|(?:cooling|heating|heat|a/?c)[- ]only (?:job|replacement|change|swap)"
             r"|(?:going|switch\w*|chang\w*|convert\w*) (?:over )?to an? heat ?pump",
         ),
     ),
@@ -52,6 +53,7 @@ _TOPICS: Final[tuple[tuple[str, re.Pattern[str]], ...]] = (
             rf"|registers)"
             rf"|(?:vents|registers)(?: that blow| blowing)?(?: is| are|:)? {_N}"
             rf"|{_N} supply (?:vents|registers)"
+            rf"|(?:it'?s|make (?:it|that)|should be) (?:actually |really )?{_N} (?:vents|registers)"
         ),
     ),
     (
@@ -61,8 +63,20 @@ _TOPICS: Final[tuple[tuple[str, re.Pattern[str]], ...]] = (
             r"|\b(?:tons|tonnage)\b.*\d"
         ),
     ),
-    ("d_area", re.compile(r"\d{3}\b.{0,12}\b(?:sq|square|sf|ft2|square feet)\b")),
-    ("d_year", re.compile(r"\b(?:built|house (?:is|was) from|dates? (?:from|back))\b.*\d{2}")),
+    (
+        "d_area",
+        re.compile(
+            r"\d{3}\b.{0,12}\b(?:sq|square|sf|ft2|square feet)\b"
+            r"|\bsquare (?:feet|footage)(?:'s| is| was|:)? .*\d{3}"
+        ),
+    ),
+    (
+        "d_year",
+        re.compile(
+            r"\b(?:built|house (?:is|was) from|dates? (?:from|back))\b.*\d{2}"
+            r"|\byear(?:'s| is| was)\b.*\d{4}"
+        ),
+    ),
     (
         "d_ways",
         whole_words(
@@ -79,7 +93,13 @@ _TOPICS: Final[tuple[tuple[str, re.Pattern[str]], ...]] = (
             rf"\bduct(?:s|work)?\b(?!.*\bfilter).*\b{_PLACE}\b|\b{_PLACE}\b.*\bduct(?:s|work)?\b"
         ),
     ),
-    ("d_doors", re.compile(r"\bdoors?\b.*\b(?:whistl|mov|slam|swing|bang|rattl|clos|shut)\w*")),
+    (
+        "d_doors",
+        re.compile(
+            r"\bdoors?\b.*\b(?:whistl|mov|slam|swing|bang|rattl|clos|shut)\w*"
+            r"|^(?:the )?doors? (?:don'?t|do|are fine|are quiet|stay put)[.! ]*$"
+        ),
+    ),
     (
         "d_rooms",
         re.compile(
@@ -109,6 +129,8 @@ _TOPICS: Final[tuple[tuple[str, re.Pattern[str]], ...]] = (
             r"|\b(?:photos?|pictures?|pics?) (?:\w+ ){0,2}(?:on the way|coming|come|to follow|sent"
             r"|tomorrow"
             r"|tonight)\b"
+            r"|^(?:the )?(?:photos?|pictures?|pics?)(?: are| is|:)? (?:ok|okay|fine|yes|sure"
+            r"|no problem)[.! ]*$"
         ),
     ),
     (
@@ -132,6 +154,13 @@ _AFTER: Final[Mapping[str, tuple[tuple[str, re.Pattern[str]], ...]]] = {
             ),
         ),
     ),
+    "d_ways": (
+        ("d_trunk", re.compile(rf"^(?:it'?s |about |a )*{_TWO_SIDES}(?: in\w*)?[.! ]*$")),
+        (
+            "d_location",
+            re.compile(rf"^(?:it'?s |they'?re |all )*(?:in|under) (?:the |an? )*{_PLACE}[.! ]*$"),
+        ),
+    ),
     "d_trouble": (
         (
             "d_works",
@@ -144,6 +173,13 @@ _AFTER: Final[Mapping[str, tuple[tuple[str, re.Pattern[str]], ...]]] = {
         ),
     ),
     "d_registers": (
+        (
+            "d_boot",
+            re.compile(
+                r"\b(?:all |mostly )(?:[4-9]|four|five|six|seven|eight|nine)[ -]?inch"
+                r"(?: round)? (?:pipes?|hoses?|ducts?|runs?)\b"
+            ),
+        ),
         ("d_noise", whole_words(r"it'?s (?:pretty |really |very )?(?:loud|noisy|quiet)")),
     ),
 }

@@ -141,9 +141,53 @@ def plain_trouble(line: str) -> Reading | None:
     return found if isinstance(found, Accepted) else None
 
 
+_PART: Final = r"(?:boards?|blower(?: motor)?|motor(?: in the blower)?|(?:heat )?exchanger)"
+_STOPS: Final = whole_words(_FREEZES, _SHUTS)
+_NEW_PART: Final = re.compile(
+    rf"\b(?:one|an?|new|bad|another|replaced|swapped|needed|lost|first)(?: (?:new|bad|the|a))*"
+    rf" (?P<part>{_PART})\b"
+    rf"|\b(?P<part2>{_PART})(?:'s| was| got)? (?:died|failed|quit|went|burn\w*"
+    rf"|(?:back )?in (?:\d{{4}}"
+    rf"|jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)\w*|last (?:year|month|summer|winter|fall"
+    rf"|spring)|(?:\w+ )?(?:replaced|swapped)|(?:a )?year|the year)\b"
+)
+"""A part of those asked after that gave out: "a board", "blower in March"."""
+_IN_TURN: Final = re.compile(
+    r"\bthen\b|\blater\b|\bafter\b|\bnext\b|\bfirst\b|\banother\b|\bthe year\b|\band again\b"
+    r"|(?:in|last) (?!may )\w+,? [^,]*\b(?:in|last) \w+"
+)
+_DENIED_FIRST: Final = re.compile(r"(?:no|never|not|nope|hasn'?t|none|didn'?t)\b")
+
+
+def _parts_told(plain: str) -> set[str]:
+    """Kinds of parts that gave out, each clause by itself, denied ones aside."""
+    kinds: set[str] = set()
+    for clause in _CLAUSES.split(plain):
+        if _NEVER.search(clause):
+            continue
+        for found in _NEW_PART.finditer(clause):
+            part = found["part"] or found["part2"]
+            kinds.add("board" if "board" in part else "heat" if "exch" in part else "blower")
+    return kinds
+
+
 def _by_events(plain: str, told: bool) -> Reading | None:
     if _each_once(plain) or _MORE_PARTS.search(plain):
         return _told("repeated")
+    parts = _parts_told(plain)
+    if len(parts) > 1:
+        return _told("repeated") if _IN_TURN.search(plain) else _often_asked()
+    if (
+        parts
+        and _IN_TURN.search(plain)
+        and any(
+            _STOPS.search(one) and not _NEVER.search(one) and not _NEW_PART.search(one)
+            for one in _CLAUSES.split(plain)
+        )
+    ):
+        return _often_asked()
+    if parts and _DENIED_FIRST.match(plain) and not _BUT.search(plain):
+        return _told("once") if not _OFTEN.search(plain) else _often_asked()
     turned = _BUT.search(plain)
     if turned is not None and not turned["rest"].strip(" ,;.it"):
         plain, turned = plain[: turned.start()].strip(" ,;."), None

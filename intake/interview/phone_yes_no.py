@@ -52,8 +52,34 @@ _MAYBE: Final = re.compile(
 )
 
 
+_LEFT_OPEN: Final = re.compile(
+    r"\b(?:keep|keeps|kept|leave|leaves|left)(?: \w+){0,3} open\b"
+    r"|\bdoors?(?: are|'re| is)(?: \w+)? (?:always|usually|all|mostly|kept|left)(?: \w+)? open\b"
+    r"|\bdoors?(?: are|'re| is) (?:always|usually|all|mostly|kept|left) open\b"
+    r"|\b(?:are|is) open all the time\b"
+    r"|\bdoors?(?: are|'re| is|'s)(?: \w+)? (?:shut|closed)(?: all (?:day|the time|night)| mostly"
+    r"| usually| always| anyway)?[.! ]*$"
+)
+_DOORS_DO: Final = re.compile(
+    r"(?:no,? |nope,? |yes,? |yeah,? )?(?:the )?doors? (?:do(?:es)?(?P<not>n'?t| not)?)[.! ]*"
+)
+_SURELY_MOVES: Final = whole_words(
+    r"whistl\w*|mov(?:e|es|ing)|slam\w*|swing\w*|bang\w*|rattl\w*|creak\w*|by (?:it"
+    r"|them)sel(?:f|ves)"
+    r"|on (?:its|their) own|suck\w*"
+)
+
+
 def doors(line: str) -> Reading | None:
     """Whether doors whistle or move; one that does outweighs those that don't."""
+    if _LEFT_OPEN.search(line) and not _SURELY_MOVES.search(line):
+        return AskBack(
+            "And when it starts: does a closed door whistle or move?",
+            ({"yes": True}, {"yes": False}),
+            AskKind.TWO_READINGS,
+        )
+    if (plainly := _DOORS_DO.fullmatch(line)) is not None:
+        return Accepted({"yes": plainly["not"] is None}, sureness(line))
     if _MAYBE.search(line):
         return None
     line = _WORKS_FINE.sub(" are fine ", line)
@@ -98,7 +124,12 @@ _REFUSES: Final = re.compile(
 
 
 _WILL_NOT: Final = re.compile(
-    r"(?:no,? |nope,? )?(?:(?:i|he|she|they|we|caller)(?:'d)? )(?:will not|won'?t|would not"
+    r"(?:no,? |nope,? )?(?:i'?d|she'?d|he'?d|they'?d|would) (?:much )?rather (?:you|somebody"
+    r"|someone"
+    r"|have|they)\b[^\d]*|(?:no,? )?not (?:really )?comfortable\b[^\d]*"
+    r"|(?:no,? |nope,? )?(?:would|prefer|i'd|she'd|he'd|they'd|rather)(?: (?:rather|prefer))?"
+    r" not(?: to)?(?: (?:do|send|text) (?:that|it|them|any|photos|pictures))?[.! ]*"
+    r"|(?:no,? |nope,? )?(?:(?:i|he|she|they|we|caller)(?:'d)? )(?:will not|won'?t|would not"
     r"|wouldn'?t|refuses?|can'?t"
     r"|cannot|doesn'?t want to|don'?t want to|rather not|not comfortable)[^,;.\d]*[.! ]*"
 )
@@ -116,9 +147,9 @@ def photos(line: str) -> Reading | None:
             ({"yes": True}, {"yes": False}),
             AskKind.TWO_READINGS,
         )
-    if _WILL_NOT.fullmatch(line):
+    if _WILL_NOT.fullmatch(line) and " but " not in line:
         return Accepted({"yes": False}, sureness(line))
-    willing = _NOT_NOW.sub(" ", line)
+    willing = _NOT_NOW.sub(" ", line).rpartition(" but ")[2]
     if not _SENDS.search(willing) or _REFUSES.search(willing):
         return None
     return Accepted({"yes": True}, sureness(line))
@@ -146,6 +177,13 @@ _PIPES: Final = whole_words(
 )
 
 
+_SOME_OF_EACH: Final = re.compile(
+    r"\b(?:some|part|half|a few|few|mostly)\b.*\b(?:some|part|half|other|others|rest)\b.*\bpipes?\b"
+    r"|\b(?:mostly|mainly) pipes?\b|\bpipes?\b.*\b(?:a couple|a few|few|some|part|half|other"
+    r"|others|rest)\b"
+)
+
+
 def hoses(line: str) -> Reading | None:
     """Hoses told by what they look like; of somebody who never looked a line says nothing."""
     soft, hard = affirmed(_HOSES, line), affirmed(_PIPES, line)
@@ -153,7 +191,7 @@ def hoses(line: str) -> Reading | None:
         return Unknown("You can't say.")
     if not soft and not hard and denied(_HOSES, line):
         return Accepted({"yes": False}, sureness(line))
-    if soft and hard:
+    if soft and (hard or _SOME_OF_EACH.search(line)):
         return AskBack(
             "Are most of them soft hoses, or metal pipe? Yes for hoses.",
             ({"yes": True}, {"yes": False}),
@@ -183,7 +221,7 @@ _FAILS: Final = whole_words(
     r"|half the house)"
     r"(?:'s|,| is| are| has| have| get| gets)? (?:\w+ )?(?:nothing|no air|no heat|no cool\w*|dead"
     r"|out|not|hot|cold|freezing)|nothing (?:upstairs|downstairs|up there)",
-    r"short[- ]?cycl\w*|limp\w*|on its last legs|on and off|off and on|in and out|by hand"
+    r"short[- ]?cycl\w*|limp\w*|on its last legs?|on and off|off and on|in and out|by hand"
     r"|have to (?:reset|restart|jump|kick|hit)|keep(?:s)? (?:resetting|tripping|restarting)",
 )
 _NOT_FAILING: Final = re.compile(
@@ -197,13 +235,43 @@ _PLAIN_NO: Final = re.compile(
 )
 
 
+_SIDE: Final = r"(?:the )?(?:a/?c|air|cooling|cool side|heat|heating|heater|furnace|heat side)"
+_HALF_DEAD: Final = whole_words(
+    rf"{_SIDE}(?: part| side)? (?:doesn'?t|does not|isn'?t|is not|won'?t|don'?t|not so much|no"
+    rf"|is dead"
+    r"|is out|is down|is broken?|'s dead|'s out)(?! (?:have|give|need|seem|any|make))",
+    rf"(?:not|nor|just not|only not) {_SIDE}",
+    rf"{_SIDE} (?:hasn'?t|has not|haven'?t|wasn'?t) (?:been |yet )*(?:on|tried|run|used|tested)",
+)
+"""One side of the equipment that is dead while the other may run."""
+_RUNS_OR_DOES: Final = whole_words(
+    r"runs?|running|works?|working|fine|ok(?:ay)?|good|great|yes|yeah|does|heats|cools"
+)
+_NO_COMPLAINTS: Final = re.compile(
+    r"(?:(?:yes|yeah|oh|well|no|nope|nah|she says|he says|they say|there'?s|has|have|had"
+    r"|got)[, ]+)*"
+    r"(?:no|zero|without|not any|not a single|nothing)"
+    r" (?:(?:real|big|other|new|current|more) )*(?:complaints?|issues?|problems?|troubles?"
+    r"|to complain about|to report|wrong"
+    r"|the matter)(?: (?:with it|at all|now|right now|today|currently|at the moment|this (?:week"
+    r"|year)|lately|so far|as of|that (?:she|he|i|they) knows? of)[, ]*)*[.! ]*"
+)
+_NO_COMPLAINTS_BUT: Final = re.compile(
+    rf"{_NO_COMPLAINTS.pattern}[,;. ]*(?:but|except|though|just|only)\b"
+)
+
+
 def works(line: str) -> Reading | None:
     """Whether it runs all right; what runs and doesn't do its work is asked about."""
     plain = line if _NEVER_STOPS.search(line) else _NOT_FAILING.sub(" ", line)
-    if not _FAILS.search(plain):
+    half = _HALF_DEAD.search(plain) and _RUNS_OR_DOES.search(plain)
+    if _NO_COMPLAINTS.fullmatch(line):
+        return Accepted({"yes": True}, sureness(line))
+    uneasy = _NO_COMPLAINTS_BUT.match(line)
+    if not _FAILS.search(plain) and not half and not uneasy:
         runs = plain != line and _RUNS.search(plain) and not _PLAIN_NO.match(line)
         return Accepted({"yes": True}, sureness(line)) if runs else None
-    if _PLAIN_NO.match(line):
+    if _PLAIN_NO.match(line) and not uneasy:
         return None
     return AskBack(
         "So does it heat and cool as it should today, without stopping by itself?",

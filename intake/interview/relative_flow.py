@@ -24,7 +24,8 @@ _LEAD: Final = (
 )
 _AFTER: Final = (
     r"(?:[, ]+(?:i think|i guess|i believe|too|again|as well|also|airflow|number|cfm|figure|one"
-    r"|thing|there|here|for (?:heat\w*|both|that)|in heat\w*|then|please|i'?d say|as (?:in |for )?"
+    r"|thing|there|here|for (?:heat\w*|both|that)|in heat\w*|to (?:the )?cool\w*|then|please"
+    r"|i'?d say|as (?:in |for )?"
     r"(?:cool\w*|before|above|the (?:cool\w*|other|last|first)(?: one)?|that"
     r"|high(?: stage)?)))*[.! ]*"
 )

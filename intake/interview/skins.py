@@ -68,6 +68,9 @@ def _skins_of(word: str) -> list[str]:
 
 _WRAP: Final = r"(?:wrap\w*|insulation|blanket|bubble|foil)"
 _UNDER: Final = re.compile(
+    r"\b(?:i |we |he |tape |held it |it )?(?:measured|taped|did|went|on|to|was)(?: on| to"
+    r"| the tape)*"
+    r"(?: the)? bare (?:tin|metal|steel|duct)\b|"
     rf"\b(?:under(?:neath)?|beneath|below|behind|inside(?: of)?) (?:the |that )?{_WRAP}"
     r"|\b(?:pulled|peeled|rolled|cut|folded|moved|took|lifted|pushed|slit|sliced|opened)"
     rf" (?:the |that |back |off |up )*{_WRAP}"

@@ -51,6 +51,12 @@ _ROOM: Final = re.compile(
 )
 
 
+_SHORT_ROOM: Final = re.compile(
+    r" *(?:the |her |his |their )?(?:dining|living|family|guest|bonus|sun|play|laundry)[.! ]*"
+)
+"""A room without the word, beside one that has it: "living room and dining"."""
+
+
 def rooms_named(line: str) -> int:
     """How many rooms a line names, if it counts none: "the back bedroom and the office"."""
     if re.search(r"\d|\b(?:two|three|four|five|six|all|every|no|none|both)\b", line):
@@ -58,4 +64,5 @@ def rooms_named(line: str) -> int:
     pieces = re.split(r",|;|&|\band\b", line)
     if any(re.search(r"(?:bed|bath) ?rooms\b", piece) for piece in pieces):
         return 0
-    return sum(1 for piece in pieces if _ROOM.search(piece))
+    named = sum(1 for piece in pieces if _ROOM.search(piece))
+    return named + sum(1 for piece in pieces if named and _SHORT_ROOM.fullmatch(piece))

@@ -26,6 +26,11 @@ _DEEDS: Final = frozenset(
         CommandName.FINISH,
     )
 )
+_COUNTED: Final = re.compile(
+    r"(?<!this )(?<!that )(?<!last )(?<!next )\b(?:one|two|three|four|five|six|seven|eight|nine|ten"
+    r"|dozen|couple|few)$"
+)
+"""A count that "no more" bounds: "just the one, no more"."""
 _DENIED: Final = re.compile(
     r"\b(?:(?P<inverted>can'?t|couldn'?t|don'?t|won'?t|wouldn'?t|shouldn'?t)|cannot|did ?n'?t"
     r"|never|not|no way|haven'?t|hasn'?t|isn'?t|wasn'?t|needn'?t|nobody|unable)(?: (?:go|get|be"
@@ -72,6 +77,8 @@ def told_not_asked(
     if name not in _DEEDS or not (before or after):
         return False
     ahead, behind = " ".join(before), " ".join(after)
+    if list(key) == ["no", "more"] and (_COUNTED.search(ahead) or behind.startswith("than")):
+        return True
     if before:
         denied = _DENIED.search(ahead)
         if denied is not None and not (denied["inverted"] and ahead.startswith("why")):

@@ -63,7 +63,8 @@ _NO_SUCH_PEOPLE: Final = re.compile(
     r"|power)(?:\w+ ){0,2}(?:bab|infant|kid|child|elder|senior|sick|old|ill)"
 )
 _DEGREES_INSIDE: Final = re.compile(
-    r"\b(\d{2,3})(?: ?(?:degrees|deg|f|fahrenheit))? (?:in here|in (?:the|our|this|their|her|his"
+    r"(?<!\bby )(?<!\bx )\b(\d{2,3})(?: ?(?:degrees|deg|f|fahrenheit))? (?:in here|in (?:the"
+    r"|our|this|their|her|his"
     r"|my)"
     r" (?:house|home|living\w*|place|apartment|trailer|kitchen|bedroom|nursery)|inside|indoors"
     r"|upstairs|in there)\b"

@@ -357,6 +357,8 @@ def replaced(earlier: str, old: str, new: str) -> str | None:
 
     >>> replaced("16x25x1 merv 8", "8", "merv was 11"), replaced("two 16x20x1", "2", "3 of em")
     ('16x25x1 merv 11', '3 16x20x1')
+    >>> replaced("16x25x1", "one", "two inch")
+    '16x25x2'
     >>> replaced("20x20", "20", "22") is None
     True
     """
@@ -369,4 +371,7 @@ def replaced(earlier: str, old: str, new: str) -> str | None:
     there = [f for f in figures_in(earlier.lower()) if f.value == gone[0].value]
     if len(there) != 1:
         return None
-    return earlier[: there[0].start] + fresh[0].text + earlier[there[0].end :]
+    head, tail = earlier[: there[0].start], earlier[there[0].end :]
+    glued = head[-1:].isalnum() or tail[:1].isalnum()
+    text = f"{fresh[0].value:g}" if glued and fresh[0].text.isalpha() else fresh[0].text
+    return head + text + tail

@@ -189,3 +189,11 @@ def test_vents_that_do_not_blow_are_taken_off_only_when_asked():
 
 def test_vents_less_some_are_asked_about():
     assert "Is that 9 that blow?" in heard("d_registers", "ten minus one that is broken").text
+
+
+@pytest.mark.parametrize("line", ["eighteen or nineteen hundred", "eighteen to nineteen hundred"])
+def test_two_figures_of_one_hundred_are_a_range(line):
+    told = heard("d_area", line)
+    belief = told.talk.job.stated("house.floor_area_ft2")
+    assert belief is not None, told.text
+    assert told.talk.job.number("house.floor_area_ft2") == 1850
