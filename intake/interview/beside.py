@@ -12,7 +12,7 @@ from intake.interview.flows_told import flows_told
 from intake.interview.own_words import whole_words
 from intake.interview.phone_tons import new_tons
 from intake.interview.question import Question
-from intake.interview.strips import no_strips, strip_kw
+from intake.interview.strips import denies_strips, strip_kw
 from intake.interview.zones_told import smallest_zone
 from intake.reading.result import Accepted, Volunteered
 
@@ -85,6 +85,8 @@ _FROM_A_SOURCE: Final = re.compile(
     r"|(?:temp\w* )?rise|(?:old )?(?:blower |fan )?(?:table|book|chart))\b"
     r"|(?<=\d)(?: ?cfm)? (?:flow ?(?:plate|grid)|plate|(?:flow )?hood|pitot|anemometer)[.! ]*$"
     r"|, ?(?:temp\w* rise|flow plate|hood|blower table|table)[.! ]*$|^figure (?=\d)"
+    r"|(?<=\d)(?: ?cfm)? (?:flow ?(?:plate|grid)|plate|(?:flow )?hoods?|pitot|traverse"
+    r"|blower table)[.! ]*$"
 )
 _HEATS_ALIKE: Final = re.compile(
     r"\bsame (?:for |in |on |when |as )?(?:the )?heat\w*|\bheat\w*(?: is| needs"
@@ -93,7 +95,10 @@ _HEATS_ALIKE: Final = re.compile(
 )
 """The heat pump heats with the air that it cools with."""
 
-_FLOW_THEN: Final = re.compile(r"\b(?P<cfm>\d{3,4}|\d,\d{3}) ?cfm\b")
+_FLOW_THEN: Final = re.compile(
+    r"\b(?P<cfm>\d{3,4}|\d,\d{3}) ?(?:cfm\b|(?:by|on|from|off|with) (?:the |my |a )?(?:flow ?)?"
+    r"(?:plate|grid|hood)\b)"
+)
 """The airflow at which pressures were read."""
 
 _Rows = tuple[tuple[str, re.Pattern[str]], ...]
@@ -204,7 +209,7 @@ def with_asides(question: Question, found: Accepted, line: str) -> Accepted:
     if question.key == "zoned" and (registers := smallest_zone(line)) is not None:
         said.append(Volunteered(f"{ASIDE}zone_registers", {"count": registers}, line))
     if question.field == "equipment":
-        if no_strips(line):
+        if denies_strips(line):
             said.append(Volunteered(f"{ASIDE}strip_cfm", {NONE: True}, line))
         elif kilowatts is not None:
             said.append(Volunteered(f"{ASIDE}strip_cfm", {"kw": kilowatts}, line))

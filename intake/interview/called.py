@@ -9,7 +9,7 @@ from intake.interview.planner import bank_of, question_of
 from intake.interview.question import Question
 from intake.interview.talk import Talk
 
-__all__ = ["begins_with_name", "called", "latest_airflow", "without_lead"]
+__all__ = ["begins_with_name", "called", "holding_old", "latest_airflow", "without_lead"]
 
 _CALLED: Final[Mapping[str, tuple[str, ...]]] = {
     "cool_cfm": ("full cooling", "high cooling", "cooling", "cool", "high stage", "the ac"),
@@ -86,6 +86,40 @@ def _was_told(talk: Talk, question: Question) -> bool:
     if talk.state.answer_to(question.key) is not None:
         return True
     return bool(question.facts) and all(talk.context.known(key) for key in question.facts)
+
+
+_NEW_NOT_OLD: Final = re.compile(
+    r"(?<![\w.])(?:\d?\.\d+|\d[\d,]*)(?: ?(?:cfm|tons?|ft|feet|in|inch(?:es)?))?,? "
+    r"(?:and )?(?:not|instead of) (?P<old>\d?\.\d+|\d[\d,]*\d|\d)(?![\w.,]*\d|x)"
+)
+
+
+def holding_old(talk: Talk, words: str, named: Question | None) -> Question | None:
+    """The question that was answered with the figure called wrong; else the one that was named.
+
+    "Airflow was 1050 not 1150" is of the reading where that was 1150, though another question is
+    called airflow too.
+
+    Args:
+        talk: The conversation.
+        words: A clause, with the new figure and the old one.
+        named: The question that its words name.
+    """
+    match = _NEW_NOT_OLD.search(words)
+    if match is None:
+        return named
+    old = re.compile(rf"(?<![\d.]){re.escape(match['old'])}(?![\d.]|,\d)")
+    homes: list[Question] = []
+    for event in reversed(talk.state.standing):
+        home = question_of(event.question) if isinstance(event, Answered) else None
+        told = event.text.replace(",", "") if home is not None else ""
+        if home is None or home in homes or not old.search(told):
+            continue
+        if named is None or home.field == named.field:
+            homes.append(home)
+    if named in homes or (named is None and len(homes) > 1):
+        return named
+    return homes[0] if homes else named
 
 
 def latest_airflow(talk: Talk, topic: str, named: Question) -> Question:

@@ -6,8 +6,21 @@ from typing import Final
 from intake.interview.question import Question
 from intake.reading.small_counts import COUNT
 
-__all__ = ["bare_clause", "name_alone", "of_no_question", "predicate", "same_size", "whose"]
+__all__ = [
+    "LEADS",
+    "bare_clause",
+    "name_alone",
+    "of_no_question",
+    "predicate",
+    "same_size",
+    "whose",
+]
 
+LEADS: Final = (
+    r"(?:and|also|oh|but|plus|btw|by the way|actually|sorry|wait|well|so|my bad|hold on"
+    r"|scratch that|correction|no)"
+)
+"""Words that lead a clause in."""
 _LEADS: Final = re.compile(
     r"^(?:(?:and|also|oh|but|plus|btw|by the way|actually|sorry|wait|well|so|the|my|that"
     r"|nope|no|yes"
@@ -82,6 +95,20 @@ _TRUNKS_COUNTED: Final = re.compile(
     rf"(?:it'?s |its |there'?s |there are |there is |we have )?{COUNT} (?:supply )?trunks?"
     rf"(?:,? not {COUNT})?(?: (?:leave|leaving|come|coming|off|out|go)\b[a-z ]*)?"
 )
+_TRUNKS_AFTER_ALL: Final = re.compile(
+    r"(?:(?:there'?s |it'?s )?(?:one|a) trunk (?:goes |runs )?(?:to |on |at )?(?:each|either)"
+    r" (?:way|side|end|direction))|"
+    rf"(?:i|we) (?:said|told you|put|typed) {COUNT} (?:supply )?trunks?"
+    rf"|(?:it'?s |its |there'?s |there is )?(?:really |actually )?(?:just|only) (?:the )?{COUNT}"
+    r" (?:supply )?trunks?(?: after all)?"
+    r"|(?:the )?(?:supply )?trunks? (?:runs?|leaves?|goes|go|comes? out)(?: out| off| to| at)?"
+    r" (?:both|each|either)(?: of the)? (?:ways?|ends?|sides?|directions?)"
+)
+_BRANCHES: Final = re.compile(
+    rf"(?:there'?s |there are |it'?s |we have )*{COUNT}"
+    r" (?:branch(?:es)?|run ?outs?|branch runs)\b.*"
+)
+_COUNTED_ELSEWHERE: Final = ("trunk_count", "branches", "branch_count", "registers")
 _OF_UNIT: Final = (
     r"(?:(?:it'?s|its|it is|that'?s|(?:and |the )*(?:(?:new )?(?:unit|equipment|system|heat ?pump)"
     r"(?:'s| is)?)|really|actually|an?|by the way) )*"
@@ -136,6 +163,54 @@ _YEAR: Final = re.compile(
     r"|(?:it was )?built (?:in )?)(?:about |around )?(?:18|19|20)\d\d"
 )
 _ONE_ZONE: Final = re.compile(r"(?:just |only )?one (?:thermostat|zone|stat)\b.*|no zones?\b.*")
+_ELEVATION: Final = re.compile(
+    r"(?:(?:the )?(?:house|place|site|job)(?:'s| is) |we'?re |it'?s )?(?:up )?(?:at )?[\d,]{2,6} ?"
+    r"(?:ft|feet|foot) (?:of )?(?:elevation|above sea level|up|altitude)"
+    r"|(?:the )?(?:house|place|site)(?:'s| is) (?:up )?at [\d,]{2,6} ?(?:ft|feet|foot)"
+    r"|(?:elevation|altitude)(?:'s| is)? [\d,]{1,6} ?(?:ft|feet|foot)?"
+)
+_FARTHEST: Final = re.compile(
+    r"(?:the )?(?:longest|farthest|furthest) (?:(?:supply|return)(?: run)?|run)(?:'s| is| was)?"
+    r"(?: about| around)? \d{1,3} ?(?:ft|feet|foot|')?(?:,? not \d{1,3})?"
+)
+_HEATS_ALIKE: Final = re.compile(
+    r"heat(?:ing)?(?:'s| is| needs| wants)? (?:the )?same (?:as|like) (?:in )?(?:full |high )*"
+    r"cool\w*"
+)
+_OF_AIR: Final = ("cool_cfm", "low_cfm", "heat_pump_cfm", "strip_cfm", "blower_kind")
+_EQUIPMENT: Final = (
+    r"(?:(?:the )?(?:unit|system|equipment|heat ?pump|a/?c|furnace|condenser)(?:'s| is)|it'?s|its"
+    r"|it is|make (?:it|that))"
+)
+_SORRY: Final = (
+    r"(?:actually|really|sorry|my mistake|my bad|after all|i mean|(?:i|we) (?:told you|said) .*"
+    r"|not .*)"
+)
+_TONS: Final = re.compile(
+    rf"(?P<lead>(?:{_EQUIPMENT}|actually|really|sorry|an?)[, ]+)*"
+    r"(?:[1-5](?:\.[05])?|(?:one|two|three|four|five)(?: and a half)?)[ -]?tons?"
+    rf"(?P<end>[, ]+{_SORRY})*[.! ]*"
+)
+_STAGES: Final = re.compile(
+    rf"(?P<lead>(?:{_EQUIPMENT}|actually|really|sorry|an?)[, ]+)*"
+    r"(?:two|2|single|one|variable)[- ](?:stages?|speed)"
+    rf"(?P<end>[, ]+{_SORRY})*[.! ]*"
+)
+
+
+def corrected_equipment(clause: str) -> str:
+    """The key of the question of tons or stages that a clause puts right; else empty.
+
+    >>> corrected_equipment("it's actually 3.5 tons"), corrected_equipment("3 tons")
+    ('new_tons', '')
+    """
+    for key, pattern in (("new_tons", _TONS), ("new_stages", _STAGES)):
+        said = pattern.fullmatch(clause)
+        if said is not None and (said["lead"] or said["end"]):
+            return key
+    return ""
+
+
 _RUNS: Final = ("run_supply", "fittings")
 
 
@@ -166,6 +241,18 @@ def whose(question: Question, clause: str) -> str:
         return "branches"
     if question.key != "trunk_count" and _TRUNKS_COUNTED.fullmatch(clause):
         return "trunk_count"
+    if question.key != "trunk_count" and _TRUNKS_AFTER_ALL.fullmatch(clause):
+        return "trunk_count"
+    if question.key not in _COUNTED_ELSEWHERE and _BRANCHES.fullmatch(clause):
+        return "branches"
+    if question.field != "elevation" and _ELEVATION.fullmatch(clause):
+        return "elevation"
+    if question.section != "path" and _FARTHEST.fullmatch(clause):
+        return "run_return" if "return" in clause else "run_supply"
+    if question.key in _OF_AIR and _HEATS_ALIKE.fullmatch(clause):
+        return "heat_pump_cfm" if question.key != "heat_pump_cfm" else ""
+    if question.key in _OF_AIR and (own := corrected_equipment(clause)):
+        return own
     if question.key in ("run_supply", "run_return") and _FITTINGS.fullmatch(clause):
         return "fittings"
     if _YEAR.fullmatch(clause):

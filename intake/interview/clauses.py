@@ -5,7 +5,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Final
 
-from intake.interview.called import begins_with_name, without_lead
+from intake.interview.called import begins_with_name, holding_old, without_lead
 from intake.interview.clause_words import (
     bare_clause,
     name_alone,
@@ -37,6 +37,9 @@ _VALUE_NEXT: Final = re.compile(
 """What gives the value of what the piece before it names."""
 _ONE_OF_SEVERAL: Final = re.compile(
     r"(?:second|other|first|third|left|right|smaller|bigger|back|front) (?=[a-z])"
+)
+_FURTHER_DROP: Final = re.compile(
+    r"\b(?:another|an?other|one more|a second|second|2nd) (?:return )?drop\b"
 )
 _PASTED: Final = ("blower_table", "cooling_rows")
 
@@ -79,6 +82,8 @@ def clauses(talk: Talk, question: Question, line: str) -> tuple[str, list[Clause
     if second is not None:
         return second
     own, parts = _parts(talk, question, line)
+    if parts and not own.strip():
+        own = _taken_from_the_end(talk, question, parts)
     if not parts or not own.strip():
         return None
     rest = without_its_end(own)
@@ -140,6 +145,27 @@ def _parts(talk: Talk, question: Question, line: str) -> tuple[str, list[_Part]]
     return own, parts
 
 
+def _taken_from_the_end(talk: Talk, question: Question, parts: list[_Part]) -> str:
+    """The open question's answer at the end of another one's words: "drop's lined. 1970"."""
+    last = parts[-1]
+    pieces = _pieces(last.text)
+    if len(pieces) < 2 or last.question is None:
+        return ""
+    tail = pieces[-1][1]
+    counted = question.key == "trunk_size" and last.question.key == "trunk_count"
+    if not (counted or question.field in _FIGURES or question.key == "branches"):
+        return ""
+    if not re.search(r"\d", tail) or question.field == last.question.field:
+        return ""
+    if not isinstance(listen(question, tail, talk.state.job), Accepted):
+        return ""
+    last.text = "".join(mark + piece for mark, piece in pieces[:-1])
+    return tail
+
+
+_FIGURES: Final = ("year", "elevation")
+
+
 def _named(
     talk: Talk, question: Question, piece: str, *, valued: bool
 ) -> tuple[bool, Question | None]:
@@ -147,7 +173,9 @@ def _named(
     said = bare_clause(normalise(piece))
     if of_no_question(question, said):
         return True, None
-    alias = whose(question, said)
+    if _FURTHER_DROP.search(said) and question.section != "return.drops":
+        return True, question_of("drop_size")
+    alias = whose(question, said) or whose(question, normalise(piece))
     named: Question | None
     if alias:
         named = question_of(alias)
@@ -155,15 +183,19 @@ def _named(
         bare = _ONE_OF_SEVERAL.sub("", without_lead(piece))
         named = named_first(talk, said) or named_first(talk, bare) or begins_with_name(talk, bare)
     elif predicate(said) or same_size(said):
-        named = named_first(talk, said) or denied(talk, question, said)
+        named = denied(talk, question, said) or named_first(talk, said)
     else:
         named = denied(talk, question, said)
     if named is not None and by_its_own_name(question, named, piece):
         named = None
     passing = in_passing(talk, question, piece) if named is None else None
-    if passing is not None and not (passing.bundle and passing.bundle == question.bundle):
+    if passing is not None and (
+        passing.key == "conditions" or not (passing.bundle and passing.bundle == question.bundle)
+    ):
         named = passing
     named = named or _comes_next(talk, question, piece)
+    if named is None or named is not question:
+        named = holding_old(talk, normalise(piece), named)
     if named is None or named not in (*bank_of(talk.state.voice), question):
         return False, None
     return named.key != question.key, named
@@ -175,6 +207,8 @@ def _answered(talk: Talk, question: Question, part: _Part, own: str) -> Clause |
     if named is None:
         return Clause(None, Accepted({}), words)
     text = bare_clause(normalise(words))
+    if named.key == "drop_size" and _FURTHER_DROP.search(text):
+        return Clause(named, None, words)
     if _ONE_OF_SEVERAL.match(text) or _ONE_OF_SEVERAL.match(without_lead(words)):
         return Clause(named, None, words)
     earlier = talk.state.answer_to("static_total")
@@ -188,11 +222,17 @@ def _answered(talk: Talk, question: Question, part: _Part, own: str) -> Clause |
     if absent is not None:
         return Clause(absent, Nothing(), words)
     text = own if same_size(text) else text
+    flow = _as_in_cooling(talk, named)
+    if flow is not None and re.search(r"\bsame (?:as|like)\b", text):
+        return Clause(named, flow, words)
     holder = holder_of_old(talk, named, words)
     if holder is None:
         return Clause(None, Accepted({}), words)
     named = holder
-    known = talk.state.answer_to(named.key) is not None
+    stated = talk.state.answer_to(named.key)
+    known = stated is not None
+    if named.key == "tools" and stated is not None and "after all" in text:
+        text = words = f"{stated.text}, {text}"
     for home in _homes(talk, named, text):
         aside = _BY_THE_WAY.sub(" ", words).strip()
         for said in dict.fromkeys((text, words, aside, _without_topic(home, text))):
@@ -200,6 +240,12 @@ def _answered(talk: Talk, question: Question, part: _Part, own: str) -> Clause |
             if isinstance(heard, Accepted) or (isinstance(heard, Nothing) and home.none):
                 return Clause(home, heard, said, corrects=known)
     return _better(talk, named, words)
+
+
+def _as_in_cooling(talk: Talk, home: Question) -> Accepted | None:
+    """The airflow in full cooling as that of the heat pump's heating."""
+    flow = talk.state.job.number("target.cooling_high_cfm")
+    return Accepted({"cfm": flow}) if home.key == "heat_pump_cfm" and flow else None
 
 
 def _better(talk: Talk, named: Question, text: str) -> Clause | None:
@@ -259,6 +305,8 @@ _PRESSURE: Final = re.compile(r"(?<!\d)0?\.\d+")
 _NEXT: Final[Mapping[str, tuple[str, ...]]] = {
     "old_runs": ("tools", "weather"),
     "tools": ("weather",),
+    "zoned": ("year_built",),
+    "reading_mode": ("reading_airflow",),
 }
 """Questions that people answer ahead, whose answers need no name."""
 
@@ -269,6 +317,10 @@ def _comes_next(talk: Talk, question: Question, piece: str) -> Question | None:
         coming = question_of(key)
         if coming is None:
             continue
+        if key == "reading_airflow" and not _ALL_CFM.fullmatch(piece.strip(" .!")):
+            continue
+        if key == "year_built" and not _A_YEAR.fullmatch(piece.strip(" .!")):
+            continue
         if key == "weather" and warm_enough(piece) is None and not _of_weather(piece):
             continue
         names_it = coming.field == "tools" and any(tool.search(piece) for _, tool in TOOLS)
@@ -278,6 +330,9 @@ def _comes_next(talk: Talk, question: Question, piece: str) -> Question | None:
             return coming
     return None
 
+
+_ALL_CFM: Final = re.compile(r"(?:about |around |at )?\d,?\d{2,3} ?cfm", re.IGNORECASE)
+_A_YEAR: Final = re.compile(r"(?:about |around )?(?:18|19|20)\d\d")
 
 _WEATHER: Final = re.compile(
     r"\b(?:out(?:side|doors)?|weather|cold|cool|warm|hot|rain\w*|snow\w*|sunny|freezing|chilly"
@@ -295,4 +350,13 @@ def _pieces(line: str) -> list[tuple[str, str]]:
     parts = _MARKS.split(line)
     marks = ["", *(f"{mark} " if mark in ",;." else f" {mark} " for mark in parts[1::2])]
     pieces = (part.strip() for part in parts[::2])
-    return [(mark, piece) for mark, piece in zip(marks, pieces, strict=True) if piece]
+    found: list[tuple[str, str]] = []
+    for mark, piece in zip(marks, pieces, strict=True):
+        if found and _NOT_THAT.fullmatch(piece):
+            found[-1] = (found[-1][0], f"{found[-1][1]}{mark}{piece}")  # "12 branches, not 10"
+        elif piece:
+            found.append((mark, piece))
+    return found
+
+
+_NOT_THAT: Final = re.compile(r"not (?:\d[\d.x]*|\.\d+|one|two|three|four|five)(?: \w+)?[.! ]*")

@@ -23,7 +23,7 @@ _EXCEPT: Final = re.compile(
     r"(?=(?:the |its )?(?:coil|wheel|blower|filter)[.! ]*$))\b"
 )
 _ALL: Final = re.compile(
-    r"\b(?:all|everything|every thing|both|the rest|others|everything else)\b|^(?:it'?s )?\w+$"
+    r"\b(?:all|everything|every thing|both|the rest|rest|others|everything else)\b|^(?:it'?s )?\w+$"
 )
 _HALF: Final = re.compile(
     r"\b(?:half|partly|partially|part|mostly|nearly|almost) (?=plug|clog|block)"
@@ -100,6 +100,7 @@ def _by_clause(text: str) -> tuple[dict[str, Value], str]:
     """The state of each part, and the part that is only said not to be clean."""
     values: dict[str, Value] = {}
     unclean = ""
+    unread: list[str] = []
     waiting: list[str] = []
     last = ""
     for clause in _CLAUSES.split(text):
@@ -111,15 +112,22 @@ def _by_clause(text: str) -> tuple[dict[str, Value], str]:
                 unclean = parts[0]
                 continue
             if parts and not state:
-                waiting = [*waiting, *parts] if _ONLY_NAMED.fullmatch(piece) else []
+                only_named = _ONLY_NAMED.fullmatch(piece) is not None
+                waiting = [*waiting, *parts] if only_named else []
+                unread += [] if only_named else parts
             elif state:
-                for part in [*waiting, *parts] or [p for p, _ in PARTS if p not in values]:
+                for part in [*waiting, *parts] or _others(values, unread):
                     values[part] = state
                 waiting = []
             last = state or last
     for part in waiting:  # of these no state was told
         values.pop(part, None)
     return values, unclean
+
+
+def _others(values: Mapping[str, Value], unread: list[str]) -> list[str]:
+    """The parts that nothing was told of yet, neither in words that are known nor in others."""
+    return [part for part, _ in PARTS if part not in values and part not in unread]
 
 
 def _one_part_each(clause: str) -> list[str]:

@@ -4,7 +4,7 @@ import re
 from collections.abc import Callable, Iterable, Mapping
 from typing import Final
 
-from intake.interview.called import begins_with_name, without_lead
+from intake.interview.called import begins_with_name, holding_old, without_lead
 from intake.interview.elsewhere import named_by, named_first
 from intake.interview.events import (
     Answered,
@@ -206,7 +206,9 @@ def correct(talk: Talk, command: Command, text: str) -> list[Say] | None:
         return _swap(talk, last, text)
     named = named_by(talk, command.fact_words or command.value_text or "")
     named = named or named_first(talk, text) or begins_with_name(talk, text)
-    named = named or _holding_old(talk, command, text)
+    named = (
+        holding_old(talk, text, named) if named is not None else _holding_old(talk, command, text)
+    )
     target = named or (question_of(last.question) if last else None)
     if target is None:
         return None

@@ -16,6 +16,7 @@ from intake.interview.duct_rows import rows_told
 from intake.interview.own_reading import read_own
 from intake.interview.question import Question
 from intake.interview.several import several_ducts
+from intake.interview.trunk_ways import trunks_by_way
 from intake.reading.manner import sureness
 from intake.reading.read import read
 from intake.reading.result import Accepted, AskBack, AskKind, Reading, Rejected, Volunteered
@@ -90,6 +91,8 @@ def count_told(question: Question, line: str, job: Job) -> Reading | None:
         line: Normalised text.
         job: What is known.
     """
+    if question.key == "trunk_count" and (ways := trunks_by_way(line)) is not None:
+        return ways
     if question.key == "trunk_count" and (sized := _with_sizes(question, line, job)) is not None:
         return sized
     slip = _SLIPS.get(line.strip(".! "))

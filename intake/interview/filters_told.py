@@ -55,6 +55,19 @@ _HOUSING: Final = re.compile(r"\b(?:cabinets?|slots?|racks?|box|housing)\b")
 _WORDS: Final = {"one": "1", "two": "2", "four": "4", "five": "5"}
 
 
+_FULL: Final = r"\d+ ?(?:x|by) ?\d+ ?(?:x|by) ?\d+"
+_IN_ONE: Final = re.compile(
+    r",? (?:which|that) is (?:also )?(?:an? )?\d+ ?(?:x|by) ?\d+(?! ?(?:x|by) ?\d)(?: too)?[.! ]*$"
+)
+"""The size of the grille or slot that a filter sits in."""
+_EITHER_FILTER: Final = re.compile(
+    rf"(?:it'?s |an? )*(?P<one>{_FULL}) (?:(?:for )?(?:today|now|at the moment)|i (?:think|guess))"
+    rf"[, ]+(?:but |and )?(?:could be |might be |maybe |or |later |then )*(?:an? )?(?P<two>{_FULL})"
+    r"(?: (?:once|when|after|later|maybe|possibly|i think)\b[^\d]*)?"
+)
+"""One filter of two sizes, of which it isn't said which one it will run with."""
+
+
 def the_filter(line: str) -> str:
     """The line with nothing in it but the filter it will run with.
 
@@ -63,7 +76,10 @@ def the_filter(line: str) -> str:
     >>> the_filter("20x25x5, no 4")
     '20x25x4'
     """
-    line = _EACH.sub("", line)
+    line = _IN_ONE.sub("", _EACH.sub("", line))
+    either = _EITHER_FILTER.fullmatch(line)
+    if either is not None and either["one"] != either["two"]:
+        return f"{either['one']} or {either['two']}"
     again = _AGAIN.search(line)
     if again is not None:
         line = line[: again.start()] + again["faces"] + again["depth"]

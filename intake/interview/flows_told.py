@@ -4,7 +4,32 @@ import itertools
 import re
 from typing import Final
 
-__all__ = ["flows_told"]
+from intake.reading.clean import normalise
+
+__all__ = ["as_rated", "flows_told"]
+
+_PER: Final = re.compile(
+    r"(?P<lead>(?:about |around |like |call it |figure )*)"
+    r"(?P<rate>[2-5]\d\d|(?:three|four) (?:hundred(?: (?:and )?fifty)?|fifty))(?: ?cfm)?"
+    r" per(?: tons?)?[.! ]*"
+)
+_SPOKEN: Final = {"three": 300, "four": 400}
+
+
+def as_rated(field: str, text: str) -> str:
+    """An airflow told by the ton with the ton left out, or in words: "four hundred per".
+
+    >>> as_rated("airflow", "four hundred per"), as_rated("airflow", "1200")
+    ('400 per ton', '1200')
+    """
+    match = _PER.fullmatch(normalise(text)) if field == "airflow" else None
+    if match is None:
+        return text
+    rate = match["rate"]
+    if not rate.isdigit():
+        rate = str(_SPOKEN[rate.split()[0]] + (50 if "fifty" in rate else 0))
+    return f"{match['lead']}{rate} per ton"
+
 
 _NUMBER: Final = r"(?:\d,\d{3}|\d{3,4})(?![\d.]|,\d{3}| ?(?:btu|k\b|sq|ft|x|by|%))"
 _LABELS: Final = (
@@ -22,6 +47,9 @@ _TOKEN: Final = re.compile(
     rf"(?P<number>\b{_NUMBER})|"
     + "|".join(rf"(?P<{stage}>\b(?:{words})\b)" for stage, words in _LABELS)
 )
+_STAGED: Final = re.compile(
+    rf"\b{_NUMBER} (?:on |in |at )?(?:high|full)\b[, ]+(?:and )?{_NUMBER} (?:on |in |at )?low\b"
+)
 _PLAUSIBLE_CFM: Final = (250.0, 2600.0)
 
 
@@ -36,7 +64,7 @@ def flows_told(line: str) -> dict[str, float]:
     >>> flows_told("1200 cfm both modes")
     {'high': 1200.0, 'heating': 1200.0}
     """
-    if "cfm" not in line:
+    if "cfm" not in line and not _STAGED.search(line):
         return {}
     alike = _BOTH.search(line)
     if alike is not None:

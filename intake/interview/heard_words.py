@@ -77,6 +77,10 @@ def offered(question: Question, values: Mapping[str, Value]) -> str:
     """A candidate in words."""
     if question.field == "conditions":
         return told_states(values)
+    several = values.get("ducts")
+    if isinstance(several, list):
+        rows = [row for row in several if isinstance(row, Mapping)]
+        return " and ".join(echo(question.field, row) for row in rows)
     if question.field not in OWN_FIELDS:
         return echo(question.field, values)
     units = {"tons": "tons", "in": "in."}

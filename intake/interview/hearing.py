@@ -16,6 +16,8 @@ from intake.interview.danger_answers import (
 )
 from intake.interview.elsewhere import denied, elsewhere, named_by
 from intake.interview.events import AskedBack, Reopened, Unsaid, WentOn, kept_readings
+from intake.interview.fittings_told import as_fitted
+from intake.interview.flows_told import as_rated
 from intake.interview.heard_words import (
     ASKS_MEANING,
     GO_ON,
@@ -48,7 +50,10 @@ from intake.interview.placing import (
 )
 from intake.interview.planner import left_over, question_of
 from intake.interview.question import Question
+from intake.interview.second_words import as_put_right
 from intake.interview.short_answers import short_answer
+from intake.interview.side_corrections import side_corrected
+from intake.interview.size_lists import as_listed
 from intake.interview.taking import (
     confirm,
     give_up,
@@ -118,10 +123,15 @@ def _answer(talk: Talk, line: str) -> list[Say]:
     question = talk.question
     if question is None:
         return _after_the_end(talk, line)
+    line = as_put_right(question, line, talk.state.job)
+    line = as_fitted(question, as_listed(question, as_rated(question.field, line)))
     open_ask = talk.state.asked_back
     parts = None
     if open_ask is None or open_ask.kind == REJECTED:
         parts = phone_clauses(talk, question, line)
+    if parts is None:
+        put_right = side_corrected(talk, question, line)
+        parts = (put_right[0], [put_right[1]]) if put_right is not None else None
     if parts is None and open_ask is None:
         parts = clauses(talk, question, line)
     if parts is not None:
@@ -211,7 +221,7 @@ def _in_one_breath(talk: Talk, parts: tuple[str, list[Clause]]) -> list[Say]:
 
 def _own_answer(question: Question, found: Heard) -> bool:
     """Whether a line answers the open question, or leaves only a choice of its answers open."""
-    if question.key == "d_change" and isinstance(found, AskBack):
+    if question.key in ("d_change", "trunk_count") and isinstance(found, AskBack):
         return True
     if question.key == "blower_table" and isinstance(found, Unknown):
         return False  # who has no table may still know the motor
@@ -283,6 +293,8 @@ def _accepted(talk: Talk, question: Question, found: Accepted, line: str) -> lis
 
 def _asked_back(talk: Talk, question: Question, found: AskBack, line: str) -> list[Say]:
     readings = found.readings
+    if len(readings) > 1 and all(values == readings[0] for values in readings):
+        return _accepted(talk, question, Accepted(dict(readings[0])), line)
     if talk.state.misread >= MISREADS_BEFORE_SKIP - 1:
         return misread(talk, question, found.why, line)
     talk.happened(

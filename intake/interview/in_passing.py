@@ -52,16 +52,27 @@ _ROWS: Final = tuple(
         (
             "blower_kind",
             r"\b(?:psc|ecm|constant[- ](?:torque|air\w*|cfm))\b"
-            r"|\bmotor(?:'s| is)\b(?! (?:burnt|burned|dead|shot|fried|seized|bad|gone|out|toast"
-            r"|locked|still|original|new|stuck|smoked|running|fine))",
+            r"|\bmotor(?:'s| is) (?:an? |the )?(?:psc|ecm|x-?13|constant|variable|standard"
+            r"|torque)\b",
         ),
         (
             "tools",
             r"\b(?:no|without|don'?t have (?:an? |the |my )?|forgot (?:the |my )?|left (?:the "
             r"|my )?)"
-            r" ?(?:gau?ge|manometer|probes?|thermometers?|tape)\b(?! (?:reading|on))",
+            r" ?(?:gau?ge|manometer|probes?|thermometers?|tape)\b(?! (?:reading|on))"
+            r"|^(?:i |i'?ve |we )*(?:got|have|brought) (?:an? |my |the )?tape\b"
+            r"|\b(?:got|have|found) (?:an? |my |the )?(?:gau?ge|manometer|probes?|flow plate|hood)"
+            r" after all\b",
         ),
-        ("strip_cfm", r"\b(?:no|not getting|without) (?:\w+ )?(?:strips?|strip heat|heat kit)\b"),
+        (
+            "strip_cfm",
+            r"\b(?:no|not getting|without) (?:\w+ )?(?:strips?|strip heat|heat kit)\b"
+            r"|\b\d{1,2} ?kw (?:of )?(?:heat )?strips?\b.*\bafter all\b",
+        ),
+        (
+            "conditions",
+            r"\b(?:coil|wheel)(?:'s| is| was|) (?:\w+ )?(?:clean|dirty|plugged|filthy|some dirt)\b",
+        ),
         (
             "new_equipment",
             r"\b[1-5](?:\.5)?[- ]?tons?\b.*\b(?:heat ?pump|furnace|a/?c|air ?handler|condenser)\b"

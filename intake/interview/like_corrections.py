@@ -39,6 +39,9 @@ def plain_answer(talk: Talk, question: Question, command: Command, line: str) ->
         fits = _TURNED.search(line) or _fits_before(talk, command.value_text)
         return None if fits else read_own(question.field, line, question.choices)
     told = normalise(line)
+    if question.field == "year" and _YEAR_MEANT.search(told):
+        found = listen(question, command.value_text, talk.state.job)
+        return found if isinstance(found, Accepted) else None
     if _CORRECTS.search(told) or owns_up(told):
         return None
     if looked_again(told) and talk.state.asked_back is None:
@@ -51,6 +54,9 @@ _NO_AND_YEAR: Final = re.compile(r"(?:no|nope|nah)[.,; ]+(?P<year>19\d\d|20[0-3]
 """A no with the year that is asked next ("no. 1981")."""
 _OPENS_WITH_NO: Final = re.compile(r"(?:no|nope|nah|naw|negative)\b")
 
+
+_YEAR_MEANT: Final = re.compile(r"(?<![\d.,])(?:18|19|20)\d\d,? i (?:mean|meant)[.! ]*$")
+"""A year, where a year is asked: "same as before, 1974 I mean"."""
 
 _TURNED: Final = re.compile(r"\d\S* not \d")
 

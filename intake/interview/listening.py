@@ -6,7 +6,7 @@ the question and on what was said before.
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import Final
 
 from engine.job.facts import fact_for
@@ -24,6 +24,7 @@ from intake.interview.phone_answers import by_phone
 from intake.interview.question import Question
 from intake.interview.relative_flow import as_low, relative_flow, says_same, without_too
 from intake.interview.several import bare_metal, several_ducts, several_filters
+from intake.interview.size_lists import without_place
 from intake.interview.stage_of import cooling_stage
 from intake.interview.steps import air_left, full_size_told
 from intake.interview.strips import kit_chosen, no_strips, strip_kw
@@ -63,7 +64,7 @@ Heard = Reading | Nothing | Same
 _NONE: Final = re.compile(
     r"(?:there (?:is|are) )?(?:no|none|nope|nah|nothing|zero|0|not any|isn'?t (?:one|any)"
     r"|aren'?t any"
-    r"|there (?:isn'?t|aren'?t)(?: one| any)?|(?:(?:no|nope|nah),? )?(?:it )?doesn'?t|it does not"
+    r"|there (?:isn'?t|aren'?t)(?: one| any)?|(?:(?:no|nope|nah),? )?(?:it )?(?:doesn'?t|does not)"
     r"|none at all"
     r"|(?:it )?only heats|heat(?:ing)? only|single|one stage|single[- ]stage|one size"
     r"|(?:stays the |all the )?same(?: size)?(?: all the way)?"
@@ -275,8 +276,8 @@ def _listen(question: Question, text: str, job: Job, previous: Previous | None) 
         low=low,
         high=high,
     )
-    if question.section == "return.grilles" and isinstance(found, AskBack):
-        found = _without_place(question, text) or found
+    if question.section == "return.grilles":
+        found = without_place(question, found, line)
     if question.field in _PASTED and not isinstance(found, Accepted):
         return _around_a_paste(text, found, previous)
     lost = isinstance(found, Rejected) or (
@@ -350,23 +351,6 @@ def _bounds(question: Question) -> tuple[float | None, float | None]:
         return None, None
     fact = fact_for(question.fills[0][1])
     return fact.low, fact.high
-
-
-_SLOTS: Final = re.compile(
-    r"[,; ]*(?:(?:all )?(?:of )?(?:the |both )?(?:slots?|slotted(?: part)?|holes?|frames?"
-    r"|(?:to|out to) the (?:frame|edge)s?))(?: (?:only|part|of each|each|size))?[.! ]*$"
-)
-
-
-def _without_place(question: Question, text: str) -> Accepted | None:
-    """Several openings with where the tape was at the end: "20x20 and 14x8, slots"."""
-    match = _SLOTS.search(normalise(text))
-    if match is None:
-        return None
-    found = read(question.field, normalise(text)[: match.start()], question=question.words)
-    if not isinstance(found, Accepted):
-        return None
-    return replace(found, place="frame" if re.search("frame|edge", match[0]) else "slots")
 
 
 def _around_a_paste(text: str, found: Reading, previous: Previous | None) -> Reading:

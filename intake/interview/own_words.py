@@ -142,7 +142,7 @@ STATES: Final[Table] = (
         "some_dirt",
         whole_words(
             r"some|dirty?|dust\w*|film|fair|medium|a (?:bit|little)|meh|so[- ]?so|fuzz\w*|light\w*"
-            r"|ok(?:ay)?",
+            r"|ok(?:ay)?|bad|black|hairy",
             r"not (?:too |very )?(?:bad|clean|great)",
         ),
     ),

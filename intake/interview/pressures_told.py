@@ -90,6 +90,8 @@ def pressures_told(question: Question, line: str, job: Job) -> Accepted | AskBac
     """
     if question.key not in _HOMES or _UNIT.search(line):
         return None
+    if question.key == "static_split" and (one := _one_of_the_outer(line)) is not None:
+        return one
     if _OTHERS.fullmatch(line):
         return Unknown("You can't get there.")
     told = _by_place(_SIDE_FIRST.sub("", _in_digits(line)))
@@ -113,6 +115,28 @@ def pressures_told(question: Question, line: str, job: Job) -> Accepted | AskBac
     if odd and values:
         return AskBack(odd, (values,), AskKind.IMPLAUSIBLE)
     return Accepted(values, sureness(line), others=tuple(others))
+
+
+_NO_OUTER: Final = re.compile(
+    r"\b(?:(?:no way|unable) to (?:reach|get(?: to)?|read|measure)|(?:can'?t|couldn'?t|didn'?t)"
+    r" (?:reach|get(?: to)?|read|measure)|no|nothing|without)(?: the| an?)? "
+    r"(?P<gone>after|before|past|ahead of)(?: the| a)?(?: (?P<thing>coil|filter))?\b"
+)
+
+
+def _one_of_the_outer(line: str) -> Accepted | None:
+    """The one outer pressure of a line that says the other isn't there: ".11 and no after coil"."""
+    gone = _NO_OUTER.search(line)
+    told = re.findall(r"(?<![\w.])-?0?\.\d+", line)
+    if gone is None or len(told) != 1:
+        return None
+    past = gone["gone"] in ("after", "past")
+    if gone["thing"] == ("filter" if past else "coil"):
+        return None
+    rest = f"{line[: gone.start()]} {line[gone.end() :]}"
+    if re.search(r"\bcoil\b" if past else r"\bfilter\b", rest):
+        return None
+    return Accepted({"return_inwc" if past else "supply_inwc": abs(float(told[0]))}, sureness(line))
 
 
 def _in_digits(line: str) -> str:

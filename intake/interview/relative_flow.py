@@ -31,6 +31,7 @@ _AFTER: Final = (
 )
 _SAME: Final = re.compile(
     rf"{_LEAD}(?:same|ditto|identical|equal|no (?:different|difference|change)|unchanged"
+    rf"|(?:equal|same) (?:to|as) (?:full |high )*cool\w*"
     rf"|as (?:in |for )?cool\w*|like (?:in )?cool\w*|matches(?: cool\w*)?){_AFTER}"
 )
 _AS_LOW: Final = re.compile(

@@ -24,6 +24,12 @@ _AT_MOST: Final = re.compile(
     r"(?:it'?s )?(?:no|not) (?:more|less|longer|farther|further|over|under)(?: than)? (?:about )?"
     r"(?P<ft>\d{1,3})(?: ?(?:ft|feet|foot|'))?[.! ]*"
 )
+_NO_RUN: Final = re.compile(
+    r"(?:there'?s |there is |we have )?no (?:return )?(?:run|duct|ductwork)"
+    r"(?: at all| there| really)?"
+    r"(?:[,;. ]+(?:it'?s |the )?(?:return|grill?e?|opening|louver\w*)(?:'s| is)?"
+    r" (?:right )?(?:in|on|at) (?:the )?(?:closet|door|unit|furnace|cabinet|side)[^\d]*)?[.! ]*"
+)
 _SAY: Final = re.compile(r".*\b(?:so )?(?:say|call it|figure|go with|use) (?P<ft>\d{1,3})\b\D*")
 _NOWHERE: Final = re.compile(
     r"(?:it'?s |right |just |only )*(?:on|in|behind|across|through|under|over)\b[^\d]*"
@@ -39,6 +45,8 @@ def run_told(question: Question, line: str) -> Reading | None:
     """
     if question.key not in _RUNS:
         return None
+    if question.key == "run_return" and _NO_RUN.fullmatch(line):
+        return Accepted({"ft": 0.0}, sureness(line))
     limit = _AT_MOST.fullmatch(line)
     if limit is not None:
         return AskBack(

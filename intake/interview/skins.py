@@ -75,8 +75,15 @@ _UNDER: Final = re.compile(
     r"|\b(?:pulled|peeled|rolled|cut|folded|moved|took|lifted|pushed|slit|sliced|opened)"
     rf" (?:the |that |back |off |up )*{_WRAP}"
     rf"|\b{_WRAP} (?:was |is )?(?:pulled|peeled|rolled|cut|folded|moved|lifted)"
-    r" (?:back|off|up|away)"
+    r" (?:back|off|up|away)|\b(?:wrap|insulation|blanket)(?:'s| is| was) (?:off|gone|away|back)\b"
     r"|\bwrap(?:ped)?\b.*\b(?:no wait|wait|actually|sorry|no),? (?:it was |it's )?under"
+)
+_ON_THE_METAL: Final = re.compile(
+    r"\b(?:on|to|off|against|measured|taped|at|so) (?:the |that )?(?:bare )?"
+    r"(?:tin|steel|metal|sheet metal|skin|duct)(?: itself)?\b|\bduct itself\b"
+)
+_OVER: Final = re.compile(
+    rf"\bover\b|\b{_WRAP} (?:is |that'?s )?(?:still )?(?:on|to)\b|\bplus\b|\bnot\b|n't\b"
 )
 _NOT_THE_FRAME: Final = re.compile(
     r"\b(?:not|without|minus|no|inside|excluding|less) (?:of )?(?:the |counting the )?frames?\b"
@@ -107,7 +114,7 @@ def read_measured_where(text: str, choices: tuple[str, ...]) -> Reading | None:
     """Where the tape was held, by the first of the question's choices."""
     rows = TAPED.get(choices[0] if choices else "", ())
     over = any(place == "over wrap" for place, _ in rows)
-    if over and under_the_wrap(text):
+    if over and (under_the_wrap(text) or (_ON_THE_METAL.search(text) and not _OVER.search(text))):
         return Accepted({}, place="outside")
     if rows and rows[0][0] == "slots" and _NOT_THE_FRAME.search(text):
         return Accepted({}, place="slots")

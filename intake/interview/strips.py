@@ -4,10 +4,10 @@ import re
 from typing import Final
 
 from intake.reading.manner import sureness
-from intake.reading.result import Accepted
+from intake.reading.result import Accepted, AskBack, AskKind
 from intake.reading.scan import scan
 
-__all__ = ["kit_chosen", "no_strips", "strip_kw"]
+__all__ = ["denies_strips", "kit_chosen", "no_strips", "strip_kw"]
 
 _STRIP_KW: Final = re.compile(
     r"\b(?P<kw>[1-9]\d?(?:\.\d+)?) ?(?:kw|kilowatts?)\b"
@@ -64,12 +64,16 @@ def no_strips(line: str) -> bool:
     """
     if _DOUBT.search(line):
         return False
-    return bool(
-        _NO_STRIPS.search(line)
-        or _LEFT_OUT.search(line)
-        or _NONE_FIRST.fullmatch(line)
-        or _SO_NONE.search(line)
-    )
+    return bool(denies_strips(line) or _NONE_FIRST.fullmatch(line) or _SO_NONE.search(line))
+
+
+def denies_strips(line: str) -> bool:
+    """Whether a line names strips and says that none go in.
+
+    >>> denies_strips("heat pump, no strips"), denies_strips("zero, heating only")
+    (True, False)
+    """
+    return not _DOUBT.search(line) and bool(_NO_STRIPS.search(line) or _LEFT_OUT.search(line))
 
 
 _LEFT_OUT: Final = re.compile(
@@ -88,13 +92,30 @@ _KIT: Final = re.compile(
     r"(?P<cfm2>\d,\d{3}|\d{3,4})"
 )
 _CHOSEN: Final = re.compile(
-    r"\b(?:doing|using|going with|putting in|getting|chose|picked|want|ordered|ours is|it'?s|have)"
-    r" (?:the |an? )?(?P<kw>\d{1,2}(?:\.5)?)(?! ?(?:cfm|\d))"
+    r"\b(?:doing|using|going with|putting in|getting|got|chose|picked|want|ordered|ours is|it'?s"
+    r"|have) (?:the |an? )?(?P<kw>\d{1,2}(?:\.5)?)(?! ?(?:cfm|\d))"
 )
 
 
-def kit_chosen(line: str) -> Accepted | None:
+_PER_KW: Final = re.compile(
+    r"(?P<cfm>\d{2,3}) ?(?:cfm )?(?:per|for each|for every|each) (?:each |every )?"
+    r"(?P<kw>\d{1,2}) ?(?:kw|kilowatts?)\b"
+)
+_WHOLE_KW: Final = re.compile(r"\b(?P<kw>\d{1,2}(?:\.5)?) ?(?:kw|kilowatts?)\b")
+
+
+def kit_chosen(line: str) -> Accepted | AskBack | None:
     """The kit that goes in, of several told: "1000 for 10kw, 1200 for the 15, doing the 15"."""
+    rated = _PER_KW.search(line)
+    if rated is not None:
+        whole = _CHOSEN.search(line, rated.end()) or _WHOLE_KW.search(line, rated.end())
+        if whole is None:
+            return AskBack("And how many kilowatts has the kit in all?", (), AskKind.MISSING_PART)
+        kilowatts = float(whole["kw"])
+        return Accepted(
+            {"cfm": round(float(rated["cfm"]) * kilowatts / float(rated["kw"])), "kw": kilowatts},
+            sureness(line),
+        )
     kits = {
         float(m["kw"] or m["kw2"]): float((m["cfm"] or m["cfm2"]).replace(",", ""))
         for m in _KIT.finditer(line)

@@ -12,8 +12,9 @@ from intake.interview.out_and_in import plainly_put
 from intake.interview.pressures_told import pressures_told
 from intake.interview.question import Question
 from intake.interview.rise_told import rise_told
+from intake.interview.table_told import coil_in_the_table
 from intake.interview.told_otherwise import one_zone, rooms_named
-from intake.interview.weather_told import warm_enough
+from intake.interview.weather_told import degrees_in_doubt, warm_enough
 from intake.interview.zones_told import zones_told
 from intake.reading.manner import sureness
 from intake.reading.result import Accepted, AskBack, AskKind, Rejected, Unknown
@@ -34,6 +35,12 @@ def told_by_question(question: Question, line: str, job: Job) -> Told:
     yes = _yes_or_no(question, line)
     if yes is not None:
         return Accepted({"yes": yes}, sureness(line))
+    if question.key == "weather" and degrees_in_doubt(line):
+        return AskBack(_WARM_OR_NOT, ({"yes": True}, {"yes": False}), AskKind.TWO_READINGS)
+    if question.field == "elevation" and _SOME_HUNDRED.fullmatch(line):
+        return AskBack("About how many feet is that?", (), AskKind.MISSING_PART)
+    if question.field == "static_pressure" and _NO_ZERO.search(line):
+        return Unknown("The gauge can't be trusted.")
     if question.key == "old_runs" and not_tried(line):
         return Unknown("Nobody has tried.")
     if question.key == "d_rooms" and (rooms := rooms_named(line)):
@@ -57,6 +64,8 @@ def _yes_or_no(question: Question, line: str) -> bool | None:
         return warm_enough(line)
     if question.key == "zoned":
         return False if one_zone(line) else zones_told(line)
+    if question.key == "coil_in_table":
+        return coil_in_the_table(line)
     return False if question.key == "old_runs" and runs_not(line) else None
 
 
@@ -80,6 +89,17 @@ def plainly_asked(question: Question, line: str) -> str:
     return _AND.sub(" and ", line) if question.field == "static_pressure" else line
 
 
+_WARM_OR_NOT: Final = (
+    "Warm enough if those are C, too cold if they are F. Is it warm enough to run the cooling?"
+)
+_SOME_HUNDRED: Final = re.compile(
+    r"(?:maybe |like |about |oh )*(?:a few|some|several) (?:hundred|thousand)"
+    r"(?: (?:feet|ft))?[.! ]*"
+)
+_NO_ZERO: Final = re.compile(
+    r"\b(?:won'?t|doesn'?t|can'?t|cannot|couldn'?t|wouldn'?t|will not|does not)"
+    r" (?:hold |go to |get to )?zero\b(?!.*\d)"
+)
 _IN_BOTH: Final = re.compile(r"\bboth\b|\bone\b.*\bgrill?e?s?\b.*\bone\b|\bone\b.*\bone\b.*\bgrill")
 _WHICH_FILTERS: Final = (
     "Two filters? Say each with its place, like “20x20x1 in the grille, 16x25x1 at the unit”."

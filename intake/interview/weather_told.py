@@ -5,7 +5,7 @@ from typing import Final
 
 from intake.reading.scan import scan
 
-__all__ = ["warm_enough"]
+__all__ = ["degrees_in_doubt", "warm_enough"]
 
 _OUTDOORS: Final = re.compile(
     r"(?:it'?s |its |about |around |like |prolly |probably |maybe |i think |yes,? |no,? |yeah,? "
@@ -61,6 +61,8 @@ def warm_enough(line: str) -> bool | None:
     >>> warm_enough("85, house is 80 inside"), warm_enough("too chilly, 55")
     (True, False)
     """
+    if degrees_in_doubt(line):
+        return None
     match = _OUTDOORS.fullmatch(line)
     if match is not None:
         warm = float(match["degf"]) >= _WARM_DEGF
@@ -70,6 +72,21 @@ def warm_enough(line: str) -> bool | None:
     if _HOT.fullmatch(line):
         return True
     return _by_degrees(line)
+
+
+_YES_AND: Final = re.compile(
+    r"(?:yes|yeah|yep|yup|sure)[,.; ]+(?:it'?s |its |about |around |like |a nice )*"
+    r"(?P<degrees>[1-4]\d) ?(?:degrees?|deg)?(?: (?:out(?:side)?|today|now|here))*[.! ]*"
+)
+
+
+def degrees_in_doubt(line: str) -> bool:
+    """Whether a line says yes to degrees that are warm enough only if they are Celsius.
+
+    >>> degrees_in_doubt("yes it's 27"), degrees_in_doubt("yes, 31 f"), degrees_in_doubt("no, 31")
+    (True, False, False)
+    """
+    return _YES_AND.fullmatch(line) is not None
 
 
 def _by_degrees(line: str) -> bool | None:

@@ -18,6 +18,8 @@ _TWO_SYSTEMS: Final = re.compile(
 )
 _HAND: Final = re.compile(
     r"\b(?:manual|hand|hand operated|balancing|balance|volume|butterfly) dampers?\b"
+    r"|\bdampers?,? (?:(?:yes|but|are|is|they'?re|though|just|only|all|the)[, ]+)*"
+    r"(?:hand|manual|balancing|balance)\b(?: ones?| kind| operated)?"
 )
 _POWERED: Final = re.compile(
     r"\b(?:motor\w*|actuator\w*|zone (?:board|panel|control\w*|dampers?)|powered|electric\w*"
