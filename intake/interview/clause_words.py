@@ -212,6 +212,10 @@ def corrected_equipment(clause: str) -> str:
 
 
 _RUNS: Final = ("run_supply", "fittings")
+_THE_SUPPLY: Final = re.compile(
+    r"(?:the )?supply(?: side| one)?(?:'s| is| are) (?:an? |about )?[0-9]+ ?(?:x|by|in|inch|round)"
+)
+"""The supply's size beside a return duct's."""
 
 
 def whose(question: Question, clause: str) -> str:
@@ -225,6 +229,8 @@ def whose(question: Question, clause: str) -> str:
         return "return_trunk"
     if question.key == "return_trunk" and re.match(r"trunk\b", clause):
         return question.key
+    if question.section.startswith("return.") and _THE_SUPPLY.match(clause):
+        return "trunk_size"
     if question.key in _RUNS and _OF_RETURN.fullmatch(clause):
         return "run_return"
     if not question.key.startswith(("old_", "new_")):

@@ -45,3 +45,10 @@ def test_what_is_in_the_bag_says_nothing_of_the_blower(before):
 def test_a_dead_blower_doesnt_run(line, works):
     told = opened("old_runs").play(line)
     assert told.talk.job.word("old.works") == works
+
+
+@pytest.mark.parametrize("line", ["14 round, and the supply is 18x8", "20x10. supply's 18 by 8"])
+def test_the_supply_beside_the_drop_is_no_second_drop(line):
+    told = opened("drop_size").play(line)
+    assert told.talk.job.length("return.drops") == 1
+    assert told.talk.job.number("supply.trunks.0.width_in") == 18
