@@ -18,6 +18,12 @@ _WORDY: Final = 4
 _IF_WRONG_NOW: Final = (
     "If something is wrong right now (gas, alarm, smoke, water, a shock, anybody ill), say so."
 )
+_LEFT: Final = "I can't read that either, so I'll work with a range; \"back\" returns to it."
+_SAFETY: Final = ("safety", "d_safety")
+_SAFETY_LEFT: Final = (
+    "I can't read that either and go on; nobody has said that it is safe. At any smell, alarm, smoke"
+    " or water near wires: stop and say so."
+)
 _WAYS_ON: Final = ("don't know, go on", "where to look", "how to get it")
 
 
@@ -26,12 +32,8 @@ def misread(talk: Talk, question: Question, why: str, line: str) -> list[Say]:
     times = talk.state.misread + 1
     if times >= MISREADS_BEFORE_SKIP:
         talk.happened(Unsaid(question=question.key, text=line))
-        return [
-            say(
-                Manner.NOTE,
-                "I can't read that either, so I'll work with a range; \"back\" returns to it.",
-            )
-        ]
+        words = _SAFETY_LEFT if question.key in _SAFETY else _LEFT
+        return [say(Manner.NOTE, words)]
     talk.happened(AskedBack(question=question.key, text=line, why=why, kind=REJECTED))
     says = [say(Manner.ASK_BACK, why)]
     if times == 1 and _wordy(line):

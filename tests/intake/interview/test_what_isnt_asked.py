@@ -52,3 +52,9 @@ def test_the_supply_beside_the_drop_is_no_second_drop(line):
     told = opened("drop_size").play(line)
     assert told.talk.job.length("return.drops") == 1
     assert told.talk.job.number("supply.trunks.0.width_in") == 18
+
+
+def test_a_safety_look_that_cant_be_read_is_not_called_a_range():
+    told = opened("safety").play("purple", "purple", "purple")
+    assert "nobody has said that it is safe" in told.text
+    assert "range" not in told.text
