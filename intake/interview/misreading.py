@@ -21,8 +21,8 @@ _IF_WRONG_NOW: Final = (
 _LEFT: Final = "I can't read that either, so I'll work with a range; \"back\" returns to it."
 _SAFETY: Final = ("safety", "d_safety")
 _SAFETY_LEFT: Final = (
-    "I can't read that either and go on; nobody has said that it is safe. At any smell, alarm, smoke"
-    " or water near wires: stop and say so."
+    "I can't read that either and go on; nobody has said that it is safe. At any smell, alarm,"
+    " smoke or water near wires: stop and say so."
 )
 _WAYS_ON: Final = ("don't know, go on", "where to look", "how to get it")
 
