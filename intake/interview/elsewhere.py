@@ -4,7 +4,7 @@ import re
 from collections.abc import Mapping
 from typing import Final
 
-from intake.interview.called import called, latest_airflow, without_lead
+from intake.interview.called import begins_with_name, called, latest_airflow, without_lead
 from intake.interview.listening import listen
 from intake.interview.planner import bank_of, question_of
 from intake.interview.question import Question
@@ -50,6 +50,8 @@ def elsewhere(talk: Talk, question: Question | None, text: str) -> tuple[Questio
     if added is not None:
         return added
     named = named_first(talk, text)
+    if named is None and question is not None and _FIGURE.search(text):
+        named = begins_with_name(talk, text)
     bank = bank_of(talk.state.voice)
     candidates = [named] if named is not None else []
     if question is not None and named is question:

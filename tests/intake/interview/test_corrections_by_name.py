@@ -125,3 +125,12 @@ def test_what_leads_up_to_a_name_is_left_out(words, rest):
 
 def test_what_led_to_the_next_clause_is_left_out():
     assert without_its_end("20x20 and 14x14. sorry") == "20x20 and 14x14"
+
+
+@pytest.mark.parametrize("key", ["drop_where", "drop_skin", "trunk_skin"])
+def test_a_loose_name_is_understood_where_no_figure_is_asked(key):
+    told = {**AIRFLOWS, "drop_size": "20x10", "trunk_count": "1", "trunk_size": "20x8"}
+    skin = {} if key.endswith("skin") else {"drop_skin": "wrapped"}
+    talk = opened(key, **told, **skin).play("cooling is 1100 actually")
+    assert fact(talk, "target.cooling_high_cfm") == 1100.0
+    assert talk.key == key
