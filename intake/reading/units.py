@@ -292,6 +292,13 @@ def _registry() -> pint.UnitRegistry[float]:
     return pint.UnitRegistry(cache_folder=None)
 
 
+_SCALES: Final = {
+    "degf": (1.0, 0.0),
+    "deg": (1.0, 0.0),
+    "degc": (1.8, 32.0),
+    "degk": (1.8, 32.0 - 1.8 * 273.15),
+}
+"""Degrees of a scale in degrees Fahrenheit, and its zero, degF; a bare degree is Fahrenheit."""
 _BASES: Final = ("in", "sqft", "cfm", "inwc", "btuh", "degf")
 """Units through which two others of their kind convert."""
 
@@ -308,10 +315,9 @@ def _line(unit: str, to: str) -> tuple[float, float]:
         return 1.0, 0.0
     if (unit, to) in _FACTORS:
         return _FACTORS[unit, to], 0.0
-    if (unit, to) == ("degc", "degf"):
-        return 1.8, 32.0
-    if (unit, to) == ("degk", "degf"):
-        return 1.8, 32.0 - 1.8 * 273.15
+    if unit in _SCALES and to in _SCALES:
+        (factor, zero), (per, at) = _SCALES[unit], _SCALES[to]
+        return factor / per, (zero - at) / per
     for base in _BASES:
         one, two = _to_base(unit, base), _to_base(to, base)
         if one is not None and two is not None:

@@ -245,3 +245,12 @@ def test_units_convert_through_a_common_one_as_pint_has_it(unit, to, through, mo
     ratio = registry.parse_expression(one) / registry.parse_expression(two)
     monkeypatch.setattr("intake.reading.units._registry", None)  # no answer waits for pint
     assert convert(1.0, unit, to) == pytest.approx(float(ratio.to("").magnitude), rel=1e-9)
+
+
+@pytest.mark.parametrize("unit", ["degf", "degc", "degk"])
+@pytest.mark.parametrize("to", ["degf", "degc", "degk"])
+def test_scales_of_temperature_convert_as_pint_has_them(unit, to, monkeypatch):
+    names = {"degf": "degF", "degc": "degC", "degk": "kelvin"}
+    told = pint.UnitRegistry().Quantity(300.0, names[unit]).to(names[to]).magnitude
+    monkeypatch.setattr("intake.reading.units._registry", None)  # no answer waits for pint
+    assert convert(300.0, unit, to) == pytest.approx(float(told), abs=1e-9)
